@@ -1,0 +1,45 @@
+package merese.model;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * That somebody looked through a source for a concept, and how. It counts for everything narrower.
+ *
+ * @param concept what was looked for
+ * @param extent what was looked through; empty for the whole source
+ * @param scope what the looking was limited to
+ */
+public record Check(
+    String concept,
+    Optional<Locator> extent,
+    Method method,
+    Result result,
+    Optional<Scope> scope,
+    Optional<LocalDate> on,
+    Optional<String> by,
+    Optional<String> copy) {
+  /** How it was looked through. */
+  public enum Method implements Coded {
+    READ,
+    LEAFED,
+    INDEX_ONLY;
+
+    /** The method in the words of an answer. */
+    public String words() {
+      return code().replace('-', ' ');
+    }
+  }
+
+  /** What came of it. */
+  public enum Result implements Coded {
+    FOUND,
+    NONE,
+    NOT_IN_LIST,
+    NO_LIST
+  }
+
+  public Check {
+    Require.text(concept, "the concept of a check");
+  }
+}

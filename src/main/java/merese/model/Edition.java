@@ -1,0 +1,181 @@
+package merese.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * One published form of a work: what notes hang on and what is cited. Where an answer speaks of a
+ * source, it means this.
+ *
+ * @param key what a user types to name the source; also its BibTeX key
+ */
+public record Edition(
+    String key,
+    Imprint imprint,
+    Optional<Lineage> lineage,
+    Optional<Container> container,
+    Optional<Occasion> occasion,
+    Optional<Archive> archive,
+    Optional<Online> online,
+    Optional<Scope> scope,
+    List<Part> parts,
+    List<Copy> copies,
+    List<Note> notes,
+    List<Check> checks) {
+
+  public Edition {
+    Require.text(key, "an edition's key");
+    parts = List.copyOf(parts);
+    copies = List.copyOf(copies);
+    notes = List.copyOf(notes);
+    checks = List.copyOf(checks);
+  }
+
+  /** Whether the user has a copy of their own, on the shelf or lent. */
+  public boolean owned() {
+    return copies.stream().anyMatch(Copy::own);
+  }
+
+  /**
+   * What the title page and its back say.
+   *
+   * @param statement the edition as printed, such as "2nd edn"
+   * @param year the year of publication; empty for an undated source
+   * @param yearPrinted the year as printed or as bracketed by the user, such as "[c. 1926]"
+   * @param volumes number of volumes; empty for one
+   * @param series title and number of the series, as printed
+   * @param notedAs anything else a citation should carry, as a sentence
+   */
+  public record Imprint(
+      Optional<String> statement,
+      OptionalInt number,
+      OptionalInt year,
+      Optional<String> yearPrinted,
+      List<String> places,
+      Optional<String> publisher,
+      OptionalInt volumes,
+      Optional<String> series,
+      Optional<String> isbn,
+      Optional<String> notedAs) {
+    public Imprint {
+      places = List.copyOf(places);
+    }
+  }
+
+  /**
+   * Where an edition comes from.
+   *
+   * @param parent key of the edition that this one repeats or revises
+   * @param originalYear the year of the first publication of what is reprinted
+   * @param newMatter what was added and by whom, as printed
+   */
+  public record Lineage(
+      Form form,
+      Optional<String> parent,
+      OptionalInt originalYear,
+      Optional<String> newMatter,
+      List<PlateChange> plates) {
+    public Lineage {
+      plates = List.copyOf(plates);
+    }
+
+    /** How an edition stands to its parent. */
+    public enum Form implements Coded {
+      REVISED,
+      REPRINT,
+      FACSIMILE,
+      TRANSLATION,
+      TWIN
+    }
+  }
+
+  /**
+   * What became of one picture in this edition.
+   *
+   * @param picture the picture id, the same in every edition
+   * @param locator where it is here; empty where it was dropped
+   */
+  public record PlateChange(
+      String picture, Optional<Locator> locator, Fate fate, Optional<String> words) {
+    /** Whether the picture is still there. */
+    public enum Fate implements Coded {
+      KEPT,
+      DROPPED,
+      OTHER_OBJECT
+    }
+  }
+
+  /**
+   * The journal, volume of essays or newsletter that an article is in.
+   *
+   * @param coverYear the year on the cover where it differs from the real one
+   * @param pages the extent of the article
+   */
+  public record Container(
+      String title,
+      Optional<String> society,
+      Optional<String> volume,
+      Optional<String> part,
+      Optional<String> issue,
+      OptionalInt coverYear,
+      Optional<Locator> pages) {
+    public Container {
+      Require.text(title, "the title of a journal or volume");
+    }
+  }
+
+  /**
+   * A sale or an exhibition.
+   *
+   * @param house the auction house or the organiser
+   * @param dates as printed
+   */
+  public record Occasion(
+      Optional<String> house,
+      Optional<String> city,
+      Optional<String> dates,
+      Optional<String> code,
+      Optional<String> consignor,
+      List<String> venues) {
+    public Occasion {
+      venues = List.copyOf(venues);
+    }
+  }
+
+  /**
+   * Where an unpublished source is kept; for a thesis, the university.
+   *
+   * @param foliatedBy whose numbering the folios follow
+   */
+  public record Archive(
+      String repository,
+      Optional<String> shelfMark,
+      Optional<String> firm,
+      Optional<String> foliatedBy,
+      Optional<String> degree) {
+    public Archive {
+      Require.text(repository, "a repository");
+    }
+  }
+
+  /** Where a source is on the web. */
+  public record Online(String url, Optional<String> accessed, Optional<String> archived) {
+    public Online {
+      Require.text(url, "an address on the web");
+    }
+  }
+
+  /**
+   * An entry, chapter or essay with an author of its own.
+   *
+   * @param extent the pages or entries that it takes up
+   */
+  public record Part(String id, String title, List<Name> authors, Optional<Locator> extent) {
+    public Part {
+      Require.text(id, "a part's id");
+      Require.text(title, "a part's title");
+      authors = List.copyOf(authors);
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package merese.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one passage or picture of one edition says or shows.
+ *
+ * @param id unlike any other in its edition
+ * @param namings at least one; the first is the one that counts in statistics
+ * @param places at least one
+ * @param quotation the source's words, unaltered
+ * @param reading what the user makes of it, kept apart from what the source says
+ */
+public record Note(
+    String id,
+    List<Naming> namings,
+    List<Place> places,
+    List<Claim> claims,
+    Optional<String> quotation,
+    Optional<String> reading,
+    Optional<String> part,
+    Optional<ObjectLink> object,
+    Optional<String> rights,
+    Optional<Checked> checked) {
+
+  public Note {
+    Require.text(id, "a note's id");
+    Require.that(!namings.isEmpty(), "a note needs at least one naming; its printed term may be \"\"");
+    Require.that(!places.isEmpty(), "a note needs at least one place");
+    for (Place place : places) {
+      if (place.naming().isPresent()) {
+        requireNaming(place.naming().get(), namings);
+      }
+    }
+    namings = List.copyOf(namings);
+    places = List.copyOf(places);
+    claims = List.copyOf(claims);
+  }
+
+  private static void requireNaming(String printed, List<Naming> namings) {
+    Require.that(
+        namings.stream().anyMatch(n -> n.printed().equals(printed)),
+        "a place speaks of the naming \"" + printed + "\", but the note has no naming printed so");
+  }
+
+  /** The places that speak of a naming: those that name it and those that name none. */
+  public List<Place> placesOf(Naming naming) {
+    return places.stream()
+        .filter(p -> p.naming().isEmpty() || p.naming().get().equals(naming.printed()))
+        .toList();
+  }
+
+  /** Who made or verified the note, and when. */
+  public record Checked(String by, Optional<LocalDate> on) {
+    public Checked {
+      Require.text(by, "who checked a note");
+    }
+  }
+
+  /**
+   * That the piece in the note is, or is like, one of the user's own.
+   *
+   * @param ref the object's reference
+   * @param evidence why; required before anything is called the same piece
+   */
+  public record ObjectLink(String ref, Sameness sameness, Optional<String> evidence) {
+    /** Whether it is the piece itself or one of its kind. */
+    public enum Sameness implements Coded {
+      SAME,
+      SIMILAR
+    }
+
+    public ObjectLink {
+      Require.text(ref, "an object's reference");
+      Require.that(
+          sameness != Sameness.SAME || evidence.isPresent(),
+          "\"same\" needs its evidence; without any, write \"similar\"");
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package merese.model;
+
+import java.util.Optional;
+
+/**
+ * One place in a source, with what it does there.
+ *
+ * @param medium decides whether the place is a picture: a photograph on p. 41 is one, an
+ *     unillustrated lot is not
+ * @param shows what a picture shows; empty for text
+ * @param naming the printed term it speaks of, where the note has several; empty for all of them
+ * @param picture an id shared by the same photograph in any edition
+ * @param piece an id shared by all places of an edition that speak of the same piece, so that a
+ *     caption can be held against the text
+ */
+public record Place(
+    Locator locator,
+    Stance stance,
+    Medium medium,
+    Optional<Shows> shows,
+    Optional<String> naming,
+    Optional<String> picture,
+    Optional<String> piece) {
+
+  /** What a source does with a feature at a place. */
+  public enum Stance implements Coded {
+    NAMES,
+    DEFINES,
+    DESCRIBES_UNNAMED,
+    PICTURES,
+    SAYS_ABSENT,
+    CORRECTS,
+    LISTS
+  }
+
+  /** What a place consists of. */
+  public enum Medium implements Coded {
+    TEXT,
+    PHOTO,
+    DRAWING,
+    CAPTION;
+
+    public boolean isPicture() {
+      return this == PHOTO || this == DRAWING;
+    }
+  }
+
+  /** What a picture shows. One of a process is not a picture of the kind. */
+  public enum Shows implements Coded {
+    EXAMPLE,
+    DETAIL,
+    PROFILE,
+    PROCESS
+  }
+
+  public Place {
+    Require.that(
+        stance != Stance.PICTURES || medium.isPicture(),
+        "stance \"pictures\" needs medium \"photo\" or \"drawing\"; a text or a caption \"names\","
+            + " \"defines\" or \"describes-unnamed\"");
+    Require.that(
+        shows.isEmpty() || medium.isPicture(),
+        "\"shows\" belongs to a photo or a drawing; leave it out for a text or a caption");
+  }
+
+  /** Whether this is a picture of the kind itself. */
+  public boolean isPictured() {
+    return medium.isPicture() && stance != Stance.SAYS_ABSENT && !showsProcess();
+  }
+
+  public boolean showsProcess() {
+    return shows.isPresent() && shows.get() == Shows.PROCESS;
+  }
+}
