@@ -37,6 +37,23 @@ public record Edition(
     return copies.stream().anyMatch(Copy::own);
   }
 
+  /** The same edition without its notes and its check log. */
+  public Edition withoutNotes() {
+    return new Edition(
+        key,
+        imprint,
+        lineage,
+        container,
+        occasion,
+        archive,
+        online,
+        scope,
+        parts,
+        copies,
+        List.of(),
+        List.of());
+  }
+
   /**
    * What the title page and its back say.
    *

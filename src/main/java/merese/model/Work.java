@@ -45,4 +45,19 @@ public record Work(
   public List<Contributor> withRole(Contributor.Role role) {
     return contributors.stream().filter(c -> c.role() == role).toList();
   }
+
+  /** The same work with this edition alone. */
+  public Work withOnly(Edition edition) {
+    return new Work(
+        id,
+        kind,
+        title,
+        subtitle,
+        alternateTitles,
+        contributors,
+        language,
+        mine,
+        List.of(edition),
+        links);
+  }
 }

@@ -1,0 +1,124 @@
+package merese.answer;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import merese.answer.Classifier.Classified;
+import merese.answer.Coverage.Group;
+import merese.model.Naming;
+import merese.model.Naming.Why;
+import merese.search.NoteCriterion;
+import merese.shelf.Shelf;
+import merese.shelf.Source;
+import merese.shelf.SourcedNote;
+import merese.vocabulary.LookAlikePair;
+import merese.vocabulary.Thesaurus;
+
+/** All notes that have to do with one concept, each in its group. */
+final class ConceptCoverage {
+  private final String concept;
+  private final Set<String> wanted = new LinkedHashSet<>();
+  private final Map<Group, List<Classified>> byGroup = new EnumMap<>(Group.class);
+
+  private ConceptCoverage(String concept) {
+    this.concept = concept;
+  }
+
+  /** Finds and classifies the notes: two questions to the index, however many notes there are. */
+  static ConceptCoverage of(Shelf shelf, String concept) {
+    Thesaurus thesaurus = shelf.thesaurus();
+    ConceptCoverage coverage = new ConceptCoverage(concept);
+    coverage.wanted.add(concept);
+    coverage.wanted.addAll(thesaurus.narrower(concept));
+    Set<String> broader = thesaurus.broader(concept);
+    Set<String> lookAlikes = new LinkedHashSet<>();
+    for (LookAlikePair pair : thesaurus.lookAlikes(concept)) {
+      lookAlikes.add(pair.other().id());
+    }
+
+    List<NoteCriterion> criteria = new ArrayList<>();
+    criteria.add(new NoteCriterion.Means(concept));
+    criteria.add(new NoteCriterion.MayMean(concept));
+    broader.forEach(id -> criteria.add(new NoteCriterion.MeansExactly(id)));
+    lookAlikes.forEach(id -> criteria.add(new NoteCriterion.MeansExactly(id)));
+    Set<SourcedNote> notes = new LinkedHashSet<>(shelf.notes(criteria));
+
+    Set<String> phrases = new LinkedHashSet<>(thesaurus.wordsFor(concept));
+    phrases.addAll(wordsInPrint(notes, coverage.wanted));
+    Words words = new Words(thesaurus, phrases);
+    notes.addAll(shelf.notes(words.criteria()));
+
+    Predicate<String> mayMean =
+        printed ->
+            thesaurus.possibleMeanings(printed).stream()
+                .anyMatch(p -> coverage.wanted.contains(p.concept().id()));
+    Classifier classifier =
+        new Classifier(
+            coverage.wanted,
+            broader,
+            lookAlikes,
+            printed -> words.occurIn(thesaurus, printed),
+            mayMean);
+    for (SourcedNote note : notes) {
+      for (Classified classified : classifier.classify(note)) {
+        coverage.add(classified);
+      }
+    }
+    return coverage;
+  }
+
+  /** The terms that sources print for the concept and say so themselves. */
+  private static Set<String> wordsInPrint(Collection<SourcedNote> notes, Set<String> wanted) {
+    Set<String> words = new LinkedHashSet<>();
+    for (SourcedNote sourced : notes) {
+      for (Naming naming : sourced.note().namings()) {
+        if (!naming.printed().isEmpty()
+            && naming.why().isPresent()
+            && naming.why().get() == Why.TEXT
+            && wanted.contains(naming.concept().get())) {
+          words.add(naming.printed());
+        }
+      }
+    }
+    return words;
+  }
+
+  /** The user's own articles and films are apart from the first: never a witness. */
+  private void add(Classified classified) {
+    if (!classified.sourced().source().work().mine()) {
+      byGroup.computeIfAbsent(classified.group(), g -> new ArrayList<>()).add(classified);
+    } else if (classified.group() == Group.COUNTED) {
+      byGroup.computeIfAbsent(Group.OWN_WORK, g -> new ArrayList<>()).add(classified);
+    }
+  }
+
+  String concept() {
+    return concept;
+  }
+
+  /** The concept and all that is narrower (R1). */
+  Set<String> wanted() {
+    return wanted;
+  }
+
+  List<Classified> in(Group... groups) {
+    List<Classified> found = new ArrayList<>();
+    for (Group group : groups) {
+      found.addAll(byGroup.getOrDefault(group, List.of()));
+    }
+    return found;
+  }
+
+  /** Every source that has a note in some group. */
+  Set<Source> sources() {
+    Set<Source> sources = new LinkedHashSet<>();
+    byGroup.values().forEach(list -> list.forEach(c -> sources.add(c.sourced().source())));
+    return sources;
+  }
+
+}

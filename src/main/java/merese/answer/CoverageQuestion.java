@@ -1,0 +1,75 @@
+package merese.answer;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import merese.model.SourceKind;
+
+/**
+ * Which sources cover a feature.
+ *
+ * @param phrase a word or words for the feature
+ * @param concept the id of a concept; where given, the phrase is not looked up
+ * @param facet the facet that supplies a head noun left out of the phrase
+ * @param narrowing which sources are wanted
+ */
+public record CoverageQuestion(
+    Optional<String> phrase,
+    Optional<String> concept,
+    Optional<String> facet,
+    Narrowing narrowing) {
+
+  public CoverageQuestion {
+    if (phrase.isEmpty() && concept.isEmpty()) {
+      throw new IllegalArgumentException("a question needs a term or a concept");
+    }
+  }
+
+  /** A question by a word or words, with nothing narrowed. */
+  public static CoverageQuestion of(String phrase) {
+    return new CoverageQuestion(
+        Optional.of(phrase), Optional.empty(), Optional.empty(), Narrowing.NONE);
+  }
+
+  /** A question by a concept's id, with nothing narrowed. */
+  public static CoverageQuestion ofConcept(String id) {
+    return new CoverageQuestion(
+        Optional.empty(), Optional.of(id), Optional.empty(), Narrowing.NONE);
+  }
+
+  public CoverageQuestion with(Narrowing other) {
+    return new CoverageQuestion(phrase, concept, facet, other);
+  }
+
+  /**
+   * Which sources are wanted. What a narrowing leaves out is named, never dropped.
+   *
+   * @param pictured only sources that picture the feature
+   * @param owned only sources of which the user has a copy
+   * @param kinds only sources of these kinds; empty for all
+   * @param years years of the edition
+   * @param place only sources that claim the feature for this place
+   */
+  public record Narrowing(
+      boolean pictured,
+      boolean owned,
+      Set<SourceKind> kinds,
+      Optional<Years> years,
+      Optional<String> place) {
+    public static final Narrowing NONE =
+        new Narrowing(false, false, Set.of(), Optional.empty(), Optional.empty());
+
+    public Narrowing {
+      kinds = Set.copyOf(kinds);
+    }
+  }
+
+  /** A span of years, both ends included; an end left open is empty. */
+  public record Years(OptionalInt from, OptionalInt to) {
+    public boolean contains(OptionalInt year) {
+      return year.isPresent()
+          && (from.isEmpty() || year.getAsInt() >= from.getAsInt())
+          && (to.isEmpty() || year.getAsInt() <= to.getAsInt());
+    }
+  }
+}

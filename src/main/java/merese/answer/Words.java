@@ -1,0 +1,47 @@
+package merese.answer;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import merese.search.NoteCriterion;
+import merese.vocabulary.Folding;
+import merese.vocabulary.Thesaurus;
+
+/** Words and phrases that are looked for in printed terms, in every form that R7 lets them have. */
+final class Words {
+  private final Map<String, List<String>> byKey = new LinkedHashMap<>();
+
+  Words(Thesaurus thesaurus, Collection<String> phrases) {
+    for (String phrase : phrases) {
+      for (List<String> form : thesaurus.forms(phrase)) {
+        byKey.putIfAbsent(String.join(" ", form), form);
+      }
+    }
+  }
+
+  /** Whether one of them stands in the printed term, as consecutive whole words. */
+  boolean occurIn(Thesaurus thesaurus, String printed) {
+    for (List<String> form : thesaurus.forms(printed)) {
+      for (List<String> words : byKey.values()) {
+        if (Thesaurus.occurs(words, form)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  List<NoteCriterion> criteria() {
+    List<NoteCriterion> criteria = new ArrayList<>();
+    for (List<String> words : byKey.values()) {
+      criteria.add(new NoteCriterion.Prints(words));
+    }
+    return criteria;
+  }
+
+  static NoteCriterion printedAs(String term) {
+    return new NoteCriterion.PrintsExactly(Folding.key(term));
+  }
+}

@@ -1,0 +1,385 @@
+package merese.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import merese.answer.Coverage;
+import merese.answer.Coverage.Checked;
+import merese.answer.Coverage.ConceptLine;
+import merese.answer.Coverage.Entry;
+import merese.answer.Coverage.Group;
+import merese.answer.Coverage.Grouped;
+import merese.answer.Coverage.HowToTell;
+import merese.answer.Coverage.LeftOut;
+import merese.answer.Coverage.NotChecked;
+import merese.answer.Coverage.Passage;
+import merese.answer.Coverage.Section;
+import merese.answer.Coverage.SourceLine;
+import merese.answer.Coverage.WordUse;
+import merese.answer.CoverageQuestion.Narrowing;
+import merese.model.Locator;
+import merese.model.Mine.Untraced;
+
+/** Lays out which sources cover a feature, for a screen of any width. */
+final class CoverageText {
+  private static final String INDENT = "    ";
+  private static final int WIDEST_REFERENCE = 26;
+
+  private final Page page;
+  private final Narrowing narrowing;
+  private final boolean withReasons;
+  private final int limit;
+
+  /**
+   * @param withReasons whether to say why the user prefers a label
+   * @param limit how many sources of the first group to print
+   */
+  CoverageText(
+      PrintWriter out, Screen screen, Narrowing narrowing, boolean withReasons, int limit) {
+    this.page = new Page(out, screen);
+    this.narrowing = narrowing;
+    this.withReasons = withReasons;
+    this.limit = limit;
+  }
+
+  void print(Coverage answer) {
+    if (answer.sections().isEmpty()) {
+      nothing(answer);
+      return;
+    }
+    answer.ask().ifPresent(ask -> ask(answer, ask));
+    for (Section section : answer.sections()) {
+      section(section, answer.ask().isPresent());
+    }
+    if (!answer.meaningNotStated().isEmpty()) {
+      group(new Grouped(Group.MEANING_NOT_STATED, answer.meaningNotStated()));
+    }
+    checked(answer.checked());
+    notChecked(answer.notChecked());
+    answer.leftOut().forEach(this::leftOut);
+    answer.sections().forEach(this::after);
+    answer.met().forEach(this::met);
+  }
+
+  private void ask(Coverage answer, Coverage.Ask ask) {
+    String remark = ask.remark().map(r -> " (" + r + ")").orElse("");
+    page.text("“" + answer.asked() + "”: " + ask.reason() + remark + ".");
+    for (Section section : answer.sections()) {
+      page.hanging(
+          "  " + section.letter().orElse("") + "  ",
+          section.heading().label() + "   --concept " + section.heading().id());
+    }
+    page.blank();
+  }
+
+  private void section(Section section, boolean byWord) {
+    Coverage.Heading heading = section.heading();
+    String letter = section.letter().map(l -> l + "  ").orElse("");
+    String mine = heading.myTerm() ? " (my term)" : "";
+    page.heading(letter + heading.label() + mine);
+    if (heading.myTerm() && !heading.label().equals(heading.preferred())) {
+      page.text("The vocabulary prefers “" + heading.preferred() + "”.");
+    }
+    if (withReasons && heading.myTerm()) {
+      page.text("Why my term: " + heading.reason().orElse("no reason recorded") + ".");
+      if (!heading.setAside().isEmpty()) {
+        page.text("Set aside: " + String.join("; ", heading.setAside()) + ".");
+      }
+    }
+    page.text(heading.definition() + (heading.uncertain() ? " (Usage varies.)" : ""));
+    page.blank();
+    page.text(count(section, byWord));
+    List<Entry> counted = section.group(Group.COUNTED);
+    if (!counted.isEmpty()) {
+      counted(counted);
+    }
+    page.blank();
+    for (Grouped grouped : section.groups()) {
+      if (grouped.group() != Group.COUNTED) {
+        group(grouped);
+      }
+    }
+  }
+
+  private String count(Section section, boolean byWord) {
+    String verb = narrowing.pictured() ? "picture" : "cover";
+    String wanted =
+        narrowing.owned() || !narrowing.kinds().isEmpty() || narrowing.years().isPresent()
+            ? " of those asked for"
+            : "";
+    String what = byWord ? " it by this word" : " it";
+    String place = narrowing.place().map(p -> " and give the place as " + p).orElse("");
+    if (section.count() == 0) {
+      return "No source" + wanted + " in this library " + verb + "s" + what
+          + (place.isEmpty() ? "" : " and gives the place as " + narrowing.place().get()) + ".";
+    } else if (section.count() == 1) {
+      return "1 source" + wanted + " " + verb + "s" + what
+          + place.replace(" give ", " gives ") + ".";
+    }
+    String works =
+        section.works() < section.count()
+            ? " (editions of " + section.works() + (section.works() == 1 ? " work)" : " works)")
+            : "";
+    return section.count() + " sources" + wanted + " " + verb + what + place + works + ".";
+  }
+
+  private void counted(List<Entry> entries) {
+    int shown = Math.min(limit, entries.size());
+    int digits = String.valueOf(shown).length();
+    int wide = referenceWidth(entries.subList(0, shown));
+    for (int i = 0; i < shown; i++) {
+      String number = String.valueOf(i + 1);
+      String lead = " ".repeat(digits - number.length() + 1) + number + ". ";
+      entry(lead, entries.get(i), wide, Group.COUNTED);
+    }
+    if (shown < entries.size()) {
+      page.hanging(INDENT, "and " + (entries.size() - shown) + " more");
+    }
+  }
+
+  private void group(Grouped grouped) {
+    page.heading(title(grouped.group()));
+    int wide = referenceWidth(grouped.entries());
+    for (Entry entry : grouped.entries()) {
+      entry(INDENT, entry, wide, grouped.group());
+    }
+    page.blank();
+  }
+
+  private void entry(String lead, Entry entry, int wide, Group group) {
+    SourceLine source = entry.source();
+    String where = source.whereabouts().map(w -> "[" + w + "]").orElse("");
+    Page.Columns columns = page.columns(lead, source.reference(), wide);
+    for (Passage passage : entry.passages()) {
+      columns.line(passage(passage, group));
+    }
+    entry
+        .conflicts()
+        .forEach(
+            c ->
+                columns.line(
+                    "⚠ caption “" + c.caption() + "” against "
+                        + c.text().map(t -> "text " + t + " “" + c.words().orElse("") + "”")
+                            .orElse("your reading")));
+    entry.readings().forEach(reading -> columns.line("my reading: " + reading));
+    entry.claims().forEach(claim -> columns.line("place: “" + claim + "”"));
+    entry
+        .sameAs()
+        .forEach(
+            s ->
+                columns.line(
+                    "the picture at " + s.here() + " is that of " + s.otherReference() + ", "
+                        + s.there()));
+    if (!where.isEmpty()) {
+      columns.line(where);
+    }
+  }
+
+  private static String passage(Passage passage, Group group) {
+    StringBuilder text = new StringBuilder();
+    text.append(places(passage, group));
+    String printed = printed(passage.printed());
+    String label = passage.concept().map(ConceptLine::label).orElse("");
+    switch (group) {
+      case NOT_THIS -> text.append("  ⚠ uses ").append(printed).append(" for ").append(label);
+      case LOOK_ALIKES, GENERAL_ONLY -> text.append("  ").append(printed).append(" (").append(label).append(')');
+      case MEANING_NOT_STATED -> text.append("  ").append(printed);
+      default -> {
+        text.append("  ").append(printed);
+        if (passage.narrower()) {
+          text.append(" (narrower: ").append(label).append(')');
+        }
+      }
+    }
+    return text.toString();
+  }
+
+  private static String places(Passage passage, Group group) {
+    String pictured = locators(passage.pictured());
+    String inWords = locators(passage.inWords());
+    if (pictured.isEmpty()) {
+      return group == Group.COUNTED || group == Group.SAME_FEATURE
+          ? inWords + " (text only)"
+          : inWords;
+    }
+    return inWords.isEmpty() ? pictured : pictured + " (text " + inWords + ")";
+  }
+
+  private static String locators(List<Locator> locators) {
+    List<String> texts = new ArrayList<>();
+    for (Locator locator : locators) {
+      texts.add(locator.toString());
+    }
+    return String.join("; ", texts);
+  }
+
+  private static String printed(List<String> terms) {
+    return terms.isEmpty() ? "not named" : "“" + String.join("”, “", terms) + "”";
+  }
+
+  private void checked(List<Checked> checked) {
+    if (checked.isEmpty()) {
+      return;
+    }
+    page.heading("Checked, without a note");
+    int wide = 0;
+    for (Checked source : checked) {
+      wide = Math.max(wide, Wrap.columns(source.source().reference()));
+    }
+    for (Checked source : checked) {
+      Page.Columns columns =
+          page.columns(INDENT, source.source().reference(), Math.min(wide, WIDEST_REFERENCE));
+      source
+          .checks()
+          .forEach(
+              c ->
+                  columns.line(
+                      c.extent().map(e -> e + " ").orElse("")
+                          + "(" + c.method() + "): " + c.result()
+                          + c.scope().map(s -> "; " + s).orElse("")));
+    }
+    page.blank();
+  }
+
+  private void notChecked(List<NotChecked> notChecked) {
+    if (notChecked.isEmpty()) {
+      return;
+    }
+    page.heading("Not checked");
+    List<String> plain = new ArrayList<>();
+    for (NotChecked source : notChecked) {
+      if (source.remark().isEmpty()) {
+        plain.add(Page.together(source.source().reference()));
+      } else {
+        page.hanging(INDENT, source.source().reference() + ": " + source.remark().get());
+      }
+    }
+    if (!plain.isEmpty()) {
+      page.hanging(INDENT, String.join("; ", plain));
+    }
+    page.blank();
+  }
+
+  private void leftOut(LeftOut leftOut) {
+    List<String> names = new ArrayList<>();
+    leftOut.sources().forEach(s -> names.add(Page.together(s.reference())));
+    page.heading("Left out: " + leftOut.because());
+    page.hanging(INDENT, String.join("; ", names));
+    page.blank();
+  }
+
+  /** What always follows: words to watch, how to tell look-alikes, the user's own evidence. */
+  private void after(Section section) {
+    if (!section.words().isEmpty()) {
+      page.heading("Words to watch");
+      section.words().forEach(this::word);
+      page.blank();
+    }
+    if (!section.howToTell().isEmpty()) {
+      page.heading("How to tell look-alikes");
+      section.howToTell().forEach(h -> howToTell(section, h));
+      page.blank();
+    }
+    if (!section.ownPieces().isEmpty()) {
+      page.heading("My own pieces");
+      section
+          .ownPieces()
+          .forEach(
+              p ->
+                  page.hanging(
+                      INDENT,
+                      p.ref() + p.photo().map(x -> ", photo " + x).orElse("") + "  " + p.title()
+                          + ": " + p.kind().words() + narrower(section, p.concept())
+                          + p.words().map(w -> "; " + w).orElse("")));
+      page.blank();
+    }
+    if (!section.experience().isEmpty()) {
+      page.heading("My experience");
+      section
+          .experience()
+          .forEach(
+              e ->
+                  page.hanging(
+                      INDENT,
+                      e.words() + narrower(section, e.concept())
+                          + (e.pieces().isPresent()
+                              ? " (" + Page.many(e.pieces().getAsInt(), "piece") + " handled"
+                              : " (")
+                          + (e.until().isPresent() ? ", until " + e.until().getAsInt() : "")
+                          + ")"));
+      page.blank();
+    }
+  }
+
+  private static String narrower(Section section, ConceptLine concept) {
+    return concept.id().equals(section.heading().id()) ? "" : " of " + concept.label();
+  }
+
+  private void word(WordUse use) {
+    List<String> others = new ArrayList<>();
+    use.others()
+        .forEach(
+            o ->
+                others.add(
+                    o.concept().label()
+                        + (o.references().isEmpty()
+                            ? " (by the vocabulary)"
+                            : " (" + String.join("; ", o.references()) + ")")));
+    page.hanging(
+        INDENT, "“" + use.word() + "”: others use this word for " + String.join(", ", others));
+  }
+
+  private void howToTell(Section section, HowToTell pair) {
+    boolean asked = pair.concept().id().equals(section.heading().id());
+    String between =
+        asked ? pair.other().label() : pair.concept().label() + " and " + pair.other().label();
+    page.hanging(INDENT, between + pair.test().map(t -> ": " + t).orElse(""));
+  }
+
+  private void nothing(Coverage answer) {
+    if (!answer.meaningNotStated().isEmpty()) {
+      page.text("No note says what “" + answer.asked() + "” means.");
+      page.blank();
+      group(new Grouped(Group.MEANING_NOT_STATED, answer.meaningNotStated()));
+    } else {
+      page.text(
+          "“" + answer.asked() + "” is no word of the vocabulary, and no note prints it.");
+    }
+    answer.met().forEach(this::met);
+    if (!answer.nearTerms().isEmpty()) {
+      page.text("Near it: " + String.join("; ", answer.nearTerms()) + ".");
+    }
+  }
+
+  private void met(Untraced untraced) {
+    page.text(
+        "“" + untraced.word() + "” was met somewhere; its source is forgotten"
+            + untraced.words().map(w -> ": " + w).orElse("") + ".");
+  }
+
+  private static int referenceWidth(List<Entry> entries) {
+    int wide = 0;
+    for (Entry entry : entries) {
+      wide = Math.max(wide, Wrap.columns(entry.source().reference()));
+    }
+    return Math.min(wide, WIDEST_REFERENCE);
+  }
+
+  private static String title(Group group) {
+    return switch (group) {
+      case COUNTED -> "Sources";
+      case SAME_FEATURE -> "Same feature under another name";
+      case IN_WORDS_ONLY -> "In words only, not pictured";
+      case SILENT_ON_PLACE -> "Says nothing of the place";
+      case OTHER_PLACES -> "Gives other places";
+      case HOW_IT_IS_MADE -> "How it is made";
+      case SAYS_NOT_SHOWN -> "Says not shown";
+      case NOT_THIS -> "Not this";
+      case LOOK_ALIKES -> "Look-alikes";
+      case GENERAL_ONLY -> "General only";
+      case MEANING_NOT_STATED -> "Meaning not stated";
+      case OWN_WORK -> "Your own articles and films";
+    };
+  }
+
+}

@@ -1,0 +1,12 @@
+package merese.search;
+
+import java.nio.file.Path;
+
+/** That another process is writing the index. */
+public final class IndexBusyException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  IndexBusyException(Path folder, Throwable cause) {
+    super("another merese is bringing the index up to date: " + folder, cause);
+  }
+}

@@ -1,0 +1,132 @@
+package merese.search;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import merese.search.IndexedFile.IndexedCheck;
+import merese.search.IndexedFile.IndexedRecord;
+import merese.search.IndexedFile.IndexedSource;
+import org.apache.lucene.index.IndexWriter;
+import org.apache.lucene.index.IndexWriterConfig;
+import org.apache.lucene.index.IndexWriterConfig.OpenMode;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.FSDirectory;
+import org.apache.lucene.store.LockObtainFailedException;
+
+/**
+ * A change of the index. Nothing of it is seen before {@link #commit()}; closed without that, or
+ * killed, it leaves the last commit as it was.
+ */
+public final class IndexUpdate implements Closeable {
+  private static final double BUFFER_MEGABYTES = 48;
+
+  private final Directory directory;
+  private final IndexWriter writer;
+
+  private IndexUpdate(Directory directory, IndexWriter writer) {
+    this.directory = directory;
+    this.writer = writer;
+  }
+
+  /** An update of the index that is there. */
+  public static IndexUpdate of(Path folder) {
+    return open(folder, OpenMode.APPEND);
+  }
+
+  /** A new index in the place of whatever is there. */
+  public static IndexUpdate fromNothing(Path folder) {
+    return open(folder, OpenMode.CREATE);
+  }
+
+  private static IndexUpdate open(Path folder, OpenMode mode) {
+    try {
+      Files.createDirectories(folder);
+      Directory directory = FSDirectory.open(folder);
+      try {
+        IndexWriterConfig config =
+            new IndexWriterConfig(new FoldedText())
+                .setOpenMode(mode)
+                .setRAMBufferSizeMB(BUFFER_MEGABYTES)
+                .setCommitOnClose(false);
+        return new IndexUpdate(directory, new IndexWriter(directory, config));
+      } catch (IOException | RuntimeException e) {
+        directory.close();
+        throw e;
+      }
+    } catch (LockObtainFailedException e) {
+      throw new IndexBusyException(folder, e);
+    } catch (IOException e) {
+      if (mode == OpenMode.APPEND) {
+        throw new IndexDamagedException("the index cannot be written to", e);
+      }
+      throw new UncheckedIOException("the index cannot be written: " + folder, e);
+    }
+  }
+
+  /** Puts what a file brings in the place of what it brought before. */
+  public void replace(IndexedFile file) {
+    String path = file.stamp().path();
+    remove(path);
+    writing(
+        () -> {
+          for (IndexedSource source : file.sources()) {
+            writer.addDocument(Documents.source(path, source));
+          }
+          for (IndexedNote note : file.notes()) {
+            writer.addDocument(Documents.note(path, note));
+          }
+          for (IndexedCheck check : file.checks()) {
+            writer.addDocument(Documents.check(path, check));
+          }
+          for (IndexedRecord item : file.records()) {
+            writer.addDocument(Documents.record(path, item));
+          }
+          writer.addDocument(Documents.stamp(file.stamp()));
+        });
+  }
+
+  /** Puts a note in the place of the one with the same edition and order. */
+  public void replace(String file, IndexedNote note) {
+    Term unique = new Term(Fields.UNIQUE, Fields.unique(note.edition(), note.order()));
+    writing(() -> writer.updateDocument(unique, Documents.note(file, note)));
+  }
+
+  /** Takes out all that a file brought. */
+  public void remove(String path) {
+    writing(() -> writer.deleteDocuments(new Term(Fields.FILE, path)));
+  }
+
+  public void commit() {
+    writing(
+        () -> {
+          writer.setLiveCommitData(
+              Map.of(NoteIndex.LAYOUT_KEY, NoteIndex.LAYOUT).entrySet());
+          writer.commit();
+        });
+  }
+
+  @Override
+  public void close() {
+    writing(
+        () -> {
+          writer.rollback();
+          directory.close();
+        });
+  }
+
+  private static void writing(Step step) {
+    try {
+      step.run();
+    } catch (IOException e) {
+      throw new UncheckedIOException("the index cannot be written", e);
+    }
+  }
+
+  private interface Step {
+    void run() throws IOException;
+  }
+}

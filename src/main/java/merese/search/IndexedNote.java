@@ -1,0 +1,32 @@
+package merese.search;
+
+import java.util.Collection;
+import java.util.List;
+
+/**
+ * A note as it goes into the index.
+ *
+ * @param edition key of its edition
+ * @param order its position among the notes of the edition, from 0
+ * @param concepts ids of the concepts that its namings have
+ * @param meanings those ids and all that is broader, so that a question about a family needs no
+ *     expansion
+ * @param unassigned whether a naming has no concept
+ * @param possible for namings without a concept: what they may mean, with all that is broader
+ * @param printed its terms as folded words; one that may be read with or without an optional word
+ *     is there in each form
+ * @param pieces ids of the pieces that its places speak of
+ * @param text all its words, for full-text search
+ * @param payload what a hit gives back
+ */
+public record IndexedNote(
+    String edition,
+    int order,
+    Collection<String> concepts,
+    Collection<String> meanings,
+    boolean unassigned,
+    Collection<String> possible,
+    List<List<String>> printed,
+    Collection<String> pieces,
+    String text,
+    byte[] payload) {}

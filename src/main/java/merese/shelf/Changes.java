@@ -1,0 +1,63 @@
+package merese.shelf;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import merese.search.FileStamp;
+import merese.store.LibraryFile;
+import merese.store.LibraryFolder;
+
+/**
+ * What differs between the files of a library and what its index was made from.
+ *
+ * @param changed files that are new or other than they were
+ * @param removed paths of files that are gone
+ */
+record Changes(List<LibraryFile> changed, List<String> removed) {
+
+  static Changes since(Map<String, FileStamp> stamps, LibraryFolder folder) {
+    List<LibraryFile> changed = new ArrayList<>();
+    Set<String> removed = new TreeSet<>(stamps.keySet());
+    for (LibraryFile file : folder.scan()) {
+      removed.remove(file.relative());
+      FileStamp stamp = stamps.get(file.relative());
+      if (stamp == null || !isSame(stamp, file, folder)) {
+        changed.add(file);
+      }
+    }
+    return new Changes(List.copyOf(changed), List.copyOf(removed));
+  }
+
+  /** A file whose time could not settle it is compared by its bytes. */
+  private static boolean isSame(FileStamp stamp, LibraryFile file, LibraryFolder folder) {
+    return stamp.sameAs(file.size(), file.modified())
+        && (stamp.settled() || stamp.hash().equals(LibraryReading.hash(folder.bytes(file))));
+  }
+
+  boolean none() {
+    return changed.isEmpty() && removed.isEmpty();
+  }
+
+  boolean touchVocabulary() {
+    return changed.stream().anyMatch(f -> isVocabulary(f.relative()))
+        || removed.stream().anyMatch(Changes::isVocabulary);
+  }
+
+  /** Whether a path is among what differs. */
+  boolean concerns(String path) {
+    return paths().contains(path);
+  }
+
+  private Set<String> paths() {
+    Set<String> paths = new HashSet<>(removed);
+    changed.forEach(f -> paths.add(f.relative()));
+    return paths;
+  }
+
+  private static boolean isVocabulary(String path) {
+    return path.startsWith("vocabulary/");
+  }
+}

@@ -1,0 +1,262 @@
+package merese.shelf;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import merese.model.Check;
+import merese.model.Concept;
+import merese.model.Edition;
+import merese.model.Note;
+import merese.model.Work;
+import merese.search.FileStamp;
+import merese.search.Hits.NoteHit;
+import merese.search.Hits.SourceHit;
+import merese.search.IndexDamagedException;
+import merese.search.IndexUpdate;
+import merese.search.IndexedFile;
+import merese.search.NoteIndex;
+import merese.shelf.LibraryReading.Read;
+import merese.store.LibraryFile;
+import merese.store.LibraryFolder;
+import merese.store.LibraryJson;
+import merese.vocabulary.Thesaurus;
+
+/**
+ * Keeps the index in step with the library's files. It reads only files that have changed; a change
+ * of the vocabulary re-makes, from the index itself, only the notes whose concepts have other labels
+ * or ancestors than before.
+ */
+final class IndexKeeper {
+  private static final String FIRST = "there is no index yet";
+  private static final String DAMAGED = "the index was damaged";
+
+  private final LibraryFolder folder;
+  private final Path place;
+  private final Watcher watcher;
+  private final Clock clock;
+  private UpToDate report = new UpToDate(Optional.empty(), List.of(), List.of(), 0);
+
+  IndexKeeper(LibraryFolder folder, Watcher watcher) {
+    this.folder = folder;
+    this.place = folder.index().resolve("lucene");
+    this.watcher = watcher;
+    this.clock = Clock.systemUTC();
+  }
+
+  UpToDate report() {
+    return report;
+  }
+
+  /** The index, up to date. */
+  NoteIndex open() {
+    if (!Files.isDirectory(place)) {
+      return build(FIRST);
+    }
+    NoteIndex index;
+    Changes changes;
+    try {
+      index = NoteIndex.open(place);
+      changes = Changes.since(index.stamps(), folder);
+    } catch (IndexDamagedException e) {
+      return build(DAMAGED);
+    }
+    if (changes.none()) {
+      return index;
+    }
+    try (index) {
+      update(index, changes);
+    } catch (IndexDamagedException e) {
+      return build(DAMAGED);
+    }
+    return NoteIndex.open(place);
+  }
+
+  /** A new index in the place of one that turned out to be damaged. */
+  NoteIndex buildAgain() {
+    return build(DAMAGED);
+  }
+
+  private NoteIndex build(String why) {
+    watcher.building(why);
+    LibraryReading reading = new LibraryReading(folder, clock);
+    List<LibraryFile> files = folder.scan();
+    watcher.start(files.size());
+    VocabularyReading vocabulary = VocabularyReading.of(folder, reading, files);
+    reading.throwProblems();
+    try (IndexUpdate update = IndexUpdate.fromNothing(place)) {
+      vocabulary.files().forEach(update::replace);
+      Set<String> editions = new HashSet<>();
+      others(reading, files, update, vocabulary.thesaurus(), editions);
+      reading.throwProblems();
+      update.commit();
+    }
+    watcher.end();
+    report = new UpToDate(Optional.of(why), reading.opened(), List.of(), 0);
+    return NoteIndex.open(place);
+  }
+
+  private void update(NoteIndex index, Changes changes) {
+    LibraryReading reading = new LibraryReading(folder, clock);
+    watcher.start(changes.changed().size());
+    Thesaurus before = VocabularyRecords.thesaurus(index);
+    VocabularyReading vocabulary =
+        changes.touchVocabulary()
+            ? VocabularyReading.changed(folder, reading, changes, index)
+            : VocabularyReading.unchanged(before);
+    reading.throwProblems();
+    int again = 0;
+    try (IndexUpdate update = IndexUpdate.of(place)) {
+      changes.removed().forEach(update::remove);
+      vocabulary.files().forEach(update::replace);
+      if (changes.touchVocabulary()) {
+        again = notesAgain(index, before, vocabulary.thesaurus(), changes, update, reading);
+      }
+      others(
+          reading,
+          changes.changed(),
+          update,
+          vocabulary.thesaurus(),
+          editionsElsewhere(index, changes));
+      reading.throwProblems();
+      update.commit();
+    }
+    watcher.end();
+    report = new UpToDate(Optional.empty(), reading.opened(), changes.removed(), again);
+  }
+
+  private static Set<String> editionsElsewhere(NoteIndex index, Changes changes) {
+    Set<String> editions = new HashSet<>();
+    for (SourceHit hit : index.sources()) {
+      if (!changes.concerns(hit.file())) {
+        editions.add(hit.edition());
+      }
+    }
+    return editions;
+  }
+
+  /** Indexes the files that are not of the vocabulary. */
+  private void others(
+      LibraryReading reading,
+      List<LibraryFile> files,
+      IndexUpdate update,
+      Thesaurus thesaurus,
+      Set<String> editions) {
+    ForIndex maker = new ForIndex(thesaurus);
+    int done = 0;
+    boolean sound = true;
+    for (LibraryFile file : files) {
+      Optional<IndexedFile> made =
+          switch (file.kind()) {
+            case WORK -> {
+              Optional<Read<Work>> read = reading.read(file, folder::readWork);
+              sound &= read.isEmpty() || isSound(file, read.get().value(), thesaurus, editions);
+              yield read.map(r -> maker.work(r.stamp(), r.value()));
+            }
+            case OBJECT ->
+                reading
+                    .read(file, folder::readObject)
+                    .map(r -> ForIndex.object(r.stamp(), r.value()));
+            case MINE ->
+                reading
+                    .read(file, path -> folder.readMine())
+                    .map(r -> ForIndex.mine(r.stamp(), r.value()));
+            case SETTINGS ->
+                reading
+                    .read(file, path -> folder.storedSettings())
+                    .map(r -> ForIndex.settings(r.stamp()));
+            case VOCABULARY, HOMONYMS -> Optional.empty();
+          };
+      made.ifPresent(update::replace);
+      watcher.at(++done);
+    }
+    if (!sound) {
+      reading.contradiction();
+    }
+  }
+
+  /** Whether a work can stand beside the others: what would make answers wrong is found here. */
+  private static boolean isSound(
+      LibraryFile file, Work work, Thesaurus thesaurus, Set<String> editions) {
+    boolean sound = work.id().equals(file.name());
+    for (Edition edition : work.editions()) {
+      sound &= editions.add(edition.key());
+      for (Note note : edition.notes()) {
+        sound &=
+            note.namings().stream()
+                .allMatch(n -> n.concept().isEmpty() || isKnown(thesaurus, n.concept().get()));
+      }
+      for (Check check : edition.checks()) {
+        sound &= isKnown(thesaurus, check.concept());
+      }
+    }
+    return sound;
+  }
+
+  private static boolean isKnown(Thesaurus thesaurus, String concept) {
+    return thesaurus.concept(concept).isPresent();
+  }
+
+  /** Makes again the notes, of files that did not change, which a change of the vocabulary moves. */
+  private int notesAgain(
+      NoteIndex index,
+      Thesaurus before,
+      Thesaurus after,
+      Changes changes,
+      IndexUpdate update,
+      LibraryReading reading) {
+    Set<String> changed = changedConcepts(before, after);
+    if (changed.isEmpty() && before.register().equals(after.register())) {
+      return 0;
+    }
+    ForIndex maker = new ForIndex(after);
+    int again = 0;
+    boolean sound = true;
+    for (NoteHit hit : index.notesDependingOn(changed)) {
+      if (!changes.concerns(hit.file())) {
+        Note note = Shelf.stored(LibraryJson::decodeNote, hit.payload());
+        sound &=
+            note.namings().stream()
+                .allMatch(n -> n.concept().isEmpty() || isKnown(after, n.concept().get()));
+        update.replace(hit.file(), maker.note(hit.edition(), hit.order(), note));
+        again++;
+      }
+    }
+    if (!sound) {
+      reading.contradiction();
+    }
+    return again;
+  }
+
+  /** The concepts whose labels or ancestors differ, or which are only in one of the two. */
+  private static Set<String> changedConcepts(Thesaurus before, Thesaurus after) {
+    Set<String> changed = new TreeSet<>();
+    Set<String> all = new LinkedHashSet<>();
+    before.concepts().forEach(c -> all.add(c.id()));
+    after.concepts().forEach(c -> all.add(c.id()));
+    for (String id : all) {
+      Optional<Concept> old = before.concept(id);
+      Optional<Concept> now = after.concept(id);
+      if (old.isEmpty() || now.isEmpty()) {
+        changed.add(id);
+      } else if (!labels(old.get()).equals(labels(now.get()))
+          || !before.broader(id).equals(after.broader(id))) {
+        changed.add(id);
+      }
+    }
+    return changed;
+  }
+
+  private static List<Object> labels(Concept concept) {
+    return List.of(concept.preferred(), concept.alternatives(), concept.hidden());
+  }
+}

@@ -1,0 +1,25 @@
+package merese.shelf;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What it took to bring the index up to date.
+ *
+ * @param built why the index was built from nothing; empty where it was not
+ * @param opened the files of the library that were read, by their path below it
+ * @param removed files that are no longer there
+ * @param notesAgain how many notes of other files were indexed again, because the labels or the
+ *     ancestors of their concepts changed
+ */
+public record UpToDate(
+    Optional<String> built, List<String> opened, List<String> removed, int notesAgain) {
+  public UpToDate {
+    opened = List.copyOf(opened);
+    removed = List.copyOf(removed);
+  }
+
+  public boolean nothingToDo() {
+    return opened.isEmpty() && removed.isEmpty();
+  }
+}
