@@ -172,8 +172,16 @@ public record Coverage(
   /** That a picture here is the one that another source has. */
   public record SharedPicture(Locator here, String otherReference, Locator there) {}
 
-  /** Two concepts that are mistaken for each other, and the test. */
-  public record HowToTell(ConceptLine concept, ConceptLine other, Optional<String> test) {}
+  /**
+   * Two concepts that are mistaken for each other.
+   *
+   * @param concept the one asked for, or one narrower
+   * @param test what tells the two apart
+   * @param statedUnder the one of the two that the vocabulary has the test under; it mostly describes
+   *     the other one
+   */
+  public record HowToTell(
+      ConceptLine concept, ConceptLine other, Optional<String> test, ConceptLine statedUnder) {}
 
   /**
    * A printed word that is used for something else as well.

@@ -53,7 +53,7 @@ final class Entries {
     }
     List<Entry> entries = new ArrayList<>();
     bySource.forEach((source, found) -> entries.add(entry(source, found, wanted)));
-    entries.sort(Comparator.comparingInt(Entries::rank)); // stable: year and author stay
+    entries.sort(Comparator.comparingInt((Entry e) -> rank(e))); // stable: year, author stay
     return entries;
   }
 
@@ -67,7 +67,7 @@ final class Entries {
     List<Passage> passages = new ArrayList<>();
     byConcept.forEach((concept, namings) -> passages.add(passage(concept, namings, wanted)));
     passages.sort(
-        Comparator.comparingInt(Entries::rank)
+        Comparator.comparingInt((Passage p) -> rank(p))
             .thenComparing(p -> p.concept().map(ConceptLine::label).orElse("")));
     return new Entry(
         lines.of(source), passages, List.of(), List.of(), List.of(), List.of());
@@ -95,10 +95,16 @@ final class Entries {
     inWords.removeAll(pictured);
     return new Passage(
         concept.map(this::line),
-        asked.isPresent() && concept.isPresent() && !concept.equals(asked),
+        isNarrower(concept),
         List.copyOf(printed),
         List.copyOf(pictured),
         List.copyOf(inWords));
+  }
+
+  private boolean isNarrower(Optional<String> concept) {
+    return asked.isPresent()
+        && concept.isPresent()
+        && thesaurus.isBroader(asked.get(), concept.get());
   }
 
   /** A caption goes with its picture; it is a place of its own only where there is none. */
@@ -124,7 +130,7 @@ final class Entries {
   }
 
   private static int rank(Entry entry) {
-    return entry.passages().stream().mapToInt(Entries::rank).min().orElse(Integer.MAX_VALUE);
+    return entry.passages().stream().mapToInt(p -> rank(p)).min().orElse(Integer.MAX_VALUE);
   }
 
   /** R4: exact and pictured, exact in words, narrower and pictured, narrower in words. */

@@ -139,7 +139,7 @@ final class Evidence {
       }
     }
     List<NoteCriterion> criteria = new ArrayList<>();
-    meaningsHere.keySet().forEach(printed -> criteria.add(Words.printedAs(printed)));
+    meaningsHere.keySet().forEach(p -> criteria.addAll(Words.printedAs(thesaurus, p)));
     List<SourcedNote> printing = shelf.notes(criteria);
     Map<String, WordUse> uses = new LinkedHashMap<>();
     meaningsHere.forEach(

@@ -123,15 +123,13 @@ final class SectionMaker {
           }
         });
     List<Entry> first = groups.getOrDefault(COUNTED, List.of());
-    List<HowToTell> howToTell =
-        thesaurus.lookAlikes(coverage.concept()).stream().map(this::howToTell).toList();
     return new Section(
         letter,
         Headings.of(shelf, coverage.concept()),
         first.size(),
         works(first),
         filled,
-        letter.isPresent() ? List.of() : howToTell,
+        letter.isPresent() ? List.of() : howToTell(coverage.concept()),
         letter.isPresent() ? List.of() : evidence.otherUsesOfWords(filled, counted),
         letter.isPresent() ? List.of() : evidence.ownPieces(coverage.wanted()),
         letter.isPresent() ? List.of() : evidence.experience(coverage.wanted()));
@@ -162,9 +160,29 @@ final class SectionMaker {
     }
   }
 
-  private HowToTell howToTell(LookAlikePair pair) {
-    return new HowToTell(
-        evidence.line(pair.here().id()), evidence.line(pair.other().id()), pair.test());
+  /** A pair that one side states without a test is left out where the other side gives one. */
+  private List<HowToTell> howToTell(String concept) {
+    List<LookAlikePair> pairs = thesaurus.lookAlikes(concept);
+    List<HowToTell> lines = new ArrayList<>();
+    for (LookAlikePair pair : pairs) {
+      boolean saidBetter =
+          pairs.stream()
+              .anyMatch(
+                  p -> p != pair && isSamePair(p, pair) && p.test().isPresent());
+      if (pair.test().isPresent() || !saidBetter) {
+        lines.add(
+            new HowToTell(
+                evidence.line(pair.here().id()),
+                evidence.line(pair.other().id()),
+                pair.test(),
+                evidence.line(pair.statedBy().id())));
+      }
+    }
+    return lines;
+  }
+
+  private static boolean isSamePair(LookAlikePair a, LookAlikePair b) {
+    return a.here().id().equals(b.here().id()) && a.other().id().equals(b.other().id());
   }
 
   private Entries entries(ConceptCoverage coverage) {

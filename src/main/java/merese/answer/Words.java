@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import merese.search.NoteCriterion;
-import merese.vocabulary.Folding;
 import merese.vocabulary.Thesaurus;
 
 /** Words and phrases that are looked for in printed terms, in every form that R7 lets them have. */
@@ -41,7 +40,12 @@ final class Words {
     return criteria;
   }
 
-  static NoteCriterion printedAs(String term) {
-    return new NoteCriterion.PrintsExactly(Folding.key(term));
+  /** What finds the notes that print just this term. */
+  static List<NoteCriterion> printedAs(Thesaurus thesaurus, String term) {
+    List<NoteCriterion> criteria = new ArrayList<>();
+    for (List<String> form : thesaurus.forms(term)) {
+      criteria.add(new NoteCriterion.PrintsExactly(form));
+    }
+    return criteria;
   }
 }

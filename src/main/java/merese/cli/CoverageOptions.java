@@ -10,78 +10,68 @@ import merese.answer.CoverageQuestion;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.CoverageQuestion.Years;
 import merese.model.SourceKind;
-import picocli.CommandLine.Option;
 
 /** The options by which a question about a feature is put and narrowed. */
 final class CoverageOptions {
-  @Option(
-      names = "--concept",
-      paramLabel = "ID",
-      order = 1,
-      description = "Ask for one meaning by its id.")
-  private String concept;
+  private final Given<String> concept;
+  private final Given<String> facet;
+  private final Given<Boolean> pictured;
+  private final Given<Boolean> owned;
+  private final Given<String> kinds;
+  private final Given<String> years;
+  private final Given<String> place;
 
-  @Option(
-      names = "--facet",
-      paramLabel = "FACET",
-      order = 2,
-      description = "The facet that a noun left out is of: bladed --facet ring.")
-  private String facet;
-
-  @Option(
-      names = "--pictured",
-      order = 3,
-      description = "Only sources that picture it; the others are listed apart.")
-  private boolean pictured;
-
-  @Option(names = "--owned", order = 4, description = "Only sources of which you have a copy.")
-  private boolean owned;
-
-  @Option(
-      names = "--kind",
-      paramLabel = "KIND",
-      split = ",",
-      order = 5,
-      description = "Only these kinds of source: monograph, sale-catalogue ...")
-  private List<String> kinds = new ArrayList<>();
-
-  @Option(
-      names = "--year",
-      paramLabel = "YEARS",
-      order = 6,
-      description = "Only editions of these years: 1926, 1900..1950, ..1950.")
-  private String years;
-
-  @Option(
-      names = "--place",
-      paramLabel = "PLACE",
-      order = 7,
-      description = "Only sources that claim it for this place; silent ones apart.")
-  private String place;
+  CoverageOptions(Command command) {
+    concept = command.option(String.class, "ID", "Ask for one meaning by its id.", "--concept");
+    facet =
+        command.option(
+            String.class, "FACET", "Where a noun is left out: bladed --facet ring.", "--facet");
+    pictured = command.flag("Only sources that picture it; the others stand apart.", "--pictured");
+    owned = command.flag("Only sources of which you have a copy.", "--owned");
+    kinds =
+        command.option(
+            String.class,
+            "KIND",
+            "Only these kinds of source, with commas between: monograph,thesis.",
+            "--kind");
+    years =
+        command.option(
+            String.class, "YEARS", "Only editions of 1926, 1900..1950 or ..1950.", "--year");
+    place =
+        command.option(
+            String.class,
+            "PLACE",
+            "Only sources that claim it for this place; silent ones stand apart.",
+            "--place");
+  }
 
   CoverageQuestion question(List<String> words) {
     String phrase = String.join(" ", words).strip();
-    if (phrase.isEmpty() && concept == null) {
-      throw new CommandException("name a term, or a concept with --concept ID");
+    if (phrase.isEmpty() && concept.value().isEmpty()) {
+      throw CommandException.wrongUse("name a term, or a concept with --concept ID");
     }
     return new CoverageQuestion(
         phrase.isEmpty() ? Optional.empty() : Optional.of(phrase),
-        Optional.ofNullable(concept),
-        Optional.ofNullable(facet),
+        concept.value(),
+        facet.value(),
         narrowing());
   }
 
   Narrowing narrowing() {
-    Set<SourceKind> wanted = new LinkedHashSet<>();
-    for (String kind : kinds) {
-      wanted.add(kind(kind.strip()));
-    }
     return new Narrowing(
-        pictured,
-        owned,
-        wanted,
-        Optional.ofNullable(years).map(CoverageOptions::years),
-        Optional.ofNullable(place));
+        pictured.isSet(),
+        owned.isSet(),
+        kinds.value().map(CoverageOptions::kinds).orElse(Set.of()),
+        years.value().map(CoverageOptions::years),
+        place.value());
+  }
+
+  private static Set<SourceKind> kinds(String text) {
+    Set<SourceKind> kinds = new LinkedHashSet<>();
+    for (String code : text.split(",")) {
+      kinds.add(kind(code.strip()));
+    }
+    return kinds;
   }
 
   private static SourceKind kind(String code) {
@@ -92,7 +82,7 @@ final class CoverageOptions {
       }
       codes.add(kind.code());
     }
-    throw new CommandException(
+    throw CommandException.wrongUse(
         "--kind: there is no kind \"" + code + "\"; the kinds are " + String.join(", ", codes));
   }
 
@@ -105,19 +95,20 @@ final class CoverageOptions {
     OptionalInt from = year(text.substring(0, dots), text);
     OptionalInt to = year(text.substring(dots + 2), text);
     if (from.isPresent() && to.isPresent() && from.getAsInt() > to.getAsInt()) {
-      throw new CommandException("--year: " + text + " runs backwards");
+      throw CommandException.wrongUse("--year: " + text + " runs backwards");
     }
     return new Years(from, to);
   }
 
   private static OptionalInt year(String part, String whole) {
-    if (part.isBlank() && !whole.equals("..")) {
+    boolean open = part.isBlank() && whole.length() > 2;
+    if (open) {
       return OptionalInt.empty();
     }
     try {
       return OptionalInt.of(Integer.parseInt(part.strip()));
     } catch (NumberFormatException e) {
-      throw new CommandException(
+      throw CommandException.wrongUse(
           "--year: \"" + whole + "\" is no year or span; write 1926, 1900..1950, ..1950 or 1900..");
     }
   }

@@ -1,6 +1,5 @@
 package merese.cli;
 
-import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import merese.answer.Coverage;
@@ -24,6 +23,7 @@ import merese.model.Mine.Untraced;
 final class CoverageText {
   private static final String INDENT = "    ";
   private static final int WIDEST_REFERENCE = 26;
+  private static final int LONGEST_UNBROKEN = 24;
 
   private final Page page;
   private final Narrowing narrowing;
@@ -34,9 +34,8 @@ final class CoverageText {
    * @param withReasons whether to say why the user prefers a label
    * @param limit how many sources of the first group to print
    */
-  CoverageText(
-      PrintWriter out, Screen screen, Narrowing narrowing, boolean withReasons, int limit) {
-    this.page = new Page(out, screen);
+  CoverageText(Context context, Narrowing narrowing, boolean withReasons, int limit) {
+    this.page = new Page(context.out(), context.screen());
     this.narrowing = narrowing;
     this.withReasons = withReasons;
     this.limit = limit;
@@ -206,11 +205,21 @@ final class CoverageText {
   }
 
   private static String locators(List<Locator> locators) {
-    List<String> texts = new ArrayList<>();
+    StringBuilder text = new StringBuilder();
     for (Locator locator : locators) {
-      texts.add(locator.toString());
+      text.append(text.isEmpty() ? "" : "; ").append(locator(locator));
     }
-    return String.join("; ", texts);
+    return text.toString();
+  }
+
+  /** As printed; where something is excepted, what is left and how many that are. */
+  private static String locator(Locator locator) {
+    Locator left = locator.withExceptionsApplied();
+    String text = left.toString();
+    String shown = text.length() <= LONGEST_UNBROKEN ? Page.together(text) : text;
+    return left.equals(locator)
+        ? shown
+        : shown + " (" + locator.count() + " " + locator.labelKind().words(locator.count()) + ")";
   }
 
   private static String printed(List<String> terms) {
@@ -329,11 +338,17 @@ final class CoverageText {
         INDENT, "“" + use.word() + "”: others use this word for " + String.join(", ", others));
   }
 
+  /** A test that stands under the other concept describes this one. */
   private void howToTell(Section section, HowToTell pair) {
     boolean asked = pair.concept().id().equals(section.heading().id());
+    boolean ours = pair.statedUnder().id().equals(pair.concept().id());
     String between =
         asked ? pair.other().label() : pair.concept().label() + " and " + pair.other().label();
-    page.hanging(INDENT, between + pair.test().map(t -> ": " + t).orElse(""));
+    String test =
+        pair.test()
+            .map(t -> ours ? ": " + t : " (" + pair.concept().label() + ": " + t + ")")
+            .orElse("");
+    page.hanging(INDENT, between + test);
   }
 
   private void nothing(Coverage answer) {

@@ -1,70 +1,44 @@
 package merese.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import merese.answer.Coverage;
 import merese.answer.CoverageQuestion;
 import merese.answer.Covers;
 import merese.shelf.Shelf;
-import picocli.CommandLine;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Which sources cover or picture a feature. */
-@CommandLine.Command(
-    description = "Say which sources cover or picture a feature, where, and by what name.",
-    footer = {
-      "  merese covers \"bladed ring\" --pictured",
-      "  merese covers \"triple ring\" --concept ring-annulated",
-      "  merese covers bladed --facet ring --year 1900..1960"
-    })
-final class CoversCommand extends Command {
-  @Mixin private LibraryOption library;
+final class CoversCommand extends LibraryCommand {
+  private final Given<List<String>> words =
+      optionalWords("TERM", "What to look for, in any book's words.");
 
-  @Mixin private CoverageOptions options;
-
-  @Option(names = "--why", order = 8, description = "Say why you prefer your own term.")
-  private boolean why;
-
-  @Option(
-      names = "--limit",
-      paramLabel = "N",
-      order = 9,
-      description = "Print at most N of the sources that count.")
-  private Integer limit;
-
-  @Option(names = "--json", order = 10, description = "Print the whole answer as JSON.")
-  private boolean json;
-
-  @Parameters(
-      arity = "0..*",
-      paramLabel = "TERM",
-      description = "What to look for, in any book's words.")
-  private List<String> words = new ArrayList<>();
+  private final CoverageOptions options = new CoverageOptions(this);
+  private final Given<Boolean> why = flag("Say why you prefer your own term.", "--why");
+  private final Given<Integer> limit =
+      option(Integer.class, "N", "Print at most N of the sources that count.", "--limit");
+  private final Given<Boolean> json = flag("Print the whole answer as JSON.", "--json");
 
   CoversCommand(Context context) {
-    super(context);
+    super(
+        context,
+        "Say which sources cover or picture a feature, where, and by what name.",
+        "merese covers \"bladed ring\" --pictured",
+        "merese covers \"triple ring\" --concept ring-annulated",
+        "merese covers bladed --facet ring --year 1900..1960");
   }
 
   @Override
-  public Integer call() {
-    if (limit != null && limit < 1) {
-      throw new CommandException("--limit takes a number from 1 up, not " + limit);
+  int run() {
+    int most = limit.value().orElse(Integer.MAX_VALUE);
+    if (most < 1) {
+      throw CommandException.wrongUse("--limit takes a number from 1 up, not " + most);
     }
-    CoverageQuestion question = options.question(words);
-    try (Shelf shelf = library.open(context())) {
+    CoverageQuestion question = options.question(words.value().orElse(List.of()));
+    try (Shelf shelf = openShelf()) {
       Coverage answer = shelf.ask(s -> Covers.answer(s, question));
-      if (json) {
+      if (json.isSet()) {
         AnswerJson.print(context().out(), answer);
       } else {
-        new CoverageText(
-                context().out(),
-                context().screen(),
-                question.narrowing(),
-                why,
-                limit == null ? Integer.MAX_VALUE : limit)
-            .print(answer);
+        new CoverageText(context(), question.narrowing(), why.isSet(), most).print(answer);
       }
       boolean known = !answer.sections().isEmpty() || !answer.meaningNotStated().isEmpty();
       return known ? ExitCode.DONE : ExitCode.FAILED;

@@ -24,7 +24,7 @@ record Changes(List<LibraryFile> changed, List<String> removed) {
     for (LibraryFile file : folder.scan()) {
       removed.remove(file.relative());
       FileStamp stamp = stamps.get(file.relative());
-      if (stamp == null || !isSame(stamp, file, folder)) {
+      if (stamp == null || !isSame(stamp, file)) {
         changed.add(file);
       }
     }
@@ -32,9 +32,9 @@ record Changes(List<LibraryFile> changed, List<String> removed) {
   }
 
   /** A file whose time could not settle it is compared by its bytes. */
-  private static boolean isSame(FileStamp stamp, LibraryFile file, LibraryFolder folder) {
+  private static boolean isSame(FileStamp stamp, LibraryFile file) {
     return stamp.sameAs(file.size(), file.modified())
-        && (stamp.settled() || stamp.hash().equals(LibraryReading.hash(folder.bytes(file))));
+        && (stamp.settled() || stamp.hash().equals(LibraryReading.hash(file.path())));
   }
 
   boolean none() {

@@ -3,13 +3,9 @@ package merese.shelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,7 +14,6 @@ import merese.model.Concept;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.model.Work;
-import merese.search.FileStamp;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.SourceHit;
 import merese.search.IndexDamagedException;
@@ -111,7 +106,7 @@ final class IndexKeeper {
     Thesaurus before = VocabularyRecords.thesaurus(index);
     VocabularyReading vocabulary =
         changes.touchVocabulary()
-            ? VocabularyReading.changed(folder, reading, changes, index)
+            ? VocabularyReading.changed(folder, reading, changes, before)
             : VocabularyReading.unchanged(before);
     reading.throwProblems();
     int again = 0;

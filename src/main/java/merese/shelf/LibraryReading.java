@@ -1,5 +1,7 @@
 package merese.shelf;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -81,11 +83,24 @@ final class LibraryReading {
     }
   }
 
+  List<Problem> problems() {
+    return problems;
+  }
+
   List<String> opened() {
     return opened;
   }
 
-  static String hash(byte[] bytes) {
+  /** The hash of a file's bytes; none that any file has where it cannot be read. */
+  static String hash(Path file) {
+    try {
+      return hash(Files.readAllBytes(file));
+    } catch (IOException e) {
+      return "";
+    }
+  }
+
+  private static String hash(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
     } catch (NoSuchAlgorithmException e) {

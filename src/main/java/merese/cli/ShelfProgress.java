@@ -1,0 +1,47 @@
+package merese.cli;
+
+import merese.shelf.Watcher;
+
+/** Shows on standard error that an index is being made; a quick update stays silent. */
+final class ShelfProgress implements Watcher {
+  /** Fewer files than this are read before anybody would wonder. */
+  private static final int WORTH_SHOWING = 50;
+
+  private final Context context;
+  private Progress progress;
+  private boolean building;
+
+  ShelfProgress(Context context) {
+    this.context = context;
+  }
+
+  @Override
+  public void building(String why) {
+    building = true;
+    context.err().println("Making the index: " + why + ".");
+  }
+
+  @Override
+  public void start(int files) {
+    if (building || files >= WORTH_SHOWING) {
+      progress = context.progress();
+      progress.start("Reading files", files);
+    }
+  }
+
+  @Override
+  public void at(int files) {
+    if (progress != null) {
+      progress.at(files);
+    }
+  }
+
+  @Override
+  public void end() {
+    if (progress != null) {
+      progress.close();
+      progress = null;
+    }
+    building = false;
+  }
+}

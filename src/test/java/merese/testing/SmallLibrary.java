@@ -1,0 +1,250 @@
+package merese.testing;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import merese.model.Check;
+import merese.model.Claim;
+import merese.model.Contributor;
+import merese.model.Copy;
+import merese.model.Edition;
+import merese.model.Locator;
+import merese.model.Mine;
+import merese.model.Name;
+import merese.model.Naming;
+import merese.model.Naming.Why;
+import merese.model.Note;
+import merese.model.OwnObject;
+import merese.model.Place;
+import merese.model.Place.Medium;
+import merese.model.Place.Shows;
+import merese.model.Place.Stance;
+import merese.model.SourceKind;
+import merese.model.Work;
+import merese.shelf.Shelf;
+import merese.shelf.Watcher;
+import merese.store.LibraryFolder;
+
+/** Small libraries for tests, with the starter vocabulary, written to disk as a user's are. */
+public final class SmallLibrary {
+  private final List<Work> works = new ArrayList<>();
+  private final List<OwnObject> objects = new ArrayList<>();
+  private Mine mine = Mine.NOTHING;
+
+  /** A monograph of one edition with one owned copy; its key is the family name and the year. */
+  public SmallLibrary book(String family, int year, String title, Object... notesAndChecks) {
+    works.add(monograph(family, year, title, notesAndChecks));
+    return this;
+  }
+
+  public SmallLibrary work(Work work) {
+    works.add(work);
+    return this;
+  }
+
+  public SmallLibrary object(OwnObject object) {
+    objects.add(object);
+    return this;
+  }
+
+  public SmallLibrary mine(Mine mine) {
+    this.mine = mine;
+    return this;
+  }
+
+  public List<Work> works() {
+    return works;
+  }
+
+  public static Work monograph(String family, int year, String title, Object... notesAndChecks) {
+    String key = family.toLowerCase(java.util.Locale.ROOT) + "-" + year;
+    return new Work(
+        key,
+        SourceKind.MONOGRAPH,
+        title,
+        Optional.empty(),
+        List.of(),
+        List.of(
+            new Contributor(
+                Contributor.Role.AUTHOR,
+                new Name.Person(family, Optional.empty(), Optional.empty(), Optional.empty()))),
+        Optional.empty(),
+        false,
+        List.of(edition(key, year, notesAndChecks)),
+        List.of());
+  }
+
+  public static Edition edition(String key, int year, Object... notesAndChecks) {
+    List<Note> notes = new ArrayList<>();
+    List<Check> checks = new ArrayList<>();
+    for (Object each : notesAndChecks) {
+      if (each instanceof NoteMaker maker) {
+        notes.add(maker.note("n" + (notes.size() + 1)));
+      } else if (each instanceof Note note) {
+        notes.add(note);
+      } else {
+        checks.add((Check) each);
+      }
+    }
+    return new Edition(
+        key,
+        new Edition.Imprint(
+            Optional.empty(),
+            OptionalInt.empty(),
+            OptionalInt.of(year),
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        List.of(
+            new Copy(
+                "c1",
+                Optional.empty(),
+                Optional.of("A1"),
+                Optional.empty(),
+                false,
+                Optional.empty())),
+        notes,
+        checks);
+  }
+
+  /** A note that prints a term whose meaning its text gives. */
+  public static NoteMaker says(String printed, String concept) {
+    return new NoteMaker().naming(printed, concept, Why.TEXT);
+  }
+
+  /** A note that prints a term without a meaning. */
+  public static NoteMaker prints(String printed) {
+    return new NoteMaker().unassigned(printed);
+  }
+
+  public static Check check(String concept, String extent, Check.Method method) {
+    return new Check(
+        concept,
+        Optional.ofNullable(extent).map(Locator::parse),
+        method,
+        Check.Result.NONE,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** Makes a note place by place. */
+  public static final class NoteMaker {
+    private final List<Naming> namings = new ArrayList<>();
+    private final List<Place> places = new ArrayList<>();
+    private final List<Claim> claims = new ArrayList<>();
+    private Optional<String> reading = Optional.empty();
+
+    public NoteMaker naming(String printed, String concept, Why why) {
+      namings.add(new Naming(printed, Optional.of(concept), Optional.of(why)));
+      return this;
+    }
+
+    public NoteMaker unassigned(String printed) {
+      namings.add(new Naming(printed, Optional.empty(), Optional.empty()));
+      return this;
+    }
+
+    public NoteMaker text(String locator) {
+      return place(locator, Stance.NAMES, Medium.TEXT, null, null, null);
+    }
+
+    public NoteMaker photo(String locator) {
+      return place(locator, Stance.PICTURES, Medium.PHOTO, Shows.EXAMPLE, null, null);
+    }
+
+    public NoteMaker absent(String locator) {
+      return place(locator, Stance.SAYS_ABSENT, Medium.TEXT, null, null, null);
+    }
+
+    public NoteMaker process(String locator) {
+      return place(locator, Stance.PICTURES, Medium.PHOTO, Shows.PROCESS, null, null);
+    }
+
+    public NoteMaker place(
+        String locator, Stance stance, Medium medium, Shows shows, String naming, String piece) {
+      return place(locator, stance, medium, shows, naming, piece, null);
+    }
+
+    public NoteMaker place(
+        String locator,
+        Stance stance,
+        Medium medium,
+        Shows shows,
+        String naming,
+        String piece,
+        String picture) {
+      places.add(
+          new Place(
+              Locator.parse(locator),
+              stance,
+              medium,
+              Optional.ofNullable(shows),
+              Optional.ofNullable(naming),
+              Optional.ofNullable(picture),
+              Optional.ofNullable(piece)));
+      return this;
+    }
+
+    public NoteMaker claims(Claim.Kind kind, String words, String value) {
+      claims.add(
+          new Claim(
+              kind,
+              words,
+              Optional.ofNullable(value),
+              Optional.empty(),
+              Optional.empty(),
+              Claim.About.FEATURE,
+              Optional.empty()));
+      return this;
+    }
+
+    public NoteMaker reading(String words) {
+      reading = Optional.of(words);
+      return this;
+    }
+
+    Note note(String id) {
+      return new Note(
+          id,
+          namings,
+          places,
+          claims,
+          Optional.empty(),
+          reading,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+    }
+  }
+
+  /** Writes the library and opens it. */
+  public Shelf open(Path folder) {
+    return Shelf.open(write(folder), Watcher.NONE);
+  }
+
+  public LibraryFolder write(Path folder) {
+    LibraryFolder library = LibraryFolder.create(folder, "A small library");
+    works.forEach(library::add);
+    objects.forEach(library::add);
+    if (!mine.equals(Mine.NOTHING)) {
+      library.save(library.readMine(), mine);
+    }
+    return library;
+  }
+}
