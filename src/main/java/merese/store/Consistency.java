@@ -1,0 +1,82 @@
+package merese.store;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What is wrong in a library as a whole. It reads every file twice, first for its own faults and
+ * its ids, then for what refers to them, so that only one file at a time is in memory. References
+ * into files that are not JSON are left alone: what those files hold is not known.
+ */
+final class Consistency {
+  private final LibraryFolder library;
+  private final Map<Ids.Kind, Ids> ids = new HashMap<>();
+  private final Set<String> broken = new HashSet<>();
+
+  Consistency(LibraryFolder library) {
+    this.library = library;
+    for (Ids.Kind kind : Ids.Kind.values()) {
+      ids.put(kind, new Ids(kind));
+    }
+  }
+
+  List<Problem> problems() {
+    List<LibraryFile> files = library.scan();
+    Map<String, List<Problem>> found = new HashMap<>();
+    for (LibraryFile file : files) {
+      found.put(file.relative(), new ArrayList<>());
+      visit(file, found.get(file.relative()), true);
+    }
+    for (LibraryFile file : files) {
+      if (!broken.contains(file.relative())) {
+        visit(file, found.get(file.relative()), false);
+      }
+    }
+    List<Problem> all = new ArrayList<>();
+    for (LibraryFile file : files) {
+      List<Problem> here = found.get(file.relative());
+      here.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+      all.addAll(here);
+    }
+    return all;
+  }
+
+  private void visit(LibraryFile file, List<Problem> found, boolean first) {
+    try {
+      Source source = Source.of(file.path(), Disk.read(file.path()));
+      Spot top = Spot.top(JsonReader.read(source));
+      Reading reading = new Reading(source, true);
+      if (first) {
+        reading.value(new Fields(reading, null, top), codec(file.kind()));
+        new Definitions(file, reading, ids).visit(top);
+      } else {
+        new References(reading, ids).visit(file.kind(), top);
+      }
+      found.addAll(reading.problems());
+    } catch (LibraryException e) {
+      found.addAll(e.problems());
+      broken.add(file.relative());
+      for (Ids.Kind kind : Ids.Kind.values()) {
+        if (kind.in == file.kind()) {
+          ids.get(kind).lacksSome();
+        }
+      }
+    }
+  }
+
+  private static Codec<?> codec(LibraryFile.Kind kind) {
+    return switch (kind) {
+      case SETTINGS -> SettingsCodec.SETTINGS;
+      case WORK -> WorkCodec.WORK;
+      case VOCABULARY -> VocabularyCodec.VOCABULARY;
+      case HOMONYMS -> VocabularyCodec.REGISTER;
+      case OBJECT -> OwnObjectCodec.OBJECT;
+      case MINE -> MineCodec.MINE;
+    };
+  }
+}

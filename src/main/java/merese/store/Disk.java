@@ -1,0 +1,177 @@
+package merese.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicLong;
+
+/** Reading whole files, and replacing them so that a crash leaves the old one or the new one. */
+final class Disk {
+  /** The size from which a file is taken for a mistake; a work of 10,000 notes has some 5 MB. */
+  static final long LARGEST = 64L << 20;
+
+  private static final AtomicLong COUNTER = new AtomicLong();
+
+  private Disk() {}
+
+  /** The bytes of a regular file; null where there is none. */
+  static byte[] readIfThere(Path file) {
+    try {
+      BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+      if (!found.isRegularFile()) {
+        throw new LibraryException(
+            file,
+            found.isDirectory() ? "this must be a file, not a folder" : "this is no regular file",
+            "move it out of the way");
+      }
+      if (found.size() > LARGEST) {
+        throw new LibraryException(
+            file,
+            "the file is " + (found.size() >> 20) + " MB large",
+            "one file may have " + (LARGEST >> 20) + " MB; divide it");
+      }
+      return Files.readAllBytes(file);
+    } catch (NoSuchFileException e) {
+      return null;
+    } catch (IOException e) {
+      throw unreadable(file, e);
+    }
+  }
+
+  static byte[] read(Path file) {
+    byte[] bytes = readIfThere(file);
+    if (bytes == null) {
+      throw new LibraryException(file, "there is no such file", "");
+    }
+    return bytes;
+  }
+
+  /** Refuses a target that a rename would replace against the user's will. */
+  static void requireReplaceable(Path file) {
+    if (Files.isSymbolicLink(file)) {
+      throw new LibraryException(
+          file,
+          "this is a symbolic link, and saving would replace the link, not what it leads to",
+          "put the file itself here");
+    }
+    if (Files.exists(file) && isReadOnly(file)) {
+      throw new LibraryException(
+          file,
+          "the file is read-only; nothing was written",
+          "allow writing to it, then save again");
+    }
+  }
+
+  private static boolean isReadOnly(Path file) {
+    Set<PosixFilePermission> permissions = permissions(file);
+    return permissions == null
+        ? !Files.isWritable(file)
+        : !permissions.contains(PosixFilePermission.OWNER_WRITE);
+  }
+
+  /** Null on a file system without them. */
+  private static Set<PosixFilePermission> permissions(Path file) {
+    try {
+      PosixFileAttributeView view =
+          Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+      return view == null ? null : view.readAttributes().permissions();
+    } catch (IOException e) {
+      throw unreadable(file, e);
+    }
+  }
+
+  /**
+   * Puts bytes where a file is or shall be: written to a hidden file beside it, forced to the disk,
+   * renamed over it, and the folder forced too.
+   */
+  static void replace(Path file, byte[] bytes) {
+    Path temporary = temporaryFor(file);
+    try {
+      createFolders(file.getParent());
+      try {
+        write(temporary, bytes);
+        Set<PosixFilePermission> permissions = Files.exists(file) ? permissions(file) : null;
+        if (permissions != null) {
+          Files.setPosixFilePermissions(temporary, permissions);
+        }
+        Files.move(
+            temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(temporary);
+      }
+      forceFolder(file.getParent());
+    } catch (IOException e) {
+      throw unwritable(file, e);
+    }
+  }
+
+  /** Hidden, so that no scan takes it for a file of the library. */
+  private static Path temporaryFor(Path file) {
+    long pid = ProcessHandle.current().pid();
+    String unique = pid + "-" + Long.toString(System.nanoTime(), 36) + COUNTER.incrementAndGet();
+    return file.resolveSibling("." + shortened(file) + "." + unique + ".tmp");
+  }
+
+  private static String shortened(Path file) {
+    String name = file.getFileName().toString();
+    return name.length() <= 40 ? name : name.substring(0, name.offsetByCodePoints(0, 20));
+  }
+
+  private static void createFolders(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      Files.createDirectories(folder);
+      forceFolder(folder.getParent());
+    }
+  }
+
+  private static void write(Path file, byte[] bytes) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
+      ByteBuffer buffer = ByteBuffer.wrap(bytes);
+      while (buffer.hasRemaining()) {
+        channel.write(buffer);
+      }
+      channel.force(true);
+    }
+  }
+
+  /** Makes a rename last; where a system cannot open a folder, it has no need of it. */
+  static void forceFolder(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Windows refuses to open folders and keeps their entries safe itself.
+    }
+  }
+
+  static LibraryException unreadable(Path file, Exception cause) {
+    return failure(file, "cannot be read", cause);
+  }
+
+  static LibraryException unwritable(Path file, IOException cause) {
+    return failure(file, "cannot be written, and nothing was changed", cause);
+  }
+
+  private static LibraryException failure(Path file, String what, Exception cause) {
+    String reason = cause instanceof FileSystemException e ? e.getReason() : cause.getMessage();
+    String why = reason == null ? "" : ": " + reason;
+    LibraryException result =
+        cause instanceof AccessDeniedException
+            ? new LibraryException(file, what + ": access is denied", "look at its permissions")
+            : new LibraryException(file, what + why, "look at the disk and its permissions");
+    result.initCause(cause);
+    return result;
+  }
+}

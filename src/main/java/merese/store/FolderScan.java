@@ -1,0 +1,132 @@
+package merese.store;
+
+import java.io.IOException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Lists the files of a library without reading them: one look at each. Hidden files, among them the
+ * temporary ones of a save, are not of the library. A link to a file is followed, one to a folder
+ * is not, so that a scan always ends.
+ */
+final class FolderScan {
+  static final String ENDING = ".json";
+  static final String SETTINGS = "library.json";
+  static final String MINE = "mine.json";
+  static final String WORKS = "works";
+  static final String OBJECTS = "objects";
+  static final String VOCABULARY = "vocabulary";
+  static final String HOMONYMS = "homonyms.json";
+
+  private final Path root;
+  private final List<LibraryFile> files = new ArrayList<>();
+  private final List<LibraryFolder.Folder> folders = new ArrayList<>();
+
+  FolderScan(Path root) {
+    this.root = root;
+  }
+
+  /** In the order of their relative paths. */
+  List<LibraryFile> files() {
+    single(SETTINGS, LibraryFile.Kind.SETTINGS);
+    single(MINE, LibraryFile.Kind.MINE);
+    walk(root.resolve(WORKS), WORKS, LibraryFile.Kind.WORK);
+    walk(root.resolve(OBJECTS), OBJECTS, LibraryFile.Kind.OBJECT);
+    walk(root.resolve(VOCABULARY), VOCABULARY, LibraryFile.Kind.VOCABULARY);
+    files.sort(Comparator.comparing(LibraryFile::relative));
+    return files;
+  }
+
+  /** The folders that a scan looks into, the library's own ("") first. */
+  List<LibraryFolder.Folder> folders() {
+    folder(root, "");
+    walk(root.resolve(WORKS), WORKS, null);
+    walk(root.resolve(OBJECTS), OBJECTS, null);
+    walk(root.resolve(VOCABULARY), VOCABULARY, null);
+    return folders;
+  }
+
+  private void single(String name, LibraryFile.Kind kind) {
+    Path path = root.resolve(name);
+    try {
+      add(kind, path, name, Files.readAttributes(path, BasicFileAttributes.class));
+    } catch (NoSuchFileException e) {
+      // Both may be missing: open() has looked for the one, and without the other nothing is mine.
+    } catch (IOException e) {
+      throw Disk.unreadable(path, e);
+    }
+  }
+
+  private void folder(Path path, String relative) {
+    try {
+      long modified = Files.getLastModifiedTime(path).to(TimeUnit.NANOSECONDS);
+      folders.add(new LibraryFolder.Folder(relative, modified));
+    } catch (IOException e) {
+      throw Disk.unreadable(path, e);
+    }
+  }
+
+  /** Lists the folders where {@code kind} is null, else the files. */
+  private void walk(Path folder, String relative, LibraryFile.Kind kind) {
+    List<Path> entries = new ArrayList<>();
+    try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
+      for (Path entry : stream) {
+        entries.add(entry);
+      }
+    } catch (NoSuchFileException e) {
+      return;
+    } catch (NotDirectoryException e) {
+      throw new LibraryException(folder, "this must be a folder", "move the file out of the way");
+    } catch (IOException | DirectoryIteratorException e) {
+      throw Disk.unreadable(folder, e);
+    }
+    if (kind == null) {
+      folder(folder, relative);
+    }
+    for (Path entry : entries) {
+      String name = entry.getFileName().toString();
+      if (!name.startsWith(".")) {
+        look(entry, relative + '/' + name, kind);
+      }
+    }
+  }
+
+  private void look(Path path, String relative, LibraryFile.Kind kind) {
+    try {
+      BasicFileAttributes found =
+          Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+      if (found.isDirectory()) {
+        walk(path, relative, kind);
+      } else if (kind != null && relative.endsWith(ENDING)) {
+        boolean link = found.isSymbolicLink();
+        add(
+            relative.equals(VOCABULARY + '/' + HOMONYMS) ? LibraryFile.Kind.HOMONYMS : kind,
+            path,
+            relative,
+            link ? Files.readAttributes(path, BasicFileAttributes.class) : found);
+      }
+    } catch (NoSuchFileException e) {
+      // Deleted since it was listed, or a link that leads nowhere.
+    } catch (IOException e) {
+      throw Disk.unreadable(path, e);
+    }
+  }
+
+  private void add(
+      LibraryFile.Kind kind, Path path, String relative, BasicFileAttributes attributes) {
+    if (attributes.isRegularFile()) {
+      long modified = attributes.lastModifiedTime().to(TimeUnit.NANOSECONDS);
+      files.add(new LibraryFile(kind, path, relative, attributes.size(), modified));
+    }
+  }
+}

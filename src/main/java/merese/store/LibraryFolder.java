@@ -1,0 +1,251 @@
+package merese.store;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import merese.model.Homonym;
+import merese.model.LibrarySettings;
+import merese.model.Mine;
+import merese.model.OwnObject;
+import merese.model.Work;
+
+/**
+ * A library on disk. Reading takes no lock and always sees whole files. A save changes what differs
+ * and leaves everything else in the file as it stands; it is atomic, durable, made under the
+ * library's lock, and refused where the file is no longer what was read. Every method throws a
+ * {@link LibraryException} for what a user can put right.
+ */
+public final class LibraryFolder {
+  private static final Duration PATIENCE = Duration.ofSeconds(10);
+
+  private final Path root;
+  private final Stored<LibrarySettings> settings;
+  private final Duration patience;
+  private final Clock clock;
+
+  private LibraryFolder(
+      Path root, Stored<LibrarySettings> settings, Duration patience, Clock clock) {
+    this.root = root;
+    this.settings = settings;
+    this.patience = patience;
+    this.clock = clock;
+  }
+
+  /** A folder that a scan looks into; {@code modified} as in {@link LibraryFile}. */
+  public record Folder(String relative, long modified) {}
+
+  /**
+   * Opens the library that is the folder {@code root}; see {@link #find} for a looser address.
+   * Files are named in messages as {@code root} is given here.
+   */
+  public static LibraryFolder open(Path root) {
+    return open(root, PATIENCE, Clock.systemUTC());
+  }
+
+  static LibraryFolder open(Path root, Duration patience, Clock clock) {
+    Path file = LibraryFinder.requireLibrary(root);
+    byte[] bytes = Disk.read(file);
+    Source source = Source.of(file, bytes);
+    Json.Obj json = JsonReader.read(source);
+    SettingsCodec.requireKnownFormat(source, json);
+    LibrarySettings value = Reading.decode(source, json, SettingsCodec.SETTINGS);
+    Stored<LibrarySettings> settings = new Stored<>(value, file, bytes, SettingsCodec.SETTINGS);
+    return new LibraryFolder(root, settings, patience, clock);
+  }
+
+  /**
+   * Where the library is: what {@code --library} names, else what the environment's {@code
+   * MERESE_LIBRARY} names, else {@code library} in the working directory. Each may name the library
+   * folder or the folder that holds {@code library}.
+   */
+  public static Path find(
+      Optional<String> option, Map<String, String> environment, Path workingDirectory) {
+    return LibraryFinder.find(option, environment, workingDirectory);
+  }
+
+  /**
+   * Makes {@code dir/library} with the starter vocabulary, and {@code dir/index}. Nothing is
+   * overwritten: a {@code dir/library} that is not empty is refused.
+   */
+  public static LibraryFolder create(Path dir, String title) {
+    return create(dir, title, LibraryMaker.STARTER);
+  }
+
+  static LibraryFolder create(Path dir, String title, String starter) {
+    return open(new LibraryMaker(dir, starter).make(title));
+  }
+
+  /** The library folder, as it was given. */
+  public Path path() {
+    return root;
+  }
+
+  /** Where the index of this library belongs: {@code index} beside the library folder. */
+  public Path index() {
+    return LibraryFinder.indexOf(root);
+  }
+
+  /** A path that a {@link LibraryFile} gave as relative. */
+  public Path resolve(String relative) {
+    return root.resolve(relative);
+  }
+
+  public LibrarySettings settings() {
+    return settings.value();
+  }
+
+  /** As it was when the library was opened. */
+  public Stored<LibrarySettings> storedSettings() {
+    return settings;
+  }
+
+  /** All files of the library, unread, in the order of their relative paths. */
+  public List<LibraryFile> scan() {
+    return List.copyOf(new FolderScan(root).files());
+  }
+
+  /**
+   * The folders that {@link #scan} looks into. A file added, removed or saved by us changes the
+   * time of its folder; one overwritten in place by an editor does not.
+   */
+  public List<Folder> folders() {
+    return List.copyOf(new FolderScan(root).folders());
+  }
+
+  public Stored<Work> readWork(Path file) {
+    return Stored.read(file, WorkCodec.WORK);
+  }
+
+  public Stored<VocabularyFile> readVocabulary(Path file) {
+    return Stored.read(file, VocabularyCodec.VOCABULARY);
+  }
+
+  public Stored<OwnObject> readObject(Path file) {
+    return Stored.read(file, OwnObjectCodec.OBJECT);
+  }
+
+  /** The register of homonyms; an empty one where there is no file. */
+  public Stored<List<Homonym>> readHomonyms() {
+    Path file = root.resolve(FolderScan.VOCABULARY).resolve(FolderScan.HOMONYMS);
+    return readOr(file, VocabularyCodec.REGISTER, List.of());
+  }
+
+  /** The user's own opinions; none where there is no file. */
+  public Stored<Mine> readMine() {
+    return readOr(root.resolve(FolderScan.MINE), MineCodec.MINE, Mine.NOTHING);
+  }
+
+  private static <T> Stored<T> readOr(Path file, Codec<T> codec, T absent) {
+    byte[] bytes = Disk.readIfThere(file);
+    return bytes == null ? new Stored<>(absent, file, null, codec) : Stored.of(file, bytes, codec);
+  }
+
+  /** The work of an id, wherever in {@code works} it is. */
+  public Optional<Stored<Work>> findWork(String id) {
+    return FileNames.isUsable(id) ? workFile(id).map(this::readWork) : Optional.empty();
+  }
+
+  /** The user's own piece of a reference. */
+  public Optional<Stored<OwnObject>> findObject(String ref) {
+    Path file = root.resolve(FolderScan.OBJECTS).resolve(ref + FolderScan.ENDING);
+    return FileNames.isUsable(ref) && Files.exists(file)
+        ? Optional.of(readObject(file))
+        : Optional.empty();
+  }
+
+  private Optional<Path> workFile(String id) {
+    String name = id + FolderScan.ENDING;
+    Path works = root.resolve(FolderScan.WORKS);
+    for (Path likely : List.of(works.resolve(name), FileNames.shard(works, id).resolve(name))) {
+      if (Files.exists(likely)) {
+        return Optional.of(likely);
+      }
+    }
+    for (LibraryFile file : scan()) {
+      if (file.kind() == LibraryFile.Kind.WORK && file.name().equals(id)) {
+        return Optional.of(file.path());
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Saves a value in place of the one that was read.
+   *
+   * @return what is on the disk now; {@code old} itself where nothing changed and nothing was
+   *     written
+   */
+  public <T> Stored<T> save(Stored<T> old, T value) {
+    FileNames.requireNameOf(value, old.file());
+    return Saver.isSame(old, value) ? old : write(old, value);
+  }
+
+  @SuppressWarnings("try")
+  private <T> Stored<T> write(Stored<T> old, T value) {
+    byte[] bytes = Saver.bytes(old, value);
+    try (LibraryLock lock = lock()) {
+      return Saver.write(old, value, bytes);
+    }
+  }
+
+  /** A new file for a work; in a sub-folder where the library's works are in such. */
+  @SuppressWarnings("try")
+  public Stored<Work> add(Work work) {
+    FileNames.requireUsable(root.resolve(FolderScan.WORKS), work.id());
+    try (LibraryLock lock = lock()) {
+      Optional<Path> there = workFile(work.id());
+      Path file = there.orElse(newWorkFile(work.id()));
+      return write(new Stored<>(work, file, null, WorkCodec.WORK), work);
+    }
+  }
+
+  private Path newWorkFile(String id) {
+    Path works = root.resolve(FolderScan.WORKS);
+    boolean sharded = new FolderScan(root).folders().stream().anyMatch(FileNames::isShard);
+    Path folder = sharded ? FileNames.shard(works, id) : works;
+    return folder.resolve(id + FolderScan.ENDING);
+  }
+
+  /** A new file for one of the user's own pieces. */
+  public Stored<OwnObject> add(OwnObject object) {
+    return add(object, FolderScan.OBJECTS, object.ref(), OwnObjectCodec.OBJECT);
+  }
+
+  /** A new file for a facet. */
+  public Stored<VocabularyFile> add(VocabularyFile file) {
+    return add(file, FolderScan.VOCABULARY, file.facet().id(), VocabularyCodec.VOCABULARY);
+  }
+
+  private <T> Stored<T> add(T value, String folder, String name, Codec<T> codec) {
+    FileNames.requireUsable(root.resolve(folder), name);
+    Path file = root.resolve(folder).resolve(name + FolderScan.ENDING);
+    return write(new Stored<>(value, file, null, codec), value);
+  }
+
+  /** Deletes a file, under the same conditions as a save. */
+  @SuppressWarnings("try")
+  public void delete(Stored<?> old) {
+    try (LibraryLock lock = lock()) {
+      Saver.delete(old);
+    }
+  }
+
+  /**
+   * Takes the right to write, for a change of several files: saves of this thread then do not wait.
+   */
+  public LibraryLock lock() {
+    return LibraryLock.take(root, patience, clock);
+  }
+
+  /**
+   * Everything that is wrong in the library: files that cannot be read, keys that look misspelt,
+   * ids that stand twice, references that lead nowhere. In the order of the files.
+   */
+  public List<Problem> check() {
+    return new Consistency(this).problems();
+  }
+}

@@ -1,0 +1,111 @@
+package merese.store;
+
+import java.util.List;
+import java.util.Map;
+import merese.store.Ids.Kind;
+
+/** What a file refers to: it must be there. */
+final class References {
+  private final Reading reading;
+  private final Map<Kind, Ids> ids;
+
+  References(Reading reading, Map<Kind, Ids> ids) {
+    this.reading = reading;
+    this.ids = ids;
+  }
+
+  void visit(LibraryFile.Kind kind, Spot top) {
+    switch (kind) {
+      case WORK -> work(top);
+      case VOCABULARY -> vocabulary(top);
+      case HOMONYMS -> concepts(top.each("homonyms"), "concepts");
+      case OBJECT -> object(top);
+      case MINE -> mine(top);
+      case SETTINGS -> {}
+    }
+  }
+
+  private void work(Spot top) {
+    for (Spot edition : top.each("editions")) {
+      edition(edition);
+    }
+    for (Spot link : top.each("links")) {
+      require(Kind.WORK, link.at("to"));
+    }
+  }
+
+  private void edition(Spot edition) {
+    Spot lineage = edition.at("lineage");
+    if (lineage != null) {
+      require(Kind.EDITION, lineage.at("parent"));
+    }
+    scope(edition);
+    Ids parts = Ids.local(Kind.PART, edition.each("parts"));
+    Ids copies = Ids.local(Kind.COPY, edition.each("copies"));
+    for (Spot note : edition.each("notes")) {
+      for (Spot naming : note.each("namings")) {
+        require(Kind.CONCEPT, naming.at("concept"));
+      }
+      parts.require(note.at("part"), reading);
+      Spot object = note.at("object");
+      if (object != null) {
+        require(Kind.OBJECT, object.at("ref"));
+      }
+    }
+    for (Spot check : edition.each("checks")) {
+      require(Kind.CONCEPT, check.at("concept"));
+      copies.require(check.at("copy"), reading);
+      scope(check);
+    }
+  }
+
+  private void scope(Spot limited) {
+    Spot scope = limited.at("scope");
+    if (scope != null) {
+      for (Spot concept : scope.each("concepts")) {
+        require(Kind.CONCEPT, concept);
+      }
+    }
+  }
+
+  private void vocabulary(Spot top) {
+    List<Spot> all = top.each("concepts");
+    concepts(all, "broader");
+    for (Spot concept : all) {
+      for (Spot lookAlike : concept.each("lookAlikes")) {
+        require(Kind.CONCEPT, lookAlike.at("concept"));
+      }
+    }
+  }
+
+  private void concepts(List<Spot> objects, String key) {
+    for (Spot object : objects) {
+      for (Spot concept : object.each(key)) {
+        require(Kind.CONCEPT, concept);
+      }
+    }
+  }
+
+  private void object(Spot top) {
+    Ids photographs = Ids.local(Kind.PHOTOGRAPH, top.each("photographs"));
+    for (Spot evidence : top.each("evidence")) {
+      require(Kind.CONCEPT, evidence.at("concept"));
+      photographs.require(evidence.at("photo"), reading);
+    }
+    for (Spot observation : top.each("observations")) {
+      photographs.require(observation.at("photo"), reading);
+    }
+  }
+
+  private void mine(Spot top) {
+    for (String list : List.of("preferences", "coinages", "experience")) {
+      for (Spot opinion : top.each(list)) {
+        require(Kind.CONCEPT, opinion.at("concept"));
+      }
+    }
+  }
+
+  private void require(Kind kind, Spot spot) {
+    ids.get(kind).require(spot, reading);
+  }
+}

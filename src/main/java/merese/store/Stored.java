@@ -1,0 +1,59 @@
+package merese.store;
+
+import java.nio.file.Path;
+
+/**
+ * A value with the file that it was read from, as it then was: what a save needs to change that
+ * file and nothing else in it.
+ */
+public final class Stored<T> {
+  private final T value;
+  private final Path file;
+  private final byte[] bytes;
+  private final Codec<T> codec;
+
+  /**
+   * @param bytes null where there is no file yet and the value is what its absence means
+   */
+  Stored(T value, Path file, byte[] bytes, Codec<T> codec) {
+    this.value = value;
+    this.file = file;
+    this.bytes = bytes;
+    this.codec = codec;
+  }
+
+  static <T> Stored<T> read(Path file, Codec<T> codec) {
+    return of(file, Disk.read(file), codec);
+  }
+
+  static <T> Stored<T> of(Path file, byte[] bytes, Codec<T> codec) {
+    Source source = Source.of(file, bytes);
+    return new Stored<>(Reading.decode(source, JsonReader.read(source), codec), file, bytes, codec);
+  }
+
+  public T value() {
+    return value;
+  }
+
+  /** As the library was addressed. */
+  public Path file() {
+    return file;
+  }
+
+  /** What the file held, for a hash or a history; no bytes where there was no file. */
+  public byte[] content() {
+    return bytes == null ? new byte[0] : bytes.clone();
+  }
+
+  boolean isOnDisk() {
+    return bytes != null;
+  }
+
+  byte[] bytes() {
+    return bytes;
+  }
+
+  Codec<T> codec() {
+    return codec;
+  }
+}
