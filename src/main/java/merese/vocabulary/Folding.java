@@ -10,8 +10,9 @@ import java.util.List;
  * (mould/mold, centre/center, colour/color, disc/disk).
  *
  * <p>The folded form is for comparing only; it is no English and is never printed. The number is
- * taken off by the S-stemmer of Donna Harman, "How effective is suffixing?", Journal of the American
- * Society for Information Science 42 (1991), 7–15. The result does not depend on the default locale.
+ * taken off by the S-stemmer of Donna Harman, "How effective is suffixing?", Journal of the
+ * American Society for Information Science 42 (1991), 7–15. The result does not depend on the
+ * default locale.
  */
 public final class Folding {
   private static final String APOSTROPHES = "'\u2019\u2018\u02BC\u201B\u2032\u0060\u00B4\uFF07";

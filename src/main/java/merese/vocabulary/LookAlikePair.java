@@ -12,5 +12,4 @@ import merese.model.Concept;
  * @param statedBy the one of the two under which the pair stands in the vocabulary; its test mostly
  *     describes the other one
  */
-public record LookAlikePair(
-    Concept here, Concept other, Optional<String> test, Concept statedBy) {}
+public record LookAlikePair(Concept here, Concept other, Optional<String> test, Concept statedBy) {}

@@ -52,8 +52,7 @@ final class NearTerms {
     Set<String> seen = new HashSet<>();
     for (Candidate candidate : candidates) {
       if (near.size() < atMost && seen.add(candidate.entry.concept.id())) {
-        near.add(
-            new NearTerm(candidate.entry.concept, candidate.entry.label, candidate.nearness));
+        near.add(new NearTerm(candidate.entry.concept, candidate.entry.label, candidate.nearness));
       }
     }
     return near;

@@ -14,8 +14,8 @@ import merese.model.Homonym;
  * @param register the register's entry for the phrase
  * @param reasons why the user has to be asked which concept is meant; empty where nothing is in
  *     doubt
- * @param completions whole labels that the phrase would be with its missing noun, to be offered; not
- *     looked for where the facet was given
+ * @param completions whole labels that the phrase would be with its missing noun, to be offered;
+ *     not looked for where the facet was given
  */
 public record PhraseMatch(
     String phrase,

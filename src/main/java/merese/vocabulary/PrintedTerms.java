@@ -16,7 +16,9 @@ final class PrintedTerms {
   PrintedTerms(LabelIndex index) {
     optionals = index.optionals;
     for (LabelEntry entry : index.entries) {
-      put(whole, entry.words.get(0), entry);
+      if (!entry.bareNoun) {
+        put(whole, entry.words.get(0), entry);
+      }
     }
     for (LabelIndex.OptionalWords optional : optionals) {
       Map<String, List<LabelEntry>> byFirst = new HashMap<>();
@@ -68,8 +70,7 @@ final class PrintedTerms {
         List<String> words = essential ? entry.essential : entry.words;
         if (Thesaurus.standsAt(words, printed, at)) {
           int last = places[at + words.size() - 1];
-          boolean bare = essential && entry.bareNoun;
-          found.add(new Occurrence(entry, places[at], last + 1, words.size(), bare));
+          found.add(new Occurrence(entry, places[at], last + 1, words.size()));
         }
       }
     }
@@ -82,7 +83,7 @@ final class PrintedTerms {
   private static void dropBareNouns(List<Occurrence> found) {
     List<Occurrence> dropped = new ArrayList<>();
     for (Occurrence bare : found) {
-      if (bare.bareNoun) {
+      if (bare.entry.bareNoun) {
         for (Occurrence other : found) {
           if (other.size > 1 && other.start <= bare.start && other.end >= bare.end) {
             dropped.add(bare);
@@ -114,8 +115,7 @@ final class PrintedTerms {
     return false;
   }
 
-  private static void put(
-      Map<String, List<LabelEntry>> map, String key, LabelEntry entry) {
+  private static void put(Map<String, List<LabelEntry>> map, String key, LabelEntry entry) {
     List<LabelEntry> list = map.get(key);
     if (list == null) {
       list = new ArrayList<>();
@@ -129,14 +129,12 @@ final class PrintedTerms {
     private final int start;
     private final int end;
     private final int size;
-    private final boolean bareNoun;
 
-    private Occurrence(LabelEntry entry, int start, int end, int size, boolean bareNoun) {
+    private Occurrence(LabelEntry entry, int start, int end, int size) {
       this.entry = entry;
       this.start = start;
       this.end = end;
       this.size = size;
-      this.bareNoun = bareNoun;
     }
   }
 

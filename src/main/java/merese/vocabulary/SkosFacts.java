@@ -18,10 +18,10 @@ import merese.vocabulary.SkosGraph.Resource;
 import merese.vocabulary.SkosGraph.Statement;
 
 /**
- * What the SKOS Reference entails from the statements of a graph, as far as its integrity conditions
- * ask for it: classes from domains and ranges (S4–S6, S19–S20, S31, S33), inverses and symmetry
- * (S8, S23, S25–S26, S43–S44), sub-properties (S7, S21–S22, S39–S42). Transitivity (S24, S45) is left
- * to {@link #isAbove} and {@link #sameByExactMatch}.
+ * What the SKOS Reference entails from the statements of a graph, as far as its integrity
+ * conditions ask for it: classes from domains and ranges (S4–S6, S19–S20, S31, S33), inverses and
+ * symmetry (S8, S23, S25–S26, S43–S44), sub-properties (S7, S21–S22, S39–S42). Transitivity (S24,
+ * S45) is left to {@link #isAbove} and {@link #sameByExactMatch}.
  */
 final class SkosFacts {
   /** Two resources; for a symmetric relation in either order. */

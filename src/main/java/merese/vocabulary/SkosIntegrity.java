@@ -58,8 +58,7 @@ public final class SkosIntegrity {
    *
    * @param subjects the ids or IRIs concerned, the first of them the one to mend
    */
-  public record Violation(
-      Condition condition, List<String> subjects, String wrong, String remedy) {
+  public record Violation(Condition condition, List<String> subjects, String wrong, String remedy) {
     public Violation {
       subjects = List.copyOf(subjects);
     }
@@ -137,7 +136,12 @@ public final class SkosIntegrity {
             add(
                 Condition.S13,
                 List.of(subject),
-                quoted(label) + " is both " + local(other) + " and " + local(property) + " of "
+                quoted(label)
+                    + " is both "
+                    + local(other)
+                    + " and "
+                    + local(property)
+                    + " of "
                     + subject,
                 "keep it as one of the two");
           }
@@ -155,7 +159,10 @@ public final class SkosIntegrity {
         add(
             Condition.S14,
             List.of(subject),
-            subject + " has two preferred labels in one language, " + quoted(other) + " and "
+            subject
+                + " has two preferred labels in one language, "
+                + quoted(other)
+                + " and "
                 + quoted(label),
             "keep one as prefLabel and make the other an altLabel");
       }

@@ -36,8 +36,7 @@ public final class Thesaurus {
   }
 
   /** A thesaurus whose order is that of the lists; of two concepts with one id the first stands. */
-  public static Thesaurus of(
-      List<Facet> facets, List<Concept> concepts, List<Homonym> register) {
+  public static Thesaurus of(List<Facet> facets, List<Concept> concepts, List<Homonym> register) {
     return new Thesaurus(facets, concepts, register);
   }
 
@@ -117,10 +116,10 @@ public final class Thesaurus {
    * What a whole phrase may mean: the concepts with a label that folds to the same words, and those
    * that the register has for it.
    *
-   * <p>A facet's optional words ("neck" among rings) may be there or not on either side, unless they
-   * are the label's only noun ("step-cut neck"). Where a facet is given, the phrase may leave out
-   * the facet's noun, or that one, and only that facet's concepts are meant. Where none is given,
-   * what the phrase would be with a noun is offered as completions.
+   * <p>A facet's optional words ("neck" among rings) may be there or not on either side, unless
+   * they are the label's only noun ("step-cut neck"). Where a facet is given, the phrase may leave
+   * out the facet's noun, or that one, and only that facet's concepts are meant. Where none is
+   * given, what the phrase would be with a noun is offered as completions.
    *
    * @param facet a name that {@link #facet} knows; nothing is found for one that it does not
    */
@@ -130,15 +129,13 @@ public final class Thesaurus {
       return matcher.anywhere(phrase);
     }
     Optional<Facet> known = facet(facet.get());
-    return known.isPresent()
-        ? matcher.within(phrase, known.get())
-        : PhraseMatcher.nothing(phrase);
+    return known.isPresent() ? matcher.within(phrase, known.get()) : PhraseMatcher.nothing(phrase);
   }
 
   /**
-   * Every concept one of whose labels or register words occurs in a printed term, longest occurrence
-   * first; a facet's optional words may be missing or in between. A label that is then no more than
-   * the facet's noun ("[neck] ring") gives way to a longer label around it.
+   * Every concept one of whose labels or register words occurs in a printed term, longest
+   * occurrence first; a facet's optional words may be missing or in between. A label that is then
+   * no more than the facet's noun ("[neck] ring") gives way to a longer label around it.
    */
   public List<PossibleMeaning> possibleMeanings(String printed) {
     PrintedTerms terms;

@@ -22,8 +22,7 @@ import org.junit.jupiter.api.TestFactory;
  * 1.31.
  */
 class FilingTest {
-  private static final Path ORDERS =
-      Path.of("src/test/resources/merese/checks/sort-order.tsv");
+  private static final Path ORDERS = Path.of("src/test/resources/merese/checks/sort-order.tsv");
 
   @TestFactory
   Stream<DynamicTest> keysFileHeadingsInThePublishedOrder() throws IOException {
@@ -52,7 +51,9 @@ class FilingTest {
   void theSameHeadingHasTheSameKeyHoweverItIsEncoded() {
     for (Filing filing : Filing.values()) {
       assertEquals(
-          0, Filing.compare(filing.key("verre \u00e9glomis\u00e9"), filing.key("verre e\u0301glomise\u0301")));
+          0,
+          Filing.compare(
+              filing.key("verre \u00e9glomis\u00e9"), filing.key("verre e\u0301glomise\u0301")));
     }
   }
 }
