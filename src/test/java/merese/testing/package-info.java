@@ -1,0 +1,2 @@
+/** What tests of several rooms share. */
+package merese.testing;
