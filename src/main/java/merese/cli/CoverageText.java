@@ -17,6 +17,7 @@ import merese.answer.Coverage.SourceLine;
 import merese.answer.Coverage.WordUse;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.model.Locator;
+import merese.model.LocatorKind;
 import merese.model.Mine.Untraced;
 
 /** Lays out which sources cover a feature, for a screen of any width. */
@@ -219,7 +220,18 @@ final class CoverageText {
     String shown = text.length() <= LONGEST_UNBROKEN ? Page.together(text) : text;
     return left.equals(locator)
         ? shown
-        : shown + " (" + locator.count() + " " + locator.labelKind().words(locator.count()) + ")";
+        : shown + " (" + locator.count() + " " + kinds(locator.labelKind()) + ")";
+  }
+
+  private static String kinds(LocatorKind kind) {
+    return switch (kind) {
+      case PLATE -> "plates";
+      case COLOUR_PLATE -> "colour plates";
+      case FIGURE -> "figures";
+      case PAGE -> "pages";
+      case FOLIO -> "folios";
+      default -> kind.plural();
+    };
   }
 
   private static String printed(List<String> terms) {

@@ -15,6 +15,7 @@ import org.apache.lucene.index.IndexWriterConfig.OpenMode;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
+import org.apache.lucene.store.Lock;
 import org.apache.lucene.store.LockObtainFailedException;
 
 /**
@@ -47,6 +48,9 @@ public final class IndexUpdate implements Closeable {
       Files.createDirectories(folder);
       Directory directory = FSDirectory.open(folder);
       try {
+        if (mode == OpenMode.CREATE) {
+          empty(directory);
+        }
         IndexWriterConfig config =
             new IndexWriterConfig(new FoldedText())
                 .setOpenMode(mode)
@@ -64,6 +68,18 @@ public final class IndexUpdate implements Closeable {
         throw new IndexDamagedException("the index cannot be written to", e);
       }
       throw new UncheckedIOException("the index cannot be written: " + folder, e);
+    }
+  }
+
+  /** Takes away what is left of an index, which may lack any part that Lucene would look for. */
+  private static void empty(Directory directory) throws IOException {
+    try (Lock lock = directory.obtainLock(IndexWriter.WRITE_LOCK_NAME)) {
+      lock.ensureValid();
+      for (String file : directory.listAll()) {
+        if (!file.equals(IndexWriter.WRITE_LOCK_NAME)) {
+          directory.deleteFile(file);
+        }
+      }
     }
   }
 

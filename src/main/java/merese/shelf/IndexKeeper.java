@@ -33,7 +33,7 @@ import merese.vocabulary.Thesaurus;
  */
 final class IndexKeeper {
   private static final String FIRST = "there is no index yet";
-  private static final String DAMAGED = "the index was damaged";
+  private static final String DAMAGED = "the index was damaged or unfinished";
 
   private final LibraryFolder folder;
   private final Path place;

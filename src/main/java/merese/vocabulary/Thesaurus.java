@@ -1,5 +1,7 @@
 package merese.vocabulary;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -183,6 +185,77 @@ public final class Thesaurus {
       }
     }
     return true;
+  }
+
+  /** How an answer names a concept: its preferred label with its scope, or its id if unknown. */
+  public String label(String id) {
+    Concept concept = hierarchy.concepts().get(id);
+    return concept == null ? id : display(concept.preferred());
+  }
+
+  /** Whether the two are the same or one is broader than the other, at whatever distance. */
+  public boolean areRelatedByHierarchy(String a, String b) {
+    return covers(a, b) || isBroader(b, a);
+  }
+
+  /** All words for a concept: its labels, and what the register has for it. */
+  public Set<String> wordsFor(String id) {
+    Set<String> words = new LinkedHashSet<>();
+    concept(id)
+        .ifPresent(
+            concept -> {
+              words.add(concept.preferred().text());
+              concept.alternatives().forEach(label -> words.add(label.text()));
+              concept.hidden().forEach(label -> words.add(label.text()));
+            });
+    for (Homonym homonym : register) {
+      if (homonym.concepts().contains(id)) {
+        words.add(homonym.word());
+      }
+    }
+    return words;
+  }
+
+  /** The ids of what a printed term means by the vocabulary alone; none where it is no word of it. */
+  public Set<String> meaningsOf(String printed) {
+    Set<String> ids = new LinkedHashSet<>();
+    for (PhraseMatch.Meaning meaning : match(printed, Optional.empty()).meanings()) {
+      ids.add(meaning.concept().id());
+    }
+    return ids;
+  }
+
+  /**
+   * A phrase as folded words, and again without the words that a facet makes optional, where the
+   * facet's noun and something more is left: "bladed neck ring" is also "bladed ring", but "neck
+   * ring" is not "ring".
+   */
+  public List<List<String>> forms(String phrase) {
+    List<String> words = Folding.words(phrase);
+    if (words.isEmpty()) {
+      return List.of();
+    }
+    List<List<String>> forms = new ArrayList<>();
+    forms.add(words);
+    for (Facet facet : facets.values()) {
+      FacetWords of = FacetWords.of(facet);
+      List<String> rest = FacetWords.without(words, of.optional);
+      if (rest.size() > 1 && rest.contains(of.noun) && !forms.contains(rest)) {
+        forms.add(rest);
+      }
+    }
+    return forms;
+  }
+
+  /** Whether two phrases are the same words in some of their {@link #forms}. */
+  public boolean areSameWords(String a, String b) {
+    List<List<String>> ofB = forms(b);
+    for (List<String> form : forms(a)) {
+      if (ofB.contains(form)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private synchronized LabelIndex labels() {

@@ -84,8 +84,8 @@ public final class AnswerLines {
             h ->
                 add(
                     "tell: " + h.concept().id() + " / " + h.other().id()
-                        + h.test().map(t -> ": " + t).orElse("")
-                        + (h.statedUnder().equals(h.concept()) ? "" : ", said there")));
+                        + (h.statedUnder().equals(h.concept()) ? "" : ", said there")
+                        + h.test().map(t -> ": " + t).orElse("")));
     section
         .ownPieces()
         .forEach(p -> add("piece: " + p.ref() + " " + p.kind() + " " + p.concept().id()));
