@@ -46,11 +46,11 @@ final class CslDates {
   static Optional<CSLDate> day(String text) {
     Matcher iso = ISO.matcher(text);
     if (iso.matches()) {
-      return Optional.of(
-          date(
-              Integer.parseInt(iso.group(1)),
-              Integer.parseInt(iso.group(2)),
-              Integer.parseInt(iso.group(3))));
+      int month = Integer.parseInt(iso.group(2));
+      int day = Integer.parseInt(iso.group(3));
+      return month >= 1 && month <= 12 && day <= 31
+          ? Optional.of(date(Integer.parseInt(iso.group(1)), month, day))
+          : Optional.empty();
     }
     Matcher days = DAYS.matcher(text);
     int month = days.matches() ? month(days.group(3)) : 0;

@@ -3,22 +3,16 @@ package merese.citation;
 import de.undercouch.citeproc.csl.CSLDate;
 import de.undercouch.citeproc.csl.CSLItemData;
 import de.undercouch.citeproc.csl.CSLItemDataBuilder;
-import de.undercouch.citeproc.csl.CSLName;
-import de.undercouch.citeproc.csl.CSLNameBuilder;
 import de.undercouch.citeproc.csl.CSLType;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Imprint;
 import merese.model.Edition.Lineage.Form;
-import merese.model.Name;
-import merese.model.ShortReference;
 import merese.model.SourceKind;
 import merese.model.Work;
 
@@ -38,6 +32,7 @@ final class CslItem {
   private final StyleTraits style;
   private final String language;
   private final boolean toSort;
+  private final CslNames names;
   private final CSLItemDataBuilder item = new CSLItemDataBuilder();
 
   private CslItem(Source source, StyleTraits style, boolean toSort) {
@@ -48,6 +43,7 @@ final class CslItem {
     this.style = style;
     this.language = work.language().filter(l -> !l.isBlank()).orElse(style.language());
     this.toSort = toSort;
+    this.names = new CslNames(source, style.filesByParticle() || !toSort);
   }
 
   /**
@@ -68,31 +64,18 @@ final class CslItem {
   private CSLItemData build(int number) {
     item.id(source.id())
         .citationKey(PlainText.of(source.id()))
-        .citationLabel(label())
+        .citationLabel(names.label())
         .citationNumber(Integer.toString(number))
         .type(type())
         .language(language);
     titles();
-    names();
+    names.addTo(item);
     dates();
     imprint();
     container();
     archive();
     online();
     return item.build();
-  }
-
-  /** "Quen49", for the few styles that cite so. */
-  private String label() {
-    String letters =
-        ShortReference.names(work, edition)
-            .codePoints()
-            .filter(Character::isLetter)
-            .limit(4)
-            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-            .toString();
-    int year = imprint.year().orElse(-1);
-    return year < 0 ? letters : letters + year / 10 % 10 + year % 10;
   }
 
   private CSLType type() {
@@ -140,59 +123,6 @@ final class CslItem {
 
   private static String joint(String title) {
     return title.endsWith("?") || title.endsWith("!") ? " " : ": ";
-  }
-
-  private void names() {
-    List<CSLName> makers = new ArrayList<>(names(Role.AUTHOR));
-    boolean alone = makers.isEmpty() && names(Role.EDITOR).isEmpty();
-    if (alone) {
-      makersOfThings().map(CslItem::body).ifPresent(makers::add);
-    }
-    if (source.part().isPresent()) {
-      set(source.part().get().authors().stream().map(this::name).toList(), item::author);
-      set(makers, item::containerAuthor);
-    } else {
-      set(makers, item::author);
-    }
-    set(names(Role.EDITOR), item::editor);
-    set(names(Role.TRANSLATOR), item::translator);
-    set(names(Role.ILLUSTRATOR), item::illustrator);
-    set(names(Role.INTERVIEWER), item::interviewer);
-    set(names(Role.ORGANISER), item::organizer);
-  }
-
-  /** Sale catalogues file under the house, price lists under the firm (common practice). */
-  private Optional<String> makersOfThings() {
-    return work.kind() == SourceKind.SALE_CATALOGUE
-        ? edition.occasion().flatMap(Edition.Occasion::house)
-        : edition.archive().flatMap(Edition.Archive::firm);
-  }
-
-  private List<CSLName> names(Role role) {
-    return work.withRole(role).stream().map(c -> name(c.name())).toList();
-  }
-
-  private static void set(List<CSLName> names, Consumer<CSLName[]> field) {
-    if (!names.isEmpty()) {
-      field.accept(names.toArray(CSLName[]::new));
-    }
-  }
-
-  private CSLName name(Name name) {
-    if (name instanceof Name.Person person) {
-      CSLNameBuilder builder = new CSLNameBuilder().family(PlainText.of(person.family()));
-      text(person.given()).ifPresent(builder::given);
-      if (!toSort || style.filesByParticle()) {
-        text(person.particle()).ifPresent(builder::nonDroppingParticle);
-      }
-      text(person.suffix()).ifPresent(builder::suffix);
-      return builder.build();
-    }
-    return body(name.full());
-  }
-
-  private static CSLName body(String name) {
-    return new CSLNameBuilder().literal(PlainText.of(name)).build();
   }
 
   private void dates() {
@@ -338,6 +268,6 @@ final class CslItem {
   }
 
   private static Optional<String> text(String words) {
-    return Optional.of(PlainText.of(words)).filter(w -> !w.isEmpty());
+    return PlainText.some(words);
   }
 }

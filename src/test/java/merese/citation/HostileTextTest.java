@@ -111,6 +111,31 @@ class HostileTextTest {
     assertFalse(cited("'".repeat(20_000) + "\"".repeat(20_000), Output.HTML).isBlank());
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "pp. 5–20, pl. XII",
+        "p. 0",
+        "p. -",
+        "p. 99999999999999999999",
+        "",
+        "p.",
+        "\u0000"
+      })
+  void anyExtentAndAnyPlaceIsCited(String place) {
+    Source article =
+        Invented.a(merese.model.SourceKind.JOURNAL_ARTICLE, "Rings")
+            .by("A.", "B")
+            .yearPrinted("2025-13-45")
+            .in("Journal", "1; DROP", "[2]", place)
+            .source();
+    for (String name : java.util.List.of("mhra-notes", "chicago-notes-bibliography", "apa")) {
+      Citations citations = Citations.inStyle(name, "");
+      assertFalse(citations.note(article, locators(place), Output.HTML).isBlank());
+      assertFalse(citations.entry(article, Output.HTML).isBlank());
+    }
+  }
+
   @Test
   void theFullStopComesOnce() {
     assertEquals("B, A. Rings.", cited("Rings.", Output.TEXT));
