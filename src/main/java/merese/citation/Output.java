@@ -1,0 +1,11 @@
+package merese.citation;
+
+/** What a citation is written as. */
+public enum Output {
+  /** No mark-up: titles are not set off. */
+  TEXT,
+  /** CommonMark, in line: italics as {@code *title*}, addresses as {@code <https://…>}. */
+  MARKDOWN,
+  /** A run of HTML without a block around it: {@code <i>}, {@code <b>}, {@code <a href>}. */
+  HTML
+}
