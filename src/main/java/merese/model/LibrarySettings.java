@@ -10,7 +10,11 @@ import java.util.Optional;
  * @param dateProfile the name of the rules by which dates in words become years
  */
 public record LibrarySettings(
-    int format, String title, String language, Optional<String> style, Optional<String> dateProfile) {
+    int format,
+    String title,
+    String language,
+    Optional<String> style,
+    Optional<String> dateProfile) {
   /** The layout that this program reads and writes. */
   public static final int FORMAT = 1;
 

@@ -27,7 +27,8 @@ public record Note(
 
   public Note {
     Require.text(id, "a note's id");
-    Require.that(!namings.isEmpty(), "a note needs at least one naming; its printed term may be \"\"");
+    Require.that(
+        !namings.isEmpty(), "a note needs at least one naming; its printed term may be \"\"");
     Require.that(!places.isEmpty(), "a note needs at least one place");
     for (Place place : places) {
       if (place.naming().isPresent()) {

@@ -27,7 +27,8 @@ public record OwnObject(
   }
 
   /** What the piece shows of a concept. */
-  public record Evidence(String concept, Kind kind, Optional<String> words, Optional<String> photo) {
+  public record Evidence(
+      String concept, Kind kind, Optional<String> words, Optional<String> photo) {
     /** Whether it bears the concept out. */
     public enum Kind implements Coded {
       EXAMPLE,

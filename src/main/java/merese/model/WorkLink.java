@@ -9,8 +9,7 @@ import java.util.Optional;
  * @param picture the picture id that is reused, where one is known
  * @param evidence what shows it, in the user's words
  */
-public record WorkLink(
-    Kind kind, String to, Optional<String> picture, Optional<String> evidence) {
+public record WorkLink(Kind kind, String to, Optional<String> picture, Optional<String> evidence) {
   /** How one work depends on another. */
   public enum Kind implements Coded {
     REPEATS,

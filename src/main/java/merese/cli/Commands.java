@@ -1,0 +1,61 @@
+package merese.cli;
+
+import java.util.List;
+
+/** Every command by its name. A command is built only when it is named. */
+final class Commands {
+  /** The headings of {@code merese --help}, in their order. */
+  enum Group {
+    ASK("Ask the shelf"),
+    KEEP("Keep the library"),
+    TOOL("About the tool");
+
+    private final String heading;
+
+    Group(String heading) {
+      this.heading = heading;
+    }
+
+    String heading() {
+      return heading;
+    }
+  }
+
+  /** All of them, in the order of {@code merese --help}. A new one is one line here. */
+  static final List<Entry> ALL =
+      List.of(
+          new Entry(Group.ASK, "covers", CoversCommand.class),
+          new Entry(Group.ASK, "reading-list", ReadingListCommand.class),
+          new Entry(Group.KEEP, "new", NewCommand.class),
+          new Entry(Group.TOOL, "completion", CompletionCommand.class),
+          new Entry(Group.TOOL, "help", HelpCommand.class));
+
+  private Commands() {}
+
+  /** The entry of a name, or null. */
+  static Entry find(String name) {
+    for (Entry entry : ALL) {
+      if (entry.name().equals(name)) {
+        return entry;
+      }
+    }
+    return null;
+  }
+
+  /**
+   * One command.
+   *
+   * @param group the heading that it stands under in {@code merese --help}
+   * @param type its class, with a constructor that takes a {@link Context}; a class and not a
+   *     lambda, since the first lambda of a process costs it some 10 ms
+   */
+  record Entry(Group group, String name, Class<? extends Command> type) {
+    Command make(Context context) {
+      try {
+        return type.getDeclaredConstructor(Context.class).newInstance(context);
+      } catch (ReflectiveOperationException e) {
+        throw new IllegalStateException(type + " has no constructor that takes a context", e);
+      }
+    }
+  }
+}

@@ -1,0 +1,91 @@
+package merese.cli;
+
+import java.io.PrintWriter;
+import java.util.Arrays;
+import picocli.CommandLine;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Help.Ansi.Style;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+
+/** Finds the command that the first word names, builds that one alone and runs it. */
+final class Shell {
+  /** picocli refuses to lay out help in fewer columns. */
+  private static final int NARROWEST_HELP = 55;
+
+  /** Lines that are longer are hard to read, however wide the window is. */
+  private static final int WIDEST_HELP = 100;
+
+  private Shell() {}
+
+  /** Runs one command line; the result is an {@link ExitCode}. */
+  static int run(Context context, String... args) {
+    Errors errors = new Errors(context);
+    if (args.length == 0) {
+      return errors.noCommand(tree(context));
+    }
+    String first = args[0];
+    if (first.startsWith("-")) {
+      return run(tree(context), errors, context, args);
+    }
+    Commands.Entry entry = Commands.find(first);
+    if (entry == null) {
+      return errors.unknownCommand(first, Nearest.to(first, Commands.ALL));
+    }
+    CommandLine command = line(entry.make(context));
+    command.setCommandName("merese " + entry.name());
+    return run(command, errors, context, Arrays.copyOfRange(args, 1, args.length));
+  }
+
+  /** Every command under one root; slow to build, so only for what has to know them all. */
+  static CommandLine tree(Context context) {
+    CommandLine root = line(new RootCommand(context));
+    for (Commands.Entry entry : Commands.ALL) {
+      root.addSubcommand(entry.name(), line(entry.make(context)));
+    }
+    return root;
+  }
+
+  /** Prints the help of a command. */
+  static void help(CommandLine command, PrintWriter to, Screen screen) {
+    command.setUsageHelpWidth(Math.min(WIDEST_HELP, Math.max(NARROWEST_HELP, screen.width())));
+    command.usage(to, scheme(screen));
+  }
+
+  private static CommandLine line(Command command) {
+    return new CommandLine(command.spec()).setExpandAtFiles(false);
+  }
+
+  /**
+   * Does what {@link CommandLine#execute} does, without its handlers and strategies: picocli keeps
+   * those in interfaces too old for the class-data archive.
+   */
+  private static int run(CommandLine command, Errors errors, Context context, String... args) {
+    try {
+      ParseResult words = command.parseArgs(args);
+      while (words.hasSubcommand()) {
+        words = words.subcommand();
+      }
+      if (words.isUsageHelpRequested()) {
+        help(words.commandSpec().commandLine(), context.out(), context.screen());
+        return ExitCode.DONE;
+      }
+      return ((Command) words.commandSpec().userObject()).run();
+    } catch (ParameterException e) {
+      return errors.wrongUse(e);
+    } catch (Exception e) {
+      return errors.failed(e, command.getCommandName());
+    }
+  }
+
+  /** Bold for what is typed as it stands, underlined for what is replaced. */
+  private static Help.ColorScheme scheme(Screen screen) {
+    return new Help.ColorScheme.Builder(screen.colour() ? Ansi.ON : Ansi.OFF)
+        .commands(Style.bold)
+        .options(Style.bold)
+        .parameters(Style.underline)
+        .optionParams(Style.underline)
+        .build();
+  }
+}

@@ -1,0 +1,92 @@
+package merese.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Breaks a text into lines at its spaces. Columns are counted as a terminal shows them: a combining
+ * mark takes none. Scripts whose letters take two columns are counted as one.
+ */
+final class Wrap {
+  private Wrap() {}
+
+  /**
+   * The text in lines of at most {@code width} columns; a word that is longer stands on a line of
+   * its own, whole, since a locator or a path that is cut can't be copied. A no-break space never
+   * breaks, which keeps {@code pl. 31} together where the caller wants it.
+   *
+   * @param first what the first line starts with
+   * @param hanging what every later line starts with
+   */
+  static List<String> lines(String text, int width, String first, String hanging) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(first);
+    int used = columns(first);
+    boolean empty = true;
+    int at = 0;
+    while (at < text.length()) {
+      int end = at;
+      while (end < text.length() && !breaks(text.charAt(end))) {
+        end++;
+      }
+      if (end > at) {
+        String word = text.substring(at, end);
+        int wide = columns(word);
+        if (!empty && used + 1 + wide > width) {
+          lines.add(line.toString());
+          line = new StringBuilder(hanging);
+          used = columns(hanging);
+          empty = true;
+        }
+        if (!empty) {
+          line.append(' ');
+          used++;
+        }
+        line.append(word);
+        used += wide;
+        empty = false;
+      }
+      if (end < text.length() && text.charAt(end) == '\n') {
+        lines.add(line.toString());
+        line = new StringBuilder(hanging);
+        used = columns(hanging);
+        empty = true;
+      }
+      at = end + 1;
+    }
+    if (!empty || lines.isEmpty()) {
+      lines.add(line.toString());
+    }
+    return lines;
+  }
+
+  /** As {@link #lines}, without a lead, as one string. */
+  static String text(String text, int width) {
+    return String.join("\n", lines(text, width, "", ""));
+  }
+
+  /** The columns that a text takes on a screen. */
+  static int columns(String text) {
+    int columns = 0;
+    for (int at = 0; at < text.length(); ) {
+      int point = text.codePointAt(at);
+      at += Character.charCount(point);
+      columns += takesNone(point) ? 0 : 1;
+    }
+    return columns;
+  }
+
+  private static boolean breaks(char c) {
+    return c == ' ' || c == '\n' || c == '\t';
+  }
+
+  private static boolean takesNone(int point) {
+    if (point < 0x300) {
+      return point == 0xAD;
+    }
+    int type = Character.getType(point);
+    return type == Character.NON_SPACING_MARK
+        || type == Character.ENCLOSING_MARK
+        || type == Character.FORMAT;
+  }
+}

@@ -1,0 +1,309 @@
+package merese.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.FileTime;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Starts the built program as a user does. The jars are linked, so that a copy is cheap. */
+class LauncherIT {
+  private static final Path BUILT = Path.of("target/merese").toAbsolutePath();
+  private static final String PREPARING = "merese: preparing for quick starts";
+
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void letEveryUserIn() throws IOException {
+    Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+  }
+
+  @Nested
+  class TheBuiltProgram {
+    @Test
+    void startsFromAnyFolderWithTheArchive() throws Exception {
+      Ran ran = start(BUILT, folder, Map.of("MERESE_JAVA_OPTS", "-Xshare:on"), "--version");
+      assertEquals("", ran.err());
+      assertEquals(0, ran.code());
+    }
+
+    @Test
+    void handsTheWordsOnAsTheyAre() throws Exception {
+      Ran ran = start(BUILT, folder, Map.of(), "covers", "a  b", "*", "$HOME", "ä");
+      assertEquals("a  b * $HOME ä in " + folder.toRealPath().resolve("library") + "\n", ran.out());
+    }
+
+    @Test
+    void handsTheExitCodeOn() throws Exception {
+      assertEquals(2, start(BUILT, folder, Map.of(), "cover").code());
+    }
+
+    @Test
+    void isQuietWhenItsReaderHasHadEnough() throws Exception {
+      Ran ran = run(folder, Map.of(), "sh", "-c", "\"$0\" completion | head -n 1", launcher(BUILT));
+      assertEquals("", ran.err());
+      assertEquals(1, ran.out().lines().count());
+    }
+  }
+
+  @Nested
+  class ThroughALink {
+    @Test
+    void thatIsRelativeOrALinkToALinkItFindsItsHome() throws Exception {
+      Path bin = Files.createDirectory(folder.resolve("my bin"));
+      Files.createSymbolicLink(bin.resolve("one"), bin.relativize(Path.of(launcher(BUILT))));
+      Files.createSymbolicLink(folder.resolve("two"), Path.of("my bin/one"));
+      Ran ran = run(folder, Map.of(), "./two", "--version");
+      assertEquals("", ran.err());
+      assertTrue(ran.out().startsWith("merese "), ran.out());
+    }
+  }
+
+  @Nested
+  class AfterAMove {
+    @Test
+    void theArchiveIsMadeAgainOnceAndUsed() throws Exception {
+      Path moved = copy("the shelf's tool");
+      Ran first = start(moved, folder, Map.of(), "--version");
+      assertTrue(first.err().startsWith(PREPARING), first.err());
+      assertEquals(1, first.err().lines().count());
+      Ran second = start(moved, folder, Map.of("MERESE_JAVA_OPTS", "-Xshare:on"), "--version");
+      assertEquals("", second.err());
+      assertEquals(first.out(), second.out());
+      assertFalse(leftovers(moved), "a folder of the making is left");
+    }
+
+    @Test
+    void itStartsSilentlyWithoutAnArchiveWhereNothingCanBeWritten() throws Exception {
+      Path moved = copy("read-only");
+      Path lib = moved.resolve("lib");
+      Files.setPosixFilePermissions(lib, PosixFilePermissions.fromString("r-xr-xr-x"));
+      List<String> words = new ArrayList<>();
+      if (Files.isWritable(lib)) { // root may write anywhere, so become somebody else
+        words.addAll(List.of("setpriv", "--reuid=65534", "--regid=65534", "--clear-groups"));
+      }
+      words.addAll(List.of(launcher(moved), "--version"));
+      Ran ran = run(folder, Map.of(), words.toArray(String[]::new));
+      Files.setPosixFilePermissions(lib, PosixFilePermissions.fromString("rwxr-xr-x"));
+      assertEquals("", ran.err());
+      assertEquals(0, ran.code());
+    }
+
+    @Test
+    void twoStartsAtOnceBothAnswerAndLeaveAGoodArchive() throws Exception {
+      Path moved = copy("two");
+      String twice = "\"$0\" --version & \"$0\" --version; wait";
+      Ran both = run(folder, Map.of(), "sh", "-c", twice, launcher(moved));
+      assertEquals(4, both.out().lines().count(), both.out());
+      start(moved, folder, Map.of(), "--version"); // may make it once more, if the two were mixed
+      Ran after = start(moved, folder, Map.of("MERESE_JAVA_OPTS", "-Xshare:on"), "--version");
+      assertEquals("", after.err());
+      assertEquals(0, after.code());
+    }
+
+    @Test
+    void whatAKilledMakingLeftIsRemovedByTheNext() throws Exception {
+      Path moved = copy("killed");
+      Files.createDirectory(moved.resolve("lib/making.999999999"));
+      start(moved, folder, Map.of(), "--version");
+      assertFalse(leftovers(moved));
+    }
+  }
+
+  @Nested
+  class WhenAJarHasChanged {
+    @Test
+    void theArchiveIsMadeAgainOnceEvenWhenTheClockIsWrong() throws Exception {
+      Path moved = copy("changed");
+      start(moved, folder, Map.of(), "--version");
+      Path jar = moved.resolve("lib/merese.jar");
+      byte[] same = Files.readAllBytes(jar);
+      Files.delete(jar);
+      Files.write(jar, same);
+      Files.setLastModifiedTime(
+          jar, FileTime.from(java.time.Instant.parse("2090-01-01T00:00:00Z")));
+      assertTrue(start(moved, folder, Map.of(), "--version").err().startsWith(PREPARING));
+      assertEquals("", start(moved, folder, Map.of(), "--version").err());
+    }
+  }
+
+  @Nested
+  class Java {
+    @Test
+    void thatIsMissingIsAnErrorThatSaysWhatToDo() throws Exception {
+      Ran ran = start(BUILT, folder, Map.of("JAVA_HOME", "", "PATH", bare("bin")), "--version");
+      assertEquals(1, ran.code());
+      assertEquals(
+          "merese: no Java was found; install Java 17 or newer, or set JAVA_HOME to its folder\n",
+          ran.err());
+    }
+
+    @Test
+    void homeWithoutAJavaIsAnErrorThatNamesTheFolder() throws Exception {
+      Ran ran = start(BUILT, folder, Map.of("JAVA_HOME", folder.toString()), "--version");
+      assertEquals(1, ran.code());
+      assertTrue(ran.err().contains("JAVA_HOME is " + folder), ran.err());
+    }
+
+    @Test
+    void thatIsTooOldIsAnErrorThatNamesTheVersion() throws Exception {
+      Path old = folder.resolve("old java");
+      Files.createDirectories(old.resolve("bin"));
+      Files.writeString(old.resolve("release"), "JAVA_VERSION=\"11.0.2\"\n");
+      program(old.resolve("bin/java"), "echo started");
+      Ran ran = start(BUILT, folder, Map.of("JAVA_HOME", old.toString()), "--version");
+      assertEquals(1, ran.code());
+      assertTrue(ran.err().contains("is Java 11, and merese needs Java 17"), ran.err());
+    }
+
+    @Test
+    void thatIsTooOldIsFoundOutWithoutItsReleaseFileToo() throws Exception {
+      Path old = Files.createDirectories(folder.resolve("older/bin"));
+      program(old.resolve("java"), "echo 'openjdk version \"1.8.0_402\"' >&2");
+      Ran ran = start(BUILT, folder, Map.of("JAVA_HOME", old.getParent().toString()), "--version");
+      assertEquals(1, ran.code());
+      assertTrue(ran.err().contains("is Java 8, and merese needs Java 17"), ran.err());
+    }
+
+    @Test
+    void thatIsAnotherOneGetsItsOwnArchive() throws Exception {
+      Path moved = copy("other java");
+      start(moved, folder, Map.of(), "--version");
+      Path other = folder.resolve("other");
+      Files.createDirectories(other.resolve("bin"));
+      Files.writeString(other.resolve("release"), "JAVA_VERSION=\"21.0.1\"\n");
+      program(
+          other.resolve("bin/java"),
+          "exec '" + System.getProperty("java.home") + "/bin/java' \"$@\"");
+      Map<String, String> environment = Map.of("JAVA_HOME", other.toString());
+      assertTrue(start(moved, folder, environment, "--version").err().startsWith(PREPARING));
+      assertEquals("", start(moved, folder, environment, "--version").err());
+    }
+
+    @Test
+    void thatCanMakeNoArchiveIsNotAskedAgainAtEachStart() throws Exception {
+      Path moved = copy("no archive");
+      Path other = folder.resolve("plain");
+      Files.createDirectories(other.resolve("bin"));
+      Files.writeString(other.resolve("release"), "JAVA_VERSION=\"17.0.1\"\n");
+      program(
+          other.resolve("bin/java"),
+          "case \"$*\" in *-Xshare:dump*) exit 1;; esac; exec '"
+              + System.getProperty("java.home")
+              + "/bin/java' \"$@\"");
+      Map<String, String> environment = Map.of("JAVA_HOME", other.toString());
+      assertTrue(start(moved, folder, environment, "--version").err().startsWith(PREPARING));
+      Ran second = start(moved, folder, environment, "--version");
+      assertEquals("", second.err());
+      assertEquals(0, second.code());
+    }
+  }
+
+  // --- helpers ---
+
+  private static String launcher(Path program) {
+    return program.resolve("bin/merese").toString();
+  }
+
+  /** The program in another folder: links to the jars, and copies of what the launcher changes. */
+  private Path copy(String name) throws IOException {
+    Path copy = folder.resolve(name);
+    Files.createDirectories(copy.resolve("bin"));
+    Files.createDirectories(copy.resolve("lib"));
+    Files.createDirectories(copy.resolve("demo"));
+    Files.copy(BUILT.resolve("bin/merese"), copy.resolve("bin/merese"));
+    Files.setPosixFilePermissions(
+        copy.resolve("bin/merese"), PosixFilePermissions.fromString("rwxr-xr-x"));
+    try (Stream<Path> files = Files.list(BUILT.resolve("lib"))) {
+      for (Path file : files.toList()) {
+        Path to = copy.resolve("lib").resolve(file.getFileName());
+        if (!file.toString().endsWith(".jar") || !linked(to, file)) {
+          Files.copy(file, to, StandardCopyOption.COPY_ATTRIBUTES);
+        }
+      }
+    }
+    return copy;
+  }
+
+  /** False where the two folders are on different disks. */
+  private static boolean linked(Path to, Path file) {
+    try {
+      Files.createLink(to, file);
+      return true;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static boolean leftovers(Path program) throws IOException {
+    try (Stream<Path> files = Files.list(program.resolve("lib"))) {
+      return files.anyMatch(file -> file.getFileName().toString().startsWith("making"));
+    }
+  }
+
+  private static void program(Path file, String script) throws IOException {
+    Files.writeString(file, "#!/bin/sh\n" + script + "\n");
+    Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
+  }
+
+  /** A folder for the PATH with what the launcher calls and no Java. */
+  private String bare(String name) throws IOException {
+    Path bin = Files.createDirectory(folder.resolve(name));
+    for (String tool : List.of("ls", "readlink", "stty")) {
+      for (String place : List.of("/bin", "/usr/bin")) {
+        if (Files.exists(Path.of(place, tool)) && !Files.exists(bin.resolve(tool))) {
+          Files.createSymbolicLink(bin.resolve(tool), Path.of(place, tool));
+        }
+      }
+    }
+    return bin.toString();
+  }
+
+  private static Ran start(Path program, Path in, Map<String, String> environment, String... words)
+      throws IOException, InterruptedException {
+    List<String> all = new ArrayList<>(List.of(launcher(program)));
+    all.addAll(List.of(words));
+    return run(in, environment, all.toArray(String[]::new));
+  }
+
+  private static Ran run(Path in, Map<String, String> environment, String... words)
+      throws IOException, InterruptedException {
+    Path out = Files.createTempFile("merese", "out");
+    Path err = Files.createTempFile("merese", "err");
+    try {
+      ProcessBuilder builder =
+          new ProcessBuilder(words)
+              .directory(in.toFile())
+              .redirectOutput(out.toFile())
+              .redirectError(err.toFile());
+      builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+      builder.environment().keySet().removeIf(name -> name.startsWith("MERESE_"));
+      builder.environment().remove("JAVA_TOOL_OPTIONS");
+      builder.environment().putAll(environment);
+      Process process = builder.start();
+      process.getOutputStream().close();
+      int code = process.waitFor();
+      return new Ran(
+          code,
+          Files.readString(out, StandardCharsets.UTF_8),
+          Files.readString(err, StandardCharsets.UTF_8));
+    } finally {
+      Files.deleteIfExists(out);
+      Files.deleteIfExists(err);
+    }
+  }
+}

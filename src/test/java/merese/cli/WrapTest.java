@@ -1,0 +1,51 @@
+package merese.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class WrapTest {
+  @Test
+  void breaksAtTheLastSpaceThatFits() {
+    assertEquals("one two\nthree", Wrap.text("one two three", 7));
+    assertEquals("one\ntwo\nthree", Wrap.text("one two three", 6));
+  }
+
+  @Test
+  void hangsLaterLinesUnderTheFirst() {
+    assertEquals(List.of("- a bladed", "  ring"), Wrap.lines("a bladed ring", 10, "- ", "  "));
+  }
+
+  @Test
+  void countsACombiningMarkAsNoColumn() {
+    // "café" spelt with U+0301 has five code points in four columns
+    assertEquals(4, Wrap.columns("cafe\u0301"));
+    assertEquals("cafe\u0301 x", Wrap.text("cafe\u0301 x", 6));
+  }
+
+  @Test
+  void countsACharacterBeyondTheBasicPlaneOnce() {
+    assertEquals(1, Wrap.columns("\uD83D\uDD14"));
+  }
+
+  @Test
+  void neverCutsAWord() {
+    assertEquals("a\nlongestword\nb", Wrap.text("a longestword b", 5));
+  }
+
+  @Test
+  void keepsANoBreakSpaceTogether() {
+    assertEquals("see\npl.\u00A031", Wrap.text("see pl.\u00A031", 8));
+  }
+
+  @Test
+  void keepsLineBreaksAndDropsSpareSpaces() {
+    assertEquals("a b\nc", Wrap.text("a  b\nc ", 80));
+  }
+
+  @Test
+  void givesOneLineForNoText() {
+    assertEquals(List.of("- "), Wrap.lines("", 80, "- ", "  "));
+  }
+}
