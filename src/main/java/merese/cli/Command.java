@@ -95,6 +95,19 @@ abstract class Command {
     return add(all.description(description).type(List.class).auxiliaryTypes(String.class).build());
   }
 
+  /** All further words, which may be none. */
+  final Given<List<String>> optionalWords(String label, String description) {
+    return add(
+        PositionalParamSpec.builder()
+            .index(words + "..*")
+            .paramLabel(label)
+            .arity("0..*")
+            .description(description)
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .build());
+  }
+
   private PositionalParamSpec.Builder positional(String label, String description) {
     return PositionalParamSpec.builder()
         .index(Integer.toString(words++))

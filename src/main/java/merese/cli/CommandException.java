@@ -7,11 +7,29 @@ package merese.cli;
 final class CommandException extends RuntimeException {
   private static final long serialVersionUID = 1;
 
+  private final int exitCode;
+
   CommandException(String message) {
     super(message);
+    exitCode = ExitCode.FAILED;
   }
 
   CommandException(String message, Throwable cause) {
     super(message, cause);
+    exitCode = ExitCode.FAILED;
+  }
+
+  private CommandException(String message, int exitCode) {
+    super(message);
+    this.exitCode = exitCode;
+  }
+
+  /** That what was typed cannot be meant, as a wrong option is. */
+  static CommandException wrongUse(String message) {
+    return new CommandException(message, ExitCode.WRONG_USE);
+  }
+
+  int exitCode() {
+    return exitCode;
   }
 }

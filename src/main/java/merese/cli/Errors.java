@@ -8,6 +8,11 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
+import merese.answer.UnknownConceptException;
+import merese.citation.CitationException;
+import merese.model.LocatorException;
+import merese.search.IndexBusyException;
+import merese.store.LibraryException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -22,7 +27,13 @@ final class Errors {
    * Every other exception counts as a fault of the program.
    */
   private static final List<Class<? extends RuntimeException>> FOR_THE_USER =
-      List.of(CommandException.class); // the exceptions of the rooms are added here
+      List.of(
+          CommandException.class,
+          LibraryException.class,
+          IndexBusyException.class,
+          UnknownConceptException.class,
+          LocatorException.class,
+          CitationException.class);
 
   private final Context context;
 
@@ -69,7 +80,7 @@ final class Errors {
       }
     }
     trace(e);
-    return ExitCode.FAILED;
+    return e instanceof CommandException known ? known.exitCode() : ExitCode.FAILED;
   }
 
   private static String messageForTheUser(Exception e) {

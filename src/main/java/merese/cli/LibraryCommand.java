@@ -1,25 +1,30 @@
 package merese.cli;
 
-import java.nio.file.Path;
+import merese.shelf.Shelf;
+import merese.store.LibraryFolder;
 
 /** A command that reads or changes a library, and so takes {@code --library DIR}. */
 abstract class LibraryCommand extends Command {
-  /** The folder that is used when the option is not given. */
-  static final String USUAL = "library";
-
-  private final Given<Path> folder =
+  private final Given<String> folder =
       option(
-          Path.class,
+          String.class,
           "DIR",
-          "The library to use; without this, the folder 'library' here.",
+          "The library to use; without this, MERESE_LIBRARY or the folder library here.",
           "--library");
 
   LibraryCommand(Context context, String description, String... examples) {
     super(context, description, examples);
   }
 
-  /** The absolute path of the library's folder; it need not exist. */
-  final Path library() {
-    return context().resolve(folder.value().orElse(Path.of(USUAL)));
+  /** The library that the option, the environment or the folder that the user is in names. */
+  final LibraryFolder library() {
+    return LibraryFolder.open(
+        LibraryFolder.find(
+            folder.value(), context().environment(), context().workingDirectory()));
+  }
+
+  /** The same with its index, brought up to date. */
+  final Shelf openShelf() {
+    return Shelf.open(library(), new ShelfProgress(context()));
   }
 }

@@ -2,6 +2,7 @@ package merese.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import merese.model.LocatorLevel.Unnumbered;
 import merese.model.LocatorNesting.Joint;
 import merese.model.LocatorRun.Span;
@@ -351,6 +352,6 @@ final class LocatorParser {
   }
 
   private static String kindName(LocatorKind kind) {
-    return kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

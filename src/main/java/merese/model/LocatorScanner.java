@@ -68,7 +68,7 @@ final class LocatorScanner {
     while (end < text.length() && Character.isLetter(text.charAt(end))) {
       end++;
     }
-    return text.substring(Math.min(begin, text.length()), end);
+    return text.substring(begin, end);
   }
 
   /** Moves past the word if it stands at the cursor, whole, in any case. */

@@ -69,8 +69,7 @@ final class LocatorSeries {
       return false;
     }
     LocatorLevel right = b.get(at);
-    return left.kind() == right.kind()
-        && LocatorOrder.run(left) == LocatorOrder.run(right)
+    return LocatorOrder.run(left) == LocatorOrder.run(right)
         && left.number().isPresent()
         && right.number().isPresent()
         && left.label().isEmpty() == right.label().isEmpty()

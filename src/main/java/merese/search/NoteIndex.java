@@ -1,5 +1,7 @@
 package merese.search;
 
+import static org.apache.lucene.search.DocIdSetIterator.NO_MORE_DOCS;
+
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -16,18 +18,22 @@ import merese.search.Hits.SourceHit;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.StoredFields;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.PhraseQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreMode;
-import org.apache.lucene.search.SimpleCollector;
+import org.apache.lucene.search.Scorer;
 import org.apache.lucene.search.TermInSetQuery;
 import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.search.Weight;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
+import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.BytesRef;
 
 /**
@@ -208,12 +214,21 @@ public final class NoteIndex implements Closeable {
 
   private List<Document> documents(Query query) {
     try {
-      List<Integer> ids = new ArrayList<>();
-      searcher.search(query, new Ids(ids));
-      List<Document> documents = new ArrayList<>(ids.size());
-      var stored = searcher.storedFields();
-      for (int id : ids) {
-        documents.add(stored.document(id));
+      List<Document> documents = new ArrayList<>();
+      StoredFields stored = searcher.storedFields();
+      Weight weight =
+          searcher.createWeight(searcher.rewrite(query), ScoreMode.COMPLETE_NO_SCORES, 1);
+      for (LeafReaderContext leaf : reader.leaves()) {
+        Scorer scorer = weight.scorer(leaf);
+        if (scorer != null) {
+          Bits live = leaf.reader().getLiveDocs();
+          DocIdSetIterator found = scorer.iterator();
+          for (int id = found.nextDoc(); id != NO_MORE_DOCS; id = found.nextDoc()) {
+            if (live == null || live.get(id)) {
+              documents.add(stored.document(leaf.docBase + id));
+            }
+          }
+        }
       }
       return documents;
     } catch (IOException | RuntimeException e) {
@@ -243,31 +258,6 @@ public final class NoteIndex implements Closeable {
       }
     } catch (IOException e) {
       // Only reading was done: there is nothing to lose.
-    }
-  }
-
-  /** Gathers the ids of all that matches, unscored. */
-  private static final class Ids extends SimpleCollector {
-    private final List<Integer> ids;
-    private int base;
-
-    Ids(List<Integer> ids) {
-      this.ids = ids;
-    }
-
-    @Override
-    protected void doSetNextReader(LeafReaderContext context) {
-      base = context.docBase;
-    }
-
-    @Override
-    public void collect(int document) {
-      ids.add(base + document);
-    }
-
-    @Override
-    public ScoreMode scoreMode() {
-      return ScoreMode.COMPLETE_NO_SCORES;
     }
   }
 }

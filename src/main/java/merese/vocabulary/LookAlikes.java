@@ -18,7 +18,7 @@ final class LookAlikes {
     for (Concept concept : hierarchy.concepts().values()) {
       for (Concept.LookAlike stated : concept.lookAlikes()) {
         Concept other = hierarchy.concepts().get(stated.concept());
-        if (other != null && other != concept) {
+        if (other != null && !other.id().equals(concept.id())) {
           add(new LookAlikePair(concept, other, stated.test(), concept));
         }
       }
@@ -27,7 +27,7 @@ final class LookAlikes {
     for (Concept concept : hierarchy.concepts().values()) {
       for (Concept.LookAlike stated : concept.lookAlikes()) {
         Concept other = hierarchy.concepts().get(stated.concept());
-        if (other != null && other != concept) {
+        if (other != null && !other.id().equals(concept.id())) {
           add(new LookAlikePair(other, concept, stated.test(), concept));
         }
       }

@@ -108,7 +108,7 @@ final class PrintedTerms {
 
   private static boolean isListed(List<PossibleMeaning> meanings, Occurrence occurrence) {
     for (PossibleMeaning meaning : meanings) {
-      if (meaning.concept() == occurrence.entry.concept) {
+      if (meaning.concept().id().equals(occurrence.entry.concept.id())) {
         return true;
       }
     }
