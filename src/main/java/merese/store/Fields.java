@@ -21,6 +21,7 @@ final class Fields {
   private final Spot spot;
   private final Json.Obj object;
   private final List<String> asked;
+  private int next;
   private boolean failed;
 
   Fields(Reading reading, Fields parent, Spot spot) {
@@ -190,8 +191,17 @@ final class Fields {
     if (asked != null) {
       asked.add(key);
     }
-    Json value = object.get(key);
+    Json value = find(key);
     return value instanceof Json.Word word && word.isNull() ? null : value;
+  }
+
+  /** Keys mostly stand in the order in which they are asked for. */
+  private Json find(String key) {
+    List<Json.Member> members = object.members();
+    if (next < members.size() && members.get(next).key().equals(key)) {
+      return members.get(next++).value();
+    }
+    return object.get(key);
   }
 
   private Json required(String key, String kind) {

@@ -232,7 +232,6 @@ class CodecTest {
       String found =
           refusal(
               () -> decode("{\"homonyms\": [" + one.repeat(30) + "{}]}", VocabularyCodec.REGISTER));
-      // Each has two: the word, and after it the missing concepts are the constructor's to refuse.
       assertEquals(21, found.lines().count(), found);
       assertTrue(found.endsWith("… and 11 more"), found);
     }

@@ -2,10 +2,14 @@ package merese.store;
 
 import static merese.store.Fixture.refusal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -168,8 +172,21 @@ class LockTest {
     library.lock().close();
     Stored<Mine> mine = library.readMine();
     library.save(mine, withWord(mine.value(), "a word"));
+    assertStillLocked();
     outer.close();
     outer.close();
     library.lock().close();
+  }
+
+  /** A process may not lock what it has locked already; this gives up the lock as it closes. */
+  private void assertStillLocked() {
+    assertThrows(
+        OverlappingFileLockException.class,
+        () -> {
+          try (FileChannel channel =
+              FileChannel.open(root.resolve(".lock"), StandardOpenOption.WRITE)) {
+            channel.tryLock();
+          }
+        });
   }
 }

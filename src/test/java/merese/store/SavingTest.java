@@ -240,6 +240,30 @@ class SavingTest {
     }
 
     @Test
+    void stayWithTheirNoteEvenWhereAllElseOfItIsNew() {
+      Fixture.write(file, ownKeys(Fixture.WORK));
+      Stored<Work> old = read();
+      Note third = old.value().editions().get(1).notes().get(2);
+      Note rewritten =
+          new Note(
+              "n2",
+              third.namings(),
+              third.places(),
+              List.of(),
+              Optional.of("q"),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty());
+      library.save(old, withNotes(old.value(), n -> List.of(n.get(0), rewritten, n.get(2))));
+      Json.Arr notes = (Json.Arr) notes(Fixture.parse(Fixture.read(file)));
+      Json.Arr before = (Json.Arr) notes(Fixture.parse(ownKeys(Fixture.WORK)));
+      Json kept = ((Json.Obj) notes.items().get(1)).get("zz-own");
+      assertTrue(kept.sameAs(((Json.Obj) before.items().get(1)).get("zz-own")));
+    }
+
+    @Test
     void areNotInheritedByWhatTakesThePlaceOfTheirThing() {
       Fixture.write(file, ownKeys(Fixture.WORK));
       Stored<Work> old = read();
@@ -426,6 +450,22 @@ class SavingTest {
     library.save(read(), withReadingOf(read().value(), 0, "x"));
     try (Stream<Path> files = Files.list(file.getParent())) {
       assertEquals(List.of(file), files.toList());
+    }
+  }
+
+  @Test
+  void nothingTemporaryIsLeftWhereTheRenameFails() throws IOException {
+    Path folder = library.resolve("works/full.json");
+    Fixture.write(folder.resolve("x"), "");
+    String found =
+        refusal(
+            () -> {
+              Disk.replace(folder, new byte[0]);
+              return null;
+            });
+    assertTrue(found.startsWith(folder + ": cannot be written, and nothing was changed"), found);
+    try (Stream<Path> files = Files.list(folder.getParent())) {
+      assertEquals(2, files.count());
     }
   }
 
