@@ -79,13 +79,13 @@ final class Shell {
     }
   }
 
-  /** Bold for what is typed as it stands, underlined for what is replaced. */
+  /** Bold for what is typed as it stands, italic for what is replaced. */
   private static Help.ColorScheme scheme(Screen screen) {
     return new Help.ColorScheme.Builder(screen.colour() ? Ansi.ON : Ansi.OFF)
         .commands(Style.bold)
         .options(Style.bold)
-        .parameters(Style.underline)
-        .optionParams(Style.underline)
+        .parameters(Style.italic)
+        .optionParams(Style.italic)
         .build();
   }
 }
