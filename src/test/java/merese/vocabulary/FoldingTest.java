@@ -54,6 +54,7 @@ class FoldingTest {
     "verre églomisé, VERRE EGLOMISE",
     "fougère, fouge\u0300re",
     "Bœuf, boeuf",
+    "İncised rİng, incised ring",
     "punties, punty",
     "stoppers, stopper",
     "cut­ting, cutting",
