@@ -7,5 +7,10 @@ public enum Output {
   /** CommonMark, in line: italics as {@code *title*}, addresses as {@code <https://…>}. */
   MARKDOWN,
   /** A run of HTML without a block around it: {@code <i>}, {@code <b>}, {@code <a href>}. */
-  HTML
+  HTML;
+
+  /** Words that are no citation, such as a heading, so that this output shows them as they are. */
+  public String literal(String words) {
+    return Escape.of(this).text(PlainText.of(words));
+  }
 }

@@ -1,0 +1,48 @@
+package merese.answer;
+
+import java.util.List;
+import java.util.Optional;
+import merese.answer.Coverage.SourceLine;
+import merese.model.Locator;
+
+/**
+ * Sources cited in full, with the pages and plates that count.
+ *
+ * @param chapters one a feature, or one meaning of a word; a single one without a heading where
+ *     every source stands once
+ * @param consulted sources that were looked through without result, where they were asked for
+ * @param remarks what a reader of the list should know, such as that a style has no notes
+ * @param cautions what nobody should forget who shows or believes what is in the books
+ */
+public record ReadingList(
+    List<Chapter> chapters,
+    List<Item> consulted,
+    List<String> remarks,
+    List<String> cautions) {
+
+  /** Said at the end of every list (common practice, no source). */
+  public static final String CAUTION =
+      "Attributions and dates are the sources' opinions, not an appraisal; pictures in books are"
+          + " usually in copyright: check before showing them, and ask a specialist about local"
+          + " law.";
+
+  /**
+   * The sources of one feature.
+   *
+   * @param heading the feature; empty where there is one chapter for all
+   * @param concept the id of its concept
+   */
+  public record Chapter(Optional<String> heading, Optional<String> concept, List<Item> items) {}
+
+  /**
+   * A source as cited.
+   *
+   * @param places in physical order (R5)
+   * @param citation with the places, in the mark-up asked for
+   */
+  public record Item(SourceLine source, List<Locator> places, String citation) {}
+
+  public boolean isEmpty() {
+    return chapters.stream().allMatch(c -> c.items().isEmpty());
+  }
+}

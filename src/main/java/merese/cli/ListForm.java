@@ -1,0 +1,163 @@
+package merese.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import merese.answer.ReadingList;
+import merese.answer.ReadingList.Chapter;
+import merese.answer.ReadingList.Item;
+import merese.citation.Output;
+
+/** What a reading list is written as. */
+enum ListForm {
+  TEXT(Output.TEXT) {
+    @Override
+    String write(ReadingList list, Screen screen, boolean toFile) {
+      int width = toFile ? Integer.MAX_VALUE : screen.width();
+      StringBuilder text = new StringBuilder();
+      for (Chapter chapter : list.chapters()) {
+        chapter.heading().ifPresent(h -> text.append(Wrap.text(h, width)).append("\n\n"));
+        items(text, chapter.items(), width);
+        text.append('\n');
+      }
+      if (!list.consulted().isEmpty()) {
+        text.append(CONSULTED).append("\n\n");
+        items(text, list.consulted(), width);
+        text.append('\n');
+      }
+      for (String line : ending(list)) {
+        text.append(Wrap.text(line, width)).append('\n');
+      }
+      return text.toString();
+    }
+
+    private void items(StringBuilder text, List<Item> items, int width) {
+      if (items.isEmpty()) {
+        text.append(Wrap.text(NOTHING, width)).append('\n');
+      }
+      int digits = String.valueOf(items.size()).length();
+      for (int i = 0; i < items.size(); i++) {
+        String number = String.valueOf(i + 1);
+        String lead = " ".repeat(digits - number.length()) + number + ". ";
+        for (String line :
+            Wrap.lines(items.get(i).citation(), width, lead, " ".repeat(lead.length()))) {
+          text.append(line).append('\n');
+        }
+      }
+    }
+  },
+
+  MARKDOWN(Output.MARKDOWN) {
+    @Override
+    String write(ReadingList list, Screen screen, boolean toFile) {
+      StringBuilder text = new StringBuilder("# Reading list\n\n");
+      for (Chapter chapter : list.chapters()) {
+        chapter
+            .heading()
+            .ifPresent(h -> text.append("## ").append(output().literal(h)).append("\n\n"));
+        items(text, chapter.items());
+      }
+      if (!list.consulted().isEmpty()) {
+        text.append("## ").append(CONSULTED).append("\n\n");
+        items(text, list.consulted());
+      }
+      ending(list).forEach(line -> text.append('*').append(output().literal(line)).append("*\n"));
+      return text.toString();
+    }
+
+    private void items(StringBuilder text, List<Item> items) {
+      if (items.isEmpty()) {
+        text.append(NOTHING).append('\n');
+      }
+      for (int i = 0; i < items.size(); i++) {
+        text.append(i + 1).append(". ").append(items.get(i).citation()).append('\n');
+      }
+      text.append('\n');
+    }
+  },
+
+  HTML(Output.HTML) {
+    @Override
+    String write(ReadingList list, Screen screen, boolean toFile) {
+      StringBuilder text = new StringBuilder(HTML_START);
+      for (Chapter chapter : list.chapters()) {
+        chapter.heading().ifPresent(h -> heading(text, h));
+        items(text, chapter.items());
+      }
+      if (!list.consulted().isEmpty()) {
+        heading(text, CONSULTED);
+        items(text, list.consulted());
+      }
+      for (String line : ending(list)) {
+        text.append("<p><small>").append(output().literal(line)).append("</small></p>\n");
+      }
+      return text.append("</body>\n</html>\n").toString();
+    }
+
+    private void heading(StringBuilder text, String heading) {
+      text.append("<h2>").append(output().literal(heading)).append("</h2>\n");
+    }
+
+    private void items(StringBuilder text, List<Item> items) {
+      if (items.isEmpty()) {
+        text.append("<p>").append(NOTHING).append("</p>\n");
+        return;
+      }
+      text.append("<ol>\n");
+      items.forEach(i -> text.append("<li>").append(i.citation()).append("</li>\n"));
+      text.append("</ol>\n");
+    }
+  };
+
+  private static final String CONSULTED = "Consulted without result";
+  private static final String NOTHING = "No source in this library covers it.";
+  private static final String HTML_START =
+      """
+      <!DOCTYPE html>
+      <html lang="en">
+      <head>
+      <meta charset="utf-8">
+      <meta name="viewport" content="width=device-width, initial-scale=1">
+      <title>Reading list</title>
+      <style>
+      body { max-width: 42em; margin: 2em auto; padding: 0 1em; font: 1.05em/1.5 serif; }
+      li { margin-bottom: 0.5em; }
+      </style>
+      </head>
+      <body>
+      <h1>Reading list</h1>
+      """;
+
+  private final Output output;
+
+  ListForm(Output output) {
+    this.output = output;
+  }
+
+  static Optional<ListForm> named(String name) {
+    for (ListForm form : values()) {
+      if (form.name().toLowerCase(Locale.ROOT).equals(name)) {
+        return Optional.of(form);
+      }
+    }
+    return Optional.empty();
+  }
+
+  Output output() {
+    return output;
+  }
+
+  /**
+   * The whole list, with a newline at the end.
+   *
+   * @param toFile whether a file is written, which is not wrapped
+   */
+  abstract String write(ReadingList list, Screen screen, boolean toFile);
+
+  private static List<String> ending(ReadingList list) {
+    List<String> lines = new ArrayList<>(list.remarks());
+    lines.addAll(list.cautions());
+    return lines;
+  }
+}

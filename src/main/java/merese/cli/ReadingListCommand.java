@@ -1,0 +1,111 @@
+package merese.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import merese.answer.CoverageQuestion;
+import merese.answer.ReadingList;
+import merese.answer.ReadingListQuestion;
+import merese.answer.ReadingListQuestion.Arrangement;
+import merese.answer.ReadingLists;
+import merese.citation.Citations;
+import merese.citation.Output;
+import merese.citation.StyleCatalogue;
+import merese.shelf.Shelf;
+
+/** Cites the sources for one or several features. */
+final class ReadingListCommand extends LibraryCommand {
+  private static final String LIST_STYLES = "list";
+
+  private final Given<List<String>> terms =
+      optionalWords("TERM", "The features, each a term: words of one term in quotation marks.");
+
+  private final CoverageOptions options = new CoverageOptions(this);
+  private final Given<String> by =
+      option(
+          String.class,
+          "HOW",
+          "feature: the sources of each; source: each source once. Without this, feature.",
+          "--by");
+  private final Given<Boolean> consulted =
+      flag("Name the sources too that were checked without result.", "--consulted");
+  private final Given<String> style =
+      option(
+          String.class,
+          "STYLE",
+          "A CSL style by name or a .csl file; list shows the names. Without this, the library's"
+              + " style, else mhra-notes.",
+          "--style");
+  private final Given<String> as =
+      option(String.class, "FORM", "text, markdown or html. Without this, text.", "--as");
+  private final Given<Path> file =
+      option(Path.class, "FILE", "Write the list to a file.", "--output", "-o");
+
+  ReadingListCommand(Context context) {
+    super(
+        context,
+        "Cite the sources for one or several features, with the pages and plates that count.",
+        "merese reading-list \"bladed ring\" \"annulated ring\"",
+        "merese reading-list \"air twist\" --pictured --style chicago-notes-bibliography",
+        "merese reading-list \"folded foot\" --as html --output list.html");
+  }
+
+  @Override
+  int run() throws IOException {
+    if (style.value().filter(LIST_STYLES::equals).isPresent()) {
+      StyleCatalogue.load().names().forEach(context().out()::println);
+      return ExitCode.DONE;
+    }
+    ListForm form = form();
+    ReadingListQuestion question =
+        new ReadingListQuestion(features(), arrangement(), consulted.isSet());
+    try (Shelf shelf = openShelf()) {
+      String name =
+          style.value().or(() -> shelf.settings().style()).orElse(StyleCatalogue.DEFAULT);
+      Citations citations = Citations.inStyle(name, shelf.settings().language());
+      ReadingList list =
+          shelf.ask(s -> ReadingLists.answer(s, question, citations, form.output()));
+      String text = form.write(list, context().screen(), file.value().isPresent());
+      if (file.value().isPresent()) {
+        Path target = context().resolve(file.value().get());
+        Files.writeString(target, text, StandardCharsets.UTF_8);
+        context().err().println("Wrote " + target + ".");
+      } else {
+        context().out().print(text);
+      }
+      return list.isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
+    }
+  }
+
+  private List<CoverageQuestion> features() {
+    List<CoverageQuestion> features = new ArrayList<>();
+    for (String term : terms.value().orElse(List.of())) {
+      features.add(options.question(List.of(term)));
+    }
+    return features.isEmpty() ? List.of(options.question(List.of())) : features;
+  }
+
+  private Arrangement arrangement() {
+    return switch (by.value().orElse("feature")) {
+      case "feature" -> Arrangement.BY_FEATURE;
+      case "source" -> Arrangement.BY_SOURCE;
+      default ->
+          throw CommandException.wrongUse(
+              "--by: \"" + by.value().get() + "\" is neither feature nor source");
+    };
+  }
+
+  private ListForm form() {
+    Optional<ListForm> form = ListForm.named(as.value().orElse("text"));
+    return form.orElseThrow(
+        () ->
+            CommandException.wrongUse(
+                "--as: there is no form \""
+                    + as.value().get()
+                    + "\"; the forms are text, markdown and html"));
+  }
+}
