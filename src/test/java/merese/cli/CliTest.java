@@ -153,8 +153,8 @@ class CliTest {
   class AWordThatStartsWithAnAtSign {
     @Test
     void isAWordAndNotAFileToRead(@TempDir Path folder) throws IOException {
-      Files.writeString(folder.resolve("ring"), "instead");
-      assertTrue(Ran.in(folder, Map.of(), "covers", "@ring").out().startsWith("@ring "));
+      Path file = Files.writeString(folder.resolve("ring"), "instead");
+      assertTrue(Ran.merese("covers", "@" + file).out().startsWith("@" + file + " in "));
     }
   }
 
