@@ -1,6 +1,7 @@
 package merese.answer;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,7 +93,7 @@ public final class ReadingLists {
     return new Chapter(Optional.of(heading), Optional.of(section.heading().id()), items);
   }
 
-  private Item item(Source source, TreeSet<Locator> where) {
+  private Item item(Source source, Collection<Locator> where) {
     List<Locator> inOrder = List.copyOf(where);
     return new Item(lines.of(source), inOrder, citations.note(cited(source), inOrder, output));
   }
@@ -103,7 +104,7 @@ public final class ReadingLists {
       for (Checked checked : answer.checked()) {
         Source source = sources.get(checked.source().key());
         if (!places.containsKey(source)) {
-          consulted.put(source, item(source, new TreeSet<>()));
+          consulted.put(source, item(source, List.of()));
         }
       }
     }

@@ -167,8 +167,7 @@ final class SectionMaker {
     for (LookAlikePair pair : pairs) {
       boolean saidBetter =
           pairs.stream()
-              .anyMatch(
-                  p -> p != pair && isSamePair(p, pair) && p.test().isPresent());
+              .anyMatch(p -> isSamePair(p, pair) && p.test().isPresent());
       if (pair.test().isPresent() || !saidBetter) {
         lines.add(
             new HowToTell(

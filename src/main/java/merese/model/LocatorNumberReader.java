@@ -109,7 +109,7 @@ final class LocatorNumberReader {
   }
 
   static long letterValue(char letter) {
-    return Character.toLowerCase(letter) - 'a' + 1;
+    return 1L + Character.toLowerCase(letter) - 'a';
   }
 
   private static boolean isAscii(char letter) {

@@ -110,7 +110,7 @@ final class LocatorRange {
 
   /** The numbers of the range in order, printed in the style of its ends. */
   static List<LocatorNumber> expanded(LocatorNumber from, LocatorNumber to) {
-    if (from == to) {
+    if (from.equals(to)) {
       return List.of(from);
     }
     List<LocatorNumber> all = new ArrayList<>();

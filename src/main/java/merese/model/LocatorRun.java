@@ -45,7 +45,7 @@ final class LocatorRun {
     }
 
     boolean isOne() {
-      return fixed != null || from == to;
+      return fixed != null || from.equals(to);
     }
 
     long size() {

@@ -92,7 +92,10 @@ final class LocatorSpanReader {
   }
 
   private static boolean sameWhole(LocatorNumber a, LocatorNumber b) {
-    return a == null || b == null ? a == b : LocatorOrder.compareNumbers(a, b) == 0;
+    if (a == null || b == null) {
+      return a == null && b == null;
+    }
+    return LocatorOrder.compareNumbers(a, b) == 0;
   }
 
   private LocatorException openBracket(int offset) {

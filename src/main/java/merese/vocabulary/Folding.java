@@ -15,7 +15,7 @@ import java.util.List;
  * default locale.
  */
 public final class Folding {
-  private static final String APOSTROPHES = "'\u2019\u2018\u02BC\u201B\u2032\u0060\u00B4\uFF07";
+  private static final String APOSTROPHES = "'`\u2019\u2018\u02BC\u201B\u2032\u00B4\uFF07";
 
   private Folding() {}
 

@@ -176,7 +176,7 @@ final class PhraseMatcher {
     /** The same label can be met twice, as it stands and less its optional words. */
     private void add(MatchedLabel matched) {
       for (MatchedLabel known : labels) {
-        if (known.label() == matched.label()) {
+        if (known.label().equals(matched.label())) {
           return;
         }
       }

@@ -1,5 +1,6 @@
 package merese.store;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -53,7 +54,7 @@ class LibraryJsonTest {
   @Test
   void bytesOfSomethingElseAreRefusedWithoutAFileName() {
     LibraryException refused =
-        assertThrows(LibraryException.class, () -> LibraryJson.decodeNote("{\"id\":1}".getBytes()));
+        assertThrows(LibraryException.class, () -> LibraryJson.decodeNote("{\"id\":1}".getBytes(UTF_8)));
     assertTrue(
         refused.getMessage().startsWith("1:7: id: the number 1 stands where a text belongs"),
         refused.getMessage());

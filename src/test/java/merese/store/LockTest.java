@@ -1,6 +1,7 @@
 package merese.store;
 
 import static merese.store.Fixture.refusal;
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -126,7 +127,7 @@ class LockTest {
   void anotherProcessIsNamedToo() throws Exception {
     Process holder = startHolder();
     try {
-      String signal = new String(holder.getInputStream().readNBytes(6));
+      String signal = new String(holder.getInputStream().readNBytes(6), UTF_8);
       assertEquals("locked", signal);
       Stored<Mine> mine = open(Duration.ZERO).readMine();
       String found =

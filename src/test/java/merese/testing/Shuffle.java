@@ -60,7 +60,7 @@ public final class Shuffle {
     work.editions().forEach(edition -> editions.add(edition(edition)));
     Collections.shuffle(editions, random);
     return new Work(
-        "w" + Math.abs(random.nextLong()),
+        "w" + random.nextInt(1_000_000_000),
         work.kind(),
         renamed(work.title()),
         work.subtitle(),
@@ -95,7 +95,7 @@ public final class Shuffle {
     List<merese.model.Place> places = new ArrayList<>(note.places());
     Collections.shuffle(places, random);
     return new Note(
-        "note" + Math.abs(random.nextLong()),
+        "note" + random.nextInt(1_000_000_000),
         note.namings(),
         places,
         note.claims(),
