@@ -105,14 +105,16 @@ final class CheckLog {
         narrowing.place().isPresent()
             && !scope.places().isEmpty()
             && scope.places().stream()
-                .noneMatch(
-                    p -> Folding.key(p).equals(Folding.key(narrowing.place().get())));
+                .noneMatch(p -> Folding.key(p).equals(Folding.key(narrowing.place().get())));
     return otherConcept || otherPlace;
   }
 
   private static CheckLine line(Check check) {
     return new CheckLine(
-        check.extent(), check.method().words(), words(check.result()), check.scope().map(Scope::words));
+        check.extent(),
+        check.method().words(),
+        words(check.result()),
+        check.scope().map(Scope::words));
   }
 
   private static String words(Check.Result result) {

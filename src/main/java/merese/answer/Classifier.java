@@ -13,8 +13,8 @@ import merese.model.Place.Stance;
 import merese.shelf.SourcedNote;
 
 /**
- * Puts each note into the first group that fits (R9): counted; says not shown; not this; look-alike;
- * general only; meaning not stated.
+ * Puts each note into the first group that fits (R9): counted; says not shown; not this;
+ * look-alike; general only; meaning not stated.
  *
  * <p>A note on something broader is "general only" even where it uses the very words asked for: it
  * may well be this, so "not this" would deny what nobody denied.

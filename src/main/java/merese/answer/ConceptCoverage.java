@@ -120,5 +120,4 @@ final class ConceptCoverage {
     byGroup.values().forEach(list -> list.forEach(c -> sources.add(c.sourced().source())));
     return sources;
   }
-
 }

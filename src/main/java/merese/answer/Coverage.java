@@ -177,8 +177,8 @@ public record Coverage(
    *
    * @param concept the one asked for, or one narrower
    * @param test what tells the two apart
-   * @param statedUnder the one of the two that the vocabulary has the test under; it mostly describes
-   *     the other one
+   * @param statedUnder the one of the two that the vocabulary has the test under; it mostly
+   *     describes the other one
    */
   public record HowToTell(
       ConceptLine concept, ConceptLine other, Optional<String> test, ConceptLine statedUnder) {}

@@ -69,8 +69,7 @@ final class Entries {
     passages.sort(
         Comparator.comparingInt((Passage p) -> rank(p))
             .thenComparing(p -> p.concept().map(ConceptLine::label).orElse("")));
-    return new Entry(
-        lines.of(source), passages, List.of(), List.of(), List.of(), List.of());
+    return new Entry(lines.of(source), passages, List.of(), List.of(), List.of(), List.of());
   }
 
   private Passage passage(

@@ -116,11 +116,9 @@ final class Evidence {
           SharedPicture first =
               firstSeen.putIfAbsent(
                   place.picture().get(),
-                  new SharedPicture(
-                      place.locator(), entry.source().reference(), place.locator()));
+                  new SharedPicture(place.locator(), entry.source().reference(), place.locator()));
           if (first != null) {
-            shared.add(
-                new SharedPicture(place.locator(), first.otherReference(), first.there()));
+            shared.add(new SharedPicture(place.locator(), first.otherReference(), first.there()));
           }
         }
       }
@@ -160,8 +158,7 @@ final class Evidence {
           others
               .keySet()
               .removeIf(
-                  other ->
-                      here.stream().anyMatch(h -> thesaurus.areRelatedByHierarchy(h, other)));
+                  other -> here.stream().anyMatch(h -> thesaurus.areRelatedByHierarchy(h, other)));
           if (!others.isEmpty()) {
             uses.putIfAbsent(
                 merese.vocabulary.Folding.key(printed), new WordUse(printed, uses(others)));

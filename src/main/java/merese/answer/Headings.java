@@ -22,16 +22,13 @@ final class Headings {
     Optional<Coinage> coinage =
         mine.coinages().stream().filter(c -> c.concept().equals(id)).findFirst();
     String preferred = shelf.thesaurus().label(id);
-    Optional<String> own =
-        preference.map(Preference::label).or(() -> coinage.map(Coinage::label));
+    Optional<String> own = preference.map(Preference::label).or(() -> coinage.map(Coinage::label));
     return new Heading(
         id,
         own.orElse(preferred),
         preferred,
         own.isPresent(),
-        preference.isPresent()
-            ? preference.get().reason()
-            : coinage.map(Headings::coined),
+        preference.isPresent() ? preference.get().reason() : coinage.map(Headings::coined),
         preference.map(Headings::setAside).orElse(List.of()),
         concept.definition(),
         concept.status() == Concept.Status.UNCERTAIN,

@@ -41,7 +41,8 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
     PhraseMatch match = thesaurus.match(phrase, facet);
     Set<String> concepts = new LinkedHashSet<>();
     match.meanings().forEach(m -> concepts.add(m.concept().id()));
-    for (String inPrint : meaningsInPrint(shelf, Words.printedAs(thesaurus, phrase), phrase, true)) {
+    for (String inPrint :
+        meaningsInPrint(shelf, Words.printedAs(thesaurus, phrase), phrase, true)) {
       if (concepts.stream().noneMatch(known -> thesaurus.isBroader(known, inPrint))) {
         concepts.add(inPrint);
       }

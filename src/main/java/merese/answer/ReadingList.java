@@ -15,10 +15,7 @@ import merese.model.Locator;
  * @param cautions what nobody should forget who shows or believes what is in the books
  */
 public record ReadingList(
-    List<Chapter> chapters,
-    List<Item> consulted,
-    List<String> remarks,
-    List<String> cautions) {
+    List<Chapter> chapters, List<Item> consulted, List<String> remarks, List<String> cautions) {
 
   /** Said at the end of every list (common practice, no source). */
   public static final String CAUTION =

@@ -97,7 +97,10 @@ final class SectionMaker {
     groups.put(
         SAYS_NOT_SHOWN,
         entries.of(
-            only(coverage.in(COUNTED, SAYS_NOT_SHOWN)).stream().filter(ours).filter(prints).toList(),
+            only(coverage.in(COUNTED, SAYS_NOT_SHOWN)).stream()
+                .filter(ours)
+                .filter(prints)
+                .toList(),
             Classifier::isAbsence));
     return section(Optional.of(letter), coverage, groups, counted);
   }
@@ -166,8 +169,7 @@ final class SectionMaker {
     List<HowToTell> lines = new ArrayList<>();
     for (LookAlikePair pair : pairs) {
       boolean saidBetter =
-          pairs.stream()
-              .anyMatch(p -> isSamePair(p, pair) && p.test().isPresent());
+          pairs.stream().anyMatch(p -> isSamePair(p, pair) && p.test().isPresent());
       if (pair.test().isPresent() || !saidBetter) {
         lines.add(
             new HowToTell(

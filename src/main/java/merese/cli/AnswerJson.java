@@ -22,8 +22,7 @@ final class AnswerJson {
     JsonMapper mapper =
         JsonMapper.builder()
             .addModule(new Jdk8Module())
-            .addModule(
-                new SimpleModule().addSerializer(Locator.class, ToStringSerializer.instance))
+            .addModule(new SimpleModule().addSerializer(Locator.class, ToStringSerializer.instance))
             .enable(SerializationFeature.INDENT_OUTPUT)
             .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
             .build();

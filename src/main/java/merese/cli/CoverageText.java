@@ -110,11 +110,23 @@ final class CoverageText {
     String what = byWord ? " it by this word" : " it";
     String place = narrowing.place().map(p -> " and give the place as " + p).orElse("");
     if (section.count() == 0) {
-      return "No source" + wanted + " in this library " + verb + "s" + what
-          + (place.isEmpty() ? "" : " and gives the place as " + narrowing.place().get()) + ".";
+      return "No source"
+          + wanted
+          + " in this library "
+          + verb
+          + "s"
+          + what
+          + (place.isEmpty() ? "" : " and gives the place as " + narrowing.place().get())
+          + ".";
     } else if (section.count() == 1) {
-      return "1 source" + wanted + " " + verb + "s" + what
-          + place.replace(" give ", " gives ") + ".";
+      return "1 source"
+          + wanted
+          + " "
+          + verb
+          + "s"
+          + what
+          + place.replace(" give ", " gives ")
+          + ".";
     }
     String works =
         section.works() < section.count()
@@ -158,8 +170,11 @@ final class CoverageText {
         .forEach(
             c ->
                 columns.line(
-                    "⚠ caption “" + c.caption() + "” against "
-                        + c.text().map(t -> "text " + t + " “" + c.words().orElse("") + "”")
+                    "⚠ caption “"
+                        + c.caption()
+                        + "” against "
+                        + c.text()
+                            .map(t -> "text " + t + " “" + c.words().orElse("") + "”")
                             .orElse("your reading")));
     entry.readings().forEach(reading -> columns.line("my reading: " + reading));
     entry.claims().forEach(claim -> columns.line("place: “" + claim + "”"));
@@ -168,7 +183,11 @@ final class CoverageText {
         .forEach(
             s ->
                 columns.line(
-                    "the picture at " + s.here() + " is that of " + s.otherReference() + ", "
+                    "the picture at "
+                        + s.here()
+                        + " is that of "
+                        + s.otherReference()
+                        + ", "
                         + s.there()));
     if (!where.isEmpty()) {
       columns.line(where);
@@ -182,7 +201,8 @@ final class CoverageText {
     String label = passage.concept().map(ConceptLine::label).orElse("");
     switch (group) {
       case NOT_THIS -> text.append("  ⚠ uses ").append(printed).append(" for ").append(label);
-      case LOOK_ALIKES, GENERAL_ONLY -> text.append("  ").append(printed).append(" (").append(label).append(')');
+      case LOOK_ALIKES, GENERAL_ONLY ->
+          text.append("  ").append(printed).append(" (").append(label).append(')');
       case MEANING_NOT_STATED -> text.append("  ").append(printed);
       default -> {
         text.append("  ").append(printed);
@@ -256,7 +276,10 @@ final class CoverageText {
               c ->
                   columns.line(
                       c.extent().map(e -> e + " ").orElse("")
-                          + "(" + c.method() + "): " + c.result()
+                          + "("
+                          + c.method()
+                          + "): "
+                          + c.result()
                           + c.scope().map(s -> "; " + s).orElse("")));
     }
     page.blank();
@@ -309,8 +332,13 @@ final class CoverageText {
               p ->
                   page.hanging(
                       INDENT,
-                      p.ref() + p.photo().map(x -> ", photo " + x).orElse("") + "  " + p.title()
-                          + ": " + p.kind().words() + narrower(section, p.concept())
+                      p.ref()
+                          + p.photo().map(x -> ", photo " + x).orElse("")
+                          + "  "
+                          + p.title()
+                          + ": "
+                          + p.kind().words()
+                          + narrower(section, p.concept())
                           + p.words().map(w -> "; " + w).orElse("")));
       page.blank();
     }
@@ -322,7 +350,8 @@ final class CoverageText {
               e ->
                   page.hanging(
                       INDENT,
-                      e.words() + narrower(section, e.concept())
+                      e.words()
+                          + narrower(section, e.concept())
                           + (e.pieces().isPresent()
                               ? " (" + Page.many(e.pieces().getAsInt(), "piece") + " handled"
                               : " (")
@@ -369,8 +398,7 @@ final class CoverageText {
       page.blank();
       group(new Grouped(Group.MEANING_NOT_STATED, answer.meaningNotStated()));
     } else {
-      page.text(
-          "“" + answer.asked() + "” is no word of the vocabulary, and no note prints it.");
+      page.text("“" + answer.asked() + "” is no word of the vocabulary, and no note prints it.");
     }
     answer.met().forEach(this::met);
     if (!answer.nearTerms().isEmpty()) {
@@ -380,8 +408,11 @@ final class CoverageText {
 
   private void met(Untraced untraced) {
     page.text(
-        "“" + untraced.word() + "” was met somewhere; its source is forgotten"
-            + untraced.words().map(w -> ": " + w).orElse("") + ".");
+        "“"
+            + untraced.word()
+            + "” was met somewhere; its source is forgotten"
+            + untraced.words().map(w -> ": " + w).orElse("")
+            + ".");
   }
 
   private static int referenceWidth(List<Entry> entries) {
@@ -408,5 +439,4 @@ final class CoverageText {
       case OWN_WORK -> "Your own articles and films";
     };
   }
-
 }

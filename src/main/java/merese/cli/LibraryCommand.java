@@ -19,8 +19,7 @@ abstract class LibraryCommand extends Command {
   /** The library that the option, the environment or the folder that the user is in names. */
   final LibraryFolder library() {
     return LibraryFolder.open(
-        LibraryFolder.find(
-            folder.value(), context().environment(), context().workingDirectory()));
+        LibraryFolder.find(folder.value(), context().environment(), context().workingDirectory()));
   }
 
   /** The same with its index, brought up to date. */

@@ -29,8 +29,7 @@ final class Page {
 
   /** A paragraph whose later lines stand under the first one's text. */
   void hanging(String lead, String text) {
-    for (String line :
-        Wrap.lines(text, screen.width(), lead, " ".repeat(Wrap.columns(lead)))) {
+    for (String line : Wrap.lines(text, screen.width(), lead, " ".repeat(Wrap.columns(lead)))) {
       print(line);
     }
   }

@@ -13,7 +13,6 @@ import merese.answer.ReadingListQuestion;
 import merese.answer.ReadingListQuestion.Arrangement;
 import merese.answer.ReadingLists;
 import merese.citation.Citations;
-import merese.citation.Output;
 import merese.citation.StyleCatalogue;
 import merese.shelf.Shelf;
 
@@ -64,11 +63,9 @@ final class ReadingListCommand extends LibraryCommand {
     ReadingListQuestion question =
         new ReadingListQuestion(features(), arrangement(), consulted.isSet());
     try (Shelf shelf = openShelf()) {
-      String name =
-          style.value().or(() -> shelf.settings().style()).orElse(StyleCatalogue.DEFAULT);
+      String name = style.value().or(() -> shelf.settings().style()).orElse(StyleCatalogue.DEFAULT);
       Citations citations = Citations.inStyle(name, shelf.settings().language());
-      ReadingList list =
-          shelf.ask(s -> ReadingLists.answer(s, question, citations, form.output()));
+      ReadingList list = shelf.ask(s -> ReadingLists.answer(s, question, citations, form.output()));
       String text = form.write(list, context().screen(), file.value().isPresent());
       if (file.value().isPresent()) {
         Path target = context().resolve(file.value().get());

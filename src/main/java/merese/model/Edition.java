@@ -40,18 +40,8 @@ public record Edition(
   /** The same edition without its notes and its check log. */
   public Edition withoutNotes() {
     return new Edition(
-        key,
-        imprint,
-        lineage,
-        container,
-        occasion,
-        archive,
-        online,
-        scope,
-        parts,
-        copies,
-        List.of(),
-        List.of());
+        key, imprint, lineage, container, occasion, archive, online, scope, parts, copies,
+        List.of(), List.of());
   }
 
   /**

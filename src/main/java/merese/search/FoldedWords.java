@@ -7,9 +7,9 @@ import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.PositionIncrementAttribute;
 
 /**
- * Printed terms as tokens, split and folded by the vocabulary itself, so that a phrase is found here
- * exactly where the vocabulary would say that it occurs. The terms of a note lie so far apart that
- * no phrase runs from one into the next.
+ * Printed terms as tokens, split and folded by the vocabulary itself, so that a phrase is found
+ * here exactly where the vocabulary would say that it occurs. The terms of a note lie so far apart
+ * that no phrase runs from one into the next.
  */
 final class FoldedWords extends TokenStream {
   private static final int GAP = 100;

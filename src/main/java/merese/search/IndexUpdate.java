@@ -119,8 +119,7 @@ public final class IndexUpdate implements Closeable {
   public void commit() {
     writing(
         () -> {
-          writer.setLiveCommitData(
-              Map.of(NoteIndex.LAYOUT_KEY, NoteIndex.LAYOUT).entrySet());
+          writer.setLiveCommitData(Map.of(NoteIndex.LAYOUT_KEY, NoteIndex.LAYOUT).entrySet());
           writer.commit();
         });
   }

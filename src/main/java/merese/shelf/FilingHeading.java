@@ -9,8 +9,8 @@ import merese.model.Work;
 
 /**
  * The words that a source files under: its first author, family name first and without the
- * particle, so that "van Marle" stands under M; else whatever names it in a short reference, a title
- * without its article (common practice, no source).
+ * particle, so that "van Marle" stands under M; else whatever names it in a short reference, a
+ * title without its article (common practice, no source).
  */
 final class FilingHeading {
   private static final List<String> ARTICLES = List.of("The ", "A ", "An ");

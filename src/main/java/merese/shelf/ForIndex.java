@@ -140,8 +140,7 @@ final class ForIndex {
 
   static IndexedFile object(FileStamp stamp, OwnObject object) {
     return records(
-        stamp,
-        List.of(new IndexedRecord(RecordTypes.OBJECT, LibraryJson.encodeOwnObject(object))));
+        stamp, List.of(new IndexedRecord(RecordTypes.OBJECT, LibraryJson.encodeOwnObject(object))));
   }
 
   /** The settings are read from their file at each opening, so only their stamp is kept. */

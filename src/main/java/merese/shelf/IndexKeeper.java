@@ -28,8 +28,8 @@ import merese.vocabulary.Thesaurus;
 
 /**
  * Keeps the index in step with the library's files. It reads only files that have changed; a change
- * of the vocabulary re-makes, from the index itself, only the notes whose concepts have other labels
- * or ancestors than before.
+ * of the vocabulary re-makes, from the index itself, only the notes whose concepts have other
+ * labels or ancestors than before.
  */
 final class IndexKeeper {
   private static final String FIRST = "there is no index yet";
@@ -201,7 +201,9 @@ final class IndexKeeper {
     return thesaurus.concept(concept).isPresent();
   }
 
-  /** Makes again the notes, of files that did not change, which a change of the vocabulary moves. */
+  /**
+   * Makes again the notes, of files that did not change, which a change of the vocabulary moves.
+   */
   private int notesAgain(
       NoteIndex index,
       Thesaurus before,

@@ -20,8 +20,8 @@ import merese.store.Problem;
 import merese.store.Stored;
 
 /**
- * Reads files of a library for the index, remembers which, and gathers what is wrong in them so that
- * a user sees it all at once.
+ * Reads files of a library for the index, remembers which, and gathers what is wrong in them so
+ * that a user sees it all at once.
  */
 final class LibraryReading {
   /**

@@ -65,8 +65,8 @@ public final class Shelf implements Closeable {
   }
 
   /**
-   * Asks a question. Should the index turn out to be damaged while it is read, it is built again and
-   * the question asked once more.
+   * Asks a question. Should the index turn out to be damaged while it is read, it is built again
+   * and the question asked once more.
    */
   public <T> T ask(Function<Shelf, T> question) {
     try {
@@ -154,8 +154,7 @@ public final class Shelf implements Closeable {
     for (CheckHit hit : index.checks(concepts)) {
       checks.add(
           new SourcedCheck(
-              sourcesByKey().get(hit.edition()),
-              stored(LibraryJson::decodeCheck, hit.payload())));
+              sourcesByKey().get(hit.edition()), stored(LibraryJson::decodeCheck, hit.payload())));
     }
     return checks;
   }

@@ -1,10 +1,10 @@
 package merese.vocabulary;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -216,7 +216,9 @@ public final class Thesaurus {
     return words;
   }
 
-  /** The ids of what a printed term means by the vocabulary alone; none where it is no word of it. */
+  /**
+   * The ids of what a printed term means by the vocabulary alone; none where it is no word of it.
+   */
   public Set<String> meaningsOf(String printed) {
     Set<String> ids = new LinkedHashSet<>();
     for (PhraseMatch.Meaning meaning : match(printed, Optional.empty()).meanings()) {

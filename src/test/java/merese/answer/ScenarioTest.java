@@ -5,13 +5,8 @@ import static merese.testing.SmallLibrary.says;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.TreeSet;
 import merese.model.Locator;
 import merese.model.Naming.Why;
-import merese.model.Note;
-import merese.model.Place;
 import merese.model.Place.Medium;
 import merese.model.Place.Shows;
 import merese.model.Place.Stance;
@@ -27,8 +22,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The trade's scenarios with their whole answers (common practice, no source; all authors and titles
- * are invented), each again with its names, ids and order shuffled.
+ * The trade's scenarios with their whole answers (common practice, no source; all authors and
+ * titles are invented), each again with its names, ids and order shuffled.
  */
 class ScenarioTest {
   @TempDir private Path folder;
@@ -138,7 +133,10 @@ class ScenarioTest {
               "Cut and Blown",
               says("triple rings", "ring-set-three").text("p. 90").photo("fig. 64"))
           .book(
-              "Farrow", 1988, "Cullet Society Journal", prints("a triple-ringed quart").text("p. 7"))
+              "Farrow",
+              1988,
+              "Cullet Society Journal",
+              prints("a triple-ringed quart").text("p. 7"))
           .book(
               "Norrish",
               1971,
@@ -248,11 +246,17 @@ class ScenarioTest {
     @Test
     void thePlateThatIsExceptedIsNotAmongThem() {
       try (Shelf shelf = library.open(folder)) {
-        Coverage answer =
-            shelf.ask(s -> Covers.answer(s, CoverageQuestion.of("air twist")));
+        Coverage answer = shelf.ask(s -> Covers.answer(s, CoverageQuestion.of("air twist")));
         Locator plates =
-            answer.sections().get(0).group(Coverage.Group.COUNTED).get(0).passages().get(0)
-                .pictured().get(0);
+            answer
+                .sections()
+                .get(0)
+                .group(Coverage.Group.COUNTED)
+                .get(0)
+                .passages()
+                .get(0)
+                .pictured()
+                .get(0);
         assertEquals("pls XXXVIII–XXXIX and XLI–XLII", plates.withExceptionsApplied().toString());
         assertEquals(4, plates.count());
       }

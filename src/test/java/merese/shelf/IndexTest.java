@@ -77,8 +77,7 @@ class IndexTest {
 
   private String ask(String concept) {
     try (Shelf shelf = open()) {
-      return AnswerLines.of(
-          shelf.ask(s -> Covers.answer(s, CoverageQuestion.ofConcept(concept))));
+      return AnswerLines.of(shelf.ask(s -> Covers.answer(s, CoverageQuestion.ofConcept(concept))));
     }
   }
 

@@ -54,7 +54,8 @@ class LibraryJsonTest {
   @Test
   void bytesOfSomethingElseAreRefusedWithoutAFileName() {
     LibraryException refused =
-        assertThrows(LibraryException.class, () -> LibraryJson.decodeNote("{\"id\":1}".getBytes(UTF_8)));
+        assertThrows(
+            LibraryException.class, () -> LibraryJson.decodeNote("{\"id\":1}".getBytes(UTF_8)));
     assertTrue(
         refused.getMessage().startsWith("1:7: id: the number 1 stands where a text belongs"),
         refused.getMessage());

@@ -1,7 +1,7 @@
 package merese.store;
 
-import static merese.store.Fixture.refusal;
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static merese.store.Fixture.refusal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

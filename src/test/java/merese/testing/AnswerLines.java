@@ -25,26 +25,33 @@ public final class AnswerLines {
         .forEach(
             c ->
                 lines.add(
-                    "checked: " + c.source().reference() + " "
+                    "checked: "
+                        + c.source().reference()
+                        + " "
                         + c.checks().stream()
                             .map(
                                 k ->
                                     k.extent().map(e -> e + " ").orElse("")
-                                        + k.method() + ", " + k.result())
+                                        + k.method()
+                                        + ", "
+                                        + k.result())
                             .collect(Collectors.joining("; "))));
     answer
         .notChecked()
         .forEach(
             n ->
                 lines.add(
-                    "not checked: " + n.source().reference()
+                    "not checked: "
+                        + n.source().reference()
                         + n.remark().map(r -> " (" + r + ")").orElse("")));
     answer
         .leftOut()
         .forEach(
             l ->
                 lines.add(
-                    "left out, " + l.because() + ": "
+                    "left out, "
+                        + l.because()
+                        + ": "
                         + l.sources().stream()
                             .map(s -> s.reference())
                             .collect(Collectors.joining("; "))));
@@ -57,33 +64,45 @@ public final class AnswerLines {
   private void section(Section section) {
     add(
         section.letter().map(l -> l + " ").orElse("")
-            + section.heading().id() + " “" + section.heading().label() + "”"
+            + section.heading().id()
+            + " “"
+            + section.heading().label()
+            + "”"
             + (section.heading().myTerm() ? " my term" : "")
-            + ": " + section.count() + " of " + section.works());
+            + ": "
+            + section.count()
+            + " of "
+            + section.works());
     section
         .groups()
         .forEach(
-            g -> entries(g.group().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), g.entries()));
+            g ->
+                entries(
+                    g.group().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
+                    g.entries()));
     section
         .words()
         .forEach(
             w ->
                 add(
-                    "word: “" + w.word() + "” also "
+                    "word: “"
+                        + w.word()
+                        + "” also "
                         + w.others().stream()
                             .map(
                                 o ->
                                     o.concept().id()
-                                        + (o.references().isEmpty()
-                                            ? ""
-                                            : " " + o.references()))
+                                        + (o.references().isEmpty() ? "" : " " + o.references()))
                             .collect(Collectors.joining(", "))));
     section
         .howToTell()
         .forEach(
             h ->
                 add(
-                    "tell: " + h.concept().id() + " / " + h.other().id()
+                    "tell: "
+                        + h.concept().id()
+                        + " / "
+                        + h.other().id()
                         + (h.statedUnder().equals(h.concept()) ? "" : ", said there")
                         + h.test().map(t -> ": " + t).orElse("")));
     section
@@ -102,7 +121,9 @@ public final class AnswerLines {
           .forEach(
               c ->
                   add(
-                      "  ⚠ caption “" + c.caption() + "” against "
+                      "  ⚠ caption “"
+                          + c.caption()
+                          + "” against "
                           + c.text()
                               .map(t -> "text " + t + " “" + c.words().orElse("") + "”")
                               .orElse("my reading")));
@@ -120,7 +141,10 @@ public final class AnswerLines {
             ? joined(passage.inWords()) + " in words"
             : joined(passage.pictured())
                 + (passage.inWords().isEmpty() ? "" : " (text " + joined(passage.inWords()) + ")");
-    return places + " “" + String.join("”, “", passage.printed()) + "”"
+    return places
+        + " “"
+        + String.join("”, “", passage.printed())
+        + "”"
         + passage.concept().map(ConceptLine::id).map(id -> " → " + id).orElse("")
         + (passage.narrower() ? " narrower" : "");
   }
