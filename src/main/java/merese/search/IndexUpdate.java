@@ -26,11 +26,13 @@ import org.apache.lucene.store.LockObtainFailedException;
 public final class IndexUpdate implements Closeable {
   private static final double BUFFER_MEGABYTES = 48;
 
+  private final boolean isNew;
   private final Path folder;
   private final Directory directory;
   private final IndexWriter writer;
 
-  private IndexUpdate(Path folder, Directory directory, IndexWriter writer) {
+  private IndexUpdate(boolean isNew, Path folder, Directory directory, IndexWriter writer) {
+    this.isNew = isNew;
     this.folder = folder;
     this.directory = directory;
     this.writer = writer;
@@ -59,7 +61,8 @@ public final class IndexUpdate implements Closeable {
                 .setOpenMode(mode)
                 .setRAMBufferSizeMB(BUFFER_MEGABYTES)
                 .setCommitOnClose(false);
-        return new IndexUpdate(folder, directory, new IndexWriter(directory, config));
+        IndexWriter writer = new IndexWriter(directory, config);
+        return new IndexUpdate(mode == OpenMode.CREATE, folder, directory, writer);
       } catch (IOException | RuntimeException e) {
         directory.close();
         throw e;
@@ -89,7 +92,9 @@ public final class IndexUpdate implements Closeable {
   /** Puts what a file brings in the place of what it brought before. */
   public void replace(IndexedFile file) {
     String path = file.stamp().path();
-    remove(path);
+    if (!isNew) {
+      remove(path);
+    }
     writing(
         () -> {
           for (IndexedSource source : file.sources()) {
