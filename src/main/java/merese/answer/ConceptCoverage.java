@@ -16,6 +16,7 @@ import merese.search.NoteCriterion;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
+import merese.vocabulary.Folding;
 import merese.vocabulary.LookAlikePair;
 import merese.vocabulary.Thesaurus;
 
@@ -72,12 +73,15 @@ final class ConceptCoverage {
     return coverage;
   }
 
-  /** The terms that sources print for the concept and say so themselves. */
+  /**
+   * The terms that sources print for the concept and say so themselves. One word alone, as "cut"
+   * under a heading "Rings", is too little to know other uses by: it stands in half of all terms.
+   */
   private static Set<String> wordsInPrint(Collection<SourcedNote> notes, Set<String> wanted) {
     Set<String> words = new LinkedHashSet<>();
     for (SourcedNote sourced : notes) {
       for (Naming naming : sourced.note().namings()) {
-        if (!naming.printed().isEmpty()
+        if (Folding.words(naming.printed()).size() > 1
             && naming.why().isPresent()
             && naming.why().get() == Why.TEXT
             && wanted.contains(naming.concept().get())) {

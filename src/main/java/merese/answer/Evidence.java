@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import merese.answer.Classifier.Classified;
@@ -73,7 +74,7 @@ final class Evidence {
               entry.source(),
               withoutPlacesOf(conflicts, entry.passages()),
               conflicts,
-              conflicts.isEmpty() ? List.of() : readings(own),
+              readings(own, conflicts),
               entry.claims(),
               shared(entry, own, firstSeen)));
     }
@@ -102,8 +103,23 @@ final class Evidence {
     return rest;
   }
 
-  private static List<String> readings(Collection<Note> notes) {
-    return notes.stream().flatMap(n -> n.reading().stream()).distinct().toList();
+  /** What the user makes of the captions and texts that disagree, and of nothing else. */
+  private static List<String> readings(Collection<Note> notes, List<CaptionConflict> conflicts) {
+    List<String> readings = new ArrayList<>();
+    for (Note note : notes) {
+      boolean disputed =
+          note.places().stream()
+              .map(Place::locator)
+              .anyMatch(
+                  at ->
+                      conflicts.stream()
+                          .anyMatch(
+                              c -> c.captionAt().equals(at) || c.text().equals(Optional.of(at))));
+      if (disputed && note.reading().isPresent() && !readings.contains(note.reading().get())) {
+        readings.add(note.reading().get());
+      }
+    }
+    return readings;
   }
 
   private static List<SharedPicture> shared(

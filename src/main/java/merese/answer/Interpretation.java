@@ -47,7 +47,7 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
         concepts.add(inPrint);
       }
     }
-    if (concepts.isEmpty()) {
+    if (match.meanings().isEmpty()) {
       match.completions().forEach(c -> concepts.add(c.concept().id()));
     }
     if (concepts.isEmpty()) {

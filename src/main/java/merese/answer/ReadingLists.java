@@ -23,6 +23,9 @@ import merese.shelf.Source;
 
 /** Cites what {@link Covers} counts; nothing else gets into a list. */
 public final class ReadingLists {
+  /** True of any narrowing too: nothing that was asked for is listed. */
+  private static final String NOTHING = "No source of those asked for.";
+
   private final Citations citations;
   private final Output output;
   private final SourceLines lines;
@@ -53,13 +56,15 @@ public final class ReadingLists {
         chapters.add(chapter(answer, section));
       }
       if (answer.sections().isEmpty()) {
-        chapters.add(new Chapter(Optional.of(answer.asked()), Optional.empty(), List.of()));
+        chapters.add(
+            new Chapter(Optional.of(answer.asked()), Optional.empty(), List.of(), unknown(answer)));
       }
     }
     if (question.arrangement() == Arrangement.BY_SOURCE) {
       List<Item> all = new ArrayList<>();
       places.forEach((source, where) -> all.add(item(source, where)));
-      chapters = List.of(new Chapter(Optional.empty(), Optional.empty(), all));
+      Optional<String> why = all.isEmpty() ? Optional.of(NOTHING) : Optional.empty();
+      chapters = List.of(new Chapter(Optional.empty(), Optional.empty(), all, why));
     }
     return new ReadingList(
         chapters,
@@ -90,7 +95,25 @@ public final class ReadingLists {
         section.letter().isPresent()
             ? answer.asked() + ": " + section.heading().label()
             : section.heading().label();
-    return new Chapter(Optional.of(heading), Optional.of(section.heading().id()), items);
+    return new Chapter(
+        Optional.of(heading),
+        Optional.of(section.heading().id()),
+        items,
+        items.isEmpty() ? Optional.of(NOTHING) : Optional.empty());
+  }
+
+  private static Optional<String> unknown(Coverage answer) {
+    if (!answer.meaningNotStated().isEmpty()) {
+      List<String> printing = new ArrayList<>();
+      answer.meaningNotStated().forEach(entry -> printing.add(entry.source().reference()));
+      return Optional.of(
+          "No note says what it means; it is printed by " + String.join("; ", printing) + ".");
+    }
+    String near =
+        answer.nearTerms().isEmpty()
+            ? ""
+            : " Near it: " + String.join("; ", answer.nearTerms()) + ".";
+    return Optional.of("No word of the vocabulary, and no note prints it." + near);
   }
 
   private Item item(Source source, Collection<Locator> where) {

@@ -43,8 +43,21 @@ class LauncherIT {
 
     @Test
     void handsTheWordsOnAsTheyAre() throws Exception {
-      Ran ran = start(BUILT, folder, Map.of(), "covers", "a  b", "*", "$HOME", "ä");
-      assertEquals("a  b * $HOME ä in " + folder.toRealPath().resolve("library") + "\n", ran.out());
+      String demo = BUILT.resolve("demo").toString();
+      Ran ran =
+          start(
+              BUILT,
+              folder,
+              Map.of(),
+              "covers",
+              "--json",
+              "--library",
+              demo,
+              "a  b",
+              "*",
+              "$HOME",
+              "ä");
+      assertTrue(ran.out().contains("\"asked\" : \"a  b * $HOME ä\""), ran.out());
     }
 
     @Test
