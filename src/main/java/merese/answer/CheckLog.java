@@ -75,13 +75,13 @@ final class CheckLog {
 
   private Optional<String> remark(Source source) {
     for (Check check : checks(source)) {
-      return Optional.of("looked through only for " + check.scope().get().words());
+      return Optional.of("looked through (" + check.scope().get().words() + ")");
     }
     return source
         .edition()
         .scope()
         .filter(this::liesOutside)
-        .map(scope -> "out of its scope: " + scope.words());
+        .map(scope -> "out of its scope (" + scope.words() + ")");
   }
 
   private List<Check> checks(Source source) {

@@ -38,12 +38,16 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
 
   private static Interpretation of(Shelf shelf, String phrase, Optional<String> facet) {
     Thesaurus thesaurus = shelf.thesaurus();
+    if (facet.isPresent() && thesaurus.facet(facet.get()).isEmpty()) {
+      throw UnknownConceptException.ofFacet(thesaurus, facet.get());
+    }
     PhraseMatch match = thesaurus.match(phrase, facet);
     Set<String> concepts = new LinkedHashSet<>();
     match.meanings().forEach(m -> concepts.add(m.concept().id()));
     for (String inPrint :
         meaningsInPrint(shelf, Words.printedAs(thesaurus, phrase), phrase, true)) {
-      if (concepts.stream().noneMatch(known -> thesaurus.isBroader(known, inPrint))) {
+      if (isIn(thesaurus, facet, inPrint)
+          && concepts.stream().noneMatch(known -> thesaurus.isBroader(known, inPrint))) {
         concepts.add(inPrint);
       }
     }
@@ -53,9 +57,18 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
     if (concepts.isEmpty()) {
       Words words = new Words(thesaurus, List.of(phrase));
       concepts.addAll(meaningsInPrint(shelf, words.criteria(), phrase, false));
+      concepts.removeIf(id -> !isIn(thesaurus, facet, id));
     }
     List<String> ordered = List.copyOf(concepts);
     return new Interpretation(ordered, ask(match, ordered));
+  }
+
+  private static boolean isIn(Thesaurus thesaurus, Optional<String> facet, String concept) {
+    return facet.isEmpty()
+        || thesaurus
+            .facet(facet.get())
+            .filter(f -> thesaurus.concept(concept).orElseThrow().facet().equals(f.id()))
+            .isPresent();
   }
 
   private static Optional<Ask> ask(PhraseMatch match, List<String> concepts) {

@@ -12,6 +12,7 @@ import merese.answer.Coverage.Checked;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Section;
+import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.ReadingList.Chapter;
 import merese.answer.ReadingList.Item;
 import merese.answer.ReadingListQuestion.Arrangement;
@@ -23,9 +24,6 @@ import merese.shelf.Source;
 
 /** Cites what {@link Covers} counts; nothing else gets into a list. */
 public final class ReadingLists {
-  /** True of any narrowing too: nothing that was asked for is listed. */
-  private static final String NOTHING = "No source of those asked for.";
-
   private final Citations citations;
   private final Output output;
   private final SourceLines lines;
@@ -51,9 +49,10 @@ public final class ReadingLists {
 
   private ReadingList of(ReadingListQuestion question, List<Coverage> answers) {
     List<Chapter> chapters = new ArrayList<>();
-    for (Coverage answer : answers) {
+    for (int i = 0; i < answers.size(); i++) {
+      Coverage answer = answers.get(i);
       for (Section section : answer.sections()) {
-        chapters.add(chapter(answer, section));
+        chapters.add(chapter(question.features().get(i), answer, section));
       }
       if (answer.sections().isEmpty()) {
         chapters.add(
@@ -63,7 +62,7 @@ public final class ReadingLists {
     if (question.arrangement() == Arrangement.BY_SOURCE) {
       List<Item> all = new ArrayList<>();
       places.forEach((source, where) -> all.add(item(source, where)));
-      Optional<String> why = all.isEmpty() ? Optional.of(NOTHING) : Optional.empty();
+      Optional<String> why = all.isEmpty() ? nothing(question.features().get(0)) : Optional.empty();
       chapters = List.of(new Chapter(Optional.empty(), Optional.empty(), all, why));
     }
     return new ReadingList(
@@ -73,7 +72,7 @@ public final class ReadingLists {
         List.of(ReadingList.CAUTION));
   }
 
-  private Chapter chapter(Coverage answer, Section section) {
+  private Chapter chapter(CoverageQuestion asked, Coverage answer, Section section) {
     List<Item> items = new ArrayList<>();
     List<Entry> entries = new ArrayList<>(section.group(Group.COUNTED));
     entries.addAll(section.group(Group.SAME_FEATURE));
@@ -99,7 +98,20 @@ public final class ReadingLists {
         Optional.of(heading),
         Optional.of(section.heading().id()),
         items,
-        items.isEmpty() ? Optional.of(NOTHING) : Optional.empty());
+        items.isEmpty() ? nothing(asked) : Optional.empty());
+  }
+
+  /** What a list without a source says, true of what the question left out as well. */
+  private static Optional<String> nothing(CoverageQuestion question) {
+    Narrowing narrowing = question.narrowing();
+    boolean chosen =
+        narrowing.owned()
+            || !narrowing.kinds().isEmpty()
+            || narrowing.years().isPresent()
+            || narrowing.place().isPresent();
+    return Optional.of(
+        (chosen ? "None of the sources asked for" : "No source in this library")
+            + (narrowing.pictured() ? " pictures it." : " covers it."));
   }
 
   private static Optional<String> unknown(Coverage answer) {

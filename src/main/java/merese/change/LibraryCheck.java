@@ -55,7 +55,8 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
         vocabulary.lacks(file); // the store's own check has said what is wrong
       }
     }
-    if (problems.stream().noneMatch(p -> p.severity() == Severity.ERROR && isVocabulary(folder, p))) {
+    if (problems.stream()
+        .noneMatch(p -> p.severity() == Severity.ERROR && isVocabulary(folder, p))) {
       problems.addAll(vocabulary.problems());
     }
     problems.addAll(slips.problems());

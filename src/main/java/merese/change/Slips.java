@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import merese.model.Edition;
+import merese.model.LocatorKind;
 import merese.model.Mine;
 import merese.model.Mine.Preference;
 import merese.model.Note;
@@ -57,6 +58,7 @@ final class Slips {
     return place.medium() == Medium.TEXT
         && place.stance() != Stance.SAYS_ABSENT
         && place.stance() != Stance.CORRECTS
+        && place.locator().labelKind() != LocatorKind.INSERT // a leaf of text may face a page too
         && place.locator().usuallyPicture();
   }
 
@@ -103,8 +105,7 @@ final class Slips {
       if (!seen.add(preference.concept())) {
         warn(
             file,
-            Position.of(
-                file.content(), "preferences", preference.concept(), preference.concept()),
+            Position.of(file.content(), "preferences", preference.concept(), preference.concept()),
             "preferences",
             "there are two preferences for " + preference.concept() + ", and the first one counts",
             "keep one of them");
@@ -114,7 +115,6 @@ final class Slips {
 
   private void warn(Stored<?> file, Position at, String where, String what, String remedy) {
     problems.add(
-        new Problem(
-            file.file(), at.line(), at.column(), where, what, remedy, Severity.WARNING));
+        new Problem(file.file(), at.line(), at.column(), where, what, remedy, Severity.WARNING));
   }
 }

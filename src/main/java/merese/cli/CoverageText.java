@@ -12,6 +12,7 @@ import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.LeftOut;
 import merese.answer.Coverage.NotChecked;
+import merese.answer.Coverage.OtherUse;
 import merese.answer.Coverage.Passage;
 import merese.answer.Coverage.PieceLine;
 import merese.answer.Coverage.Section;
@@ -120,7 +121,7 @@ final class CoverageText {
             + (byWord ? " it by this word" : " it")
             + narrowing
                 .place()
-                .map(place -> (one ? " and gives" : " and give") + " the place as " + place)
+                .map(place -> (one ? " and gives" : " and give") + " the place as “" + place + "”")
                 .orElse("");
     if (section.count() == 0) {
       return (chosen ? "None of the sources asked for" : "No source in this library") + what + ".";
@@ -236,6 +237,7 @@ final class CoverageText {
       case FIGURE -> "figures";
       case PAGE -> "pages";
       case FOLIO -> "folios";
+      case CATALOGUE_NUMBER -> "catalogue numbers";
       default -> kind.plural();
     };
   }
@@ -328,7 +330,7 @@ final class CoverageText {
       wide = Math.max(wide, Wrap.columns(name(piece)));
     }
     for (PieceLine piece : section.ownPieces()) {
-      String what = isAsked(section, piece.concept()) ? "" : " of " + piece.concept().label();
+      String what = isAsked(section, piece.concept()) ? "" : " (" + piece.concept().label() + ")";
       page.columns(INDENT, name(piece), Math.min(wide, WIDEST_REFERENCE))
           .line(
               piece.title()
@@ -369,14 +371,12 @@ final class CoverageText {
 
   private void word(WordUse use) {
     List<String> others = new ArrayList<>();
-    use.others()
-        .forEach(
-            o ->
-                others.add(
-                    o.concept().label()
-                        + (o.references().isEmpty()
-                            ? " (by the vocabulary)"
-                            : " (" + String.join("; ", o.references()) + ")")));
+    for (OtherUse other : use.others()) {
+      List<String> references = new ArrayList<>();
+      other.references().forEach(reference -> references.add(Wrap.together(reference)));
+      String by = references.isEmpty() ? "by the vocabulary" : String.join("; ", references);
+      others.add(other.concept().label() + " (" + by + ")");
+    }
     page.hanging(
         INDENT, "“" + use.word() + "”: others use this word for " + String.join(", ", others));
   }

@@ -12,7 +12,7 @@ final class Labels {
 
   private Labels() {}
 
-  /** The text, with each label and what stands before it in the same label kept with its number. */
+  /** The text, with each label kept with its number. */
   static String together(String citation) {
     StringBuilder out = new StringBuilder();
     int at = 0;
@@ -22,7 +22,8 @@ final class Labels {
       String word = citation.substring(at, end);
       out.append(word);
       if (space >= 0) {
-        boolean keeps = isLabel(word) || isStartOfLabel(word, citation, space);
+        boolean keeps = isLabel(word) && isNumber(citation, space + 1);
+        keeps |= isStartOfLabel(word, citation, space + 1);
         out.append(keeps ? Wrap.together(" ") : " ");
       }
       at = end + 1;
@@ -34,9 +35,21 @@ final class Labels {
     return LABELS.contains(word.startsWith("(") ? word.substring(1) : word);
   }
 
-  private static boolean isStartOfLabel(String word, String citation, int space) {
-    String rest = citation.substring(space + 1);
-    return (word.equals("cat.") && rest.startsWith("no"))
-        || (word.equals("colour") && rest.startsWith("pl"));
+  private static boolean isStartOfLabel(String word, String citation, int next) {
+    return (word.equals("cat.") && citation.startsWith("no", next))
+        || (word.equals("colour") && citation.startsWith("pl", next));
+  }
+
+  /** Whether an arabic or roman number starts here. */
+  private static boolean isNumber(String citation, int at) {
+    int end = citation.startsWith("[", at) ? at + 1 : at;
+    if (end < citation.length() && citation.charAt(end) >= '0' && citation.charAt(end) <= '9') {
+      return true;
+    }
+    int start = end;
+    while (end < citation.length() && "ivxlcdmIVXLCDM".indexOf(citation.charAt(end)) >= 0) {
+      end++;
+    }
+    return end > start && (end == citation.length() || !Character.isLetter(citation.charAt(end)));
   }
 }
