@@ -207,6 +207,19 @@ class LauncherIT {
       assertEquals("", start(moved, folder, environment, "--version").err());
     }
 
+    /** In Turkish the capital of "i" has a dot, and citation styles put names in capitals. */
+    @Test
+    void isToldNotToFollowTheLanguageOfTheMachine() throws Exception {
+      Path moved = copy("language");
+      Path other = Files.createDirectories(folder.resolve("echo/bin"));
+      Files.writeString(other.resolveSibling("release"), "JAVA_VERSION=\"17.0.1\"\n");
+      program(other.resolve("java"), "echo \"$*\"");
+      Map<String, String> environment =
+          Map.of("JAVA_HOME", other.getParent().toString(), "LC_ALL", "tr_TR.UTF-8");
+      String words = start(moved, folder, environment, "--version").out();
+      assertTrue(words.contains("-Duser.language=en "), words);
+    }
+
     @Test
     void thatCanMakeNoArchiveIsNotAskedAgainAtEachStart() throws Exception {
       Path moved = copy("no archive");
