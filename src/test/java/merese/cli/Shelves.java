@@ -130,7 +130,8 @@ final class Shelves {
             1988,
             "Triple Rings",
             prints("a blade-ringed quart").text("p. 7"),
-            check("ring-bladed", "pp. 5–20", Check.Method.READ))
+            check("ring-bladed", "pp. 5–20", Check.Method.READ),
+            check("bowl-thistle", null, Check.Method.INDEX_ONLY))
         .book("Dunlavin", 1990, "Glass of the Two Islands")
         .book(
             "Calloway",
