@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.LeftOut;
@@ -54,7 +55,14 @@ public final class Covers {
    * @throws UnknownConceptException where the question names a concept that is not there
    */
   public static Coverage answer(Shelf shelf, CoverageQuestion question) {
-    return new Covers(shelf, question).answer();
+    return shelf.ask(new Asking(question));
+  }
+
+  private record Asking(CoverageQuestion question) implements Function<Shelf, Coverage> {
+    @Override
+    public Coverage apply(Shelf shelf) {
+      return new Covers(shelf, question).answer();
+    }
   }
 
   private Coverage answer() {

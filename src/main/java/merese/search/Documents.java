@@ -44,8 +44,10 @@ final class Documents {
     Set<String> runs = new HashSet<>();
     for (List<String> words : printed) {
       for (int from = 0; from < words.size(); from++) {
-        for (int to = from + 1; to <= words.size(); to++) {
-          runs.add(String.join(" ", words.subList(from, to)));
+        StringBuilder run = new StringBuilder(words.get(from));
+        runs.add(run.toString());
+        for (String next : words.subList(from + 1, words.size())) {
+          runs.add(run.append(' ').append(next).toString());
         }
       }
     }

@@ -132,7 +132,9 @@ public final class IndexUpdate implements Closeable {
         () -> {
           writer.setLiveCommitData(Map.of(NoteIndex.LAYOUT_KEY, NoteIndex.LAYOUT).entrySet());
           writer.commit();
-          TermTableMaker.make(folder);
+          if (TermTable.isMadeFor(writer.getDocStats().numDocs)) {
+            TermTableMaker.make(folder);
+          }
         });
   }
 

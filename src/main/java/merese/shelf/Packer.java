@@ -12,7 +12,7 @@ import java.util.OptionalInt;
  * and its UTF-8, a list its size and its elements. {@link Unpacker} reads them in the same order.
  */
 final class Packer {
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream(512);
 
   Packer number(int value) {
     int rest = value;
