@@ -16,13 +16,7 @@ public final class BareWriter {
 
   /** Makes the documents, with the fields that the index has. */
   public BareWriter(List<IndexedFile> files) {
-    for (IndexedFile file : files) {
-      String path = file.stamp().path();
-      file.sources().forEach(source -> documents.addAll(Documents.source(path, source)));
-      file.notes().forEach(note -> documents.add(Documents.note(path, note)));
-      file.checks().forEach(check -> documents.add(Documents.check(path, check)));
-      documents.add(Documents.stamp(file.stamp()));
-    }
+    files.forEach(file -> documents.addAll(Documents.of(file)));
   }
 
   public int size() {
