@@ -25,9 +25,9 @@ import merese.vocabulary.Thesaurus;
 /**
  * Answers which sources cover a feature, by the rules R1 to R5, R7 and R9.
  *
- * <p>A question that can mean one thing only is answered for that concept, whatever the sources call
- * it. A word that can mean several gets a section for each, which holds the sources that print the
- * word and, apart, those that have the same feature under another name.
+ * <p>A question that can mean one thing only is answered for that concept, whatever the sources
+ * call it. A word that can mean several gets a section for each, which holds the sources that print
+ * the word and, apart, those that have the same feature under another name.
  *
  * <p>This is on the way of every start, so it is written in plain loops: a process pays for the
  * first use of each lambda and each stream.

@@ -80,8 +80,7 @@ final class Entries {
     return new Entry(lines.of(source), passages, List.of(), List.of(), List.of(), List.of());
   }
 
-  private Passage passage(
-      Optional<String> concept, List<Classified> namings, PlaceTest wanted) {
+  private Passage passage(Optional<String> concept, List<Classified> namings, PlaceTest wanted) {
     Set<Locator> pictured = new TreeSet<>();
     Set<Locator> inWords = new TreeSet<>();
     Set<String> printed = new LinkedHashSet<>();

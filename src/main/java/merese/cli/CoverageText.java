@@ -93,10 +93,7 @@ final class CoverageText {
       page.text("The vocabulary prefers “" + heading.preferred() + "”.");
     }
     if (withReasons && heading.myTerm()) {
-      page.text(
-          "Why my term: "
-              + reason(heading.reason().orElse("no reason recorded"))
-              + ".");
+      page.text("Why my term: " + reason(heading.reason().orElse("no reason recorded")) + ".");
       if (!heading.setAside().isEmpty()) {
         page.text("Set aside: " + String.join("; ", heading.setAside()) + ".");
       }

@@ -39,8 +39,7 @@ record StoredValue(String file, String edition, int order, int arrival, byte[] p
 
   private static String text(ByteBuffer value) {
     int length = value.getInt();
-    String text =
-        new String(value.array(), value.position(), length, StandardCharsets.UTF_8);
+    String text = new String(value.array(), value.position(), length, StandardCharsets.UTF_8);
     value.position(value.position() + length);
     return text;
   }
@@ -57,8 +56,7 @@ record StoredValue(String file, String edition, int order, int arrival, byte[] p
     long size = bytes.getLong();
     long modified = bytes.getLong();
     boolean settled = bytes.get() == 1;
-    String hash =
-        new String(value.payload, 17, value.payload.length - 17, StandardCharsets.UTF_8);
+    String hash = new String(value.payload, 17, value.payload.length - 17, StandardCharsets.UTF_8);
     return new FileStamp(value.file, size, modified, hash, settled);
   }
 

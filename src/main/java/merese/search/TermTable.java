@@ -22,10 +22,10 @@ import java.util.zip.CRC32;
 /**
  * The postings and values of one commit of a small index, written out as one file beside it.
  *
- * <p>Opening a Lucene index in a new process takes longer than all the rest of an answer. This table
- * is a copy, made at each commit, that can be read without. It knows the commit's files by name,
- * size and check sum: where one of them, or the table itself, is not as it was, there is no table,
- * and Lucene says what is wrong.
+ * <p>Opening a Lucene index in a new process takes longer than all the rest of an answer. This
+ * table is a copy, made at each commit, that can be read without. It knows the commit's files by
+ * name, size and check sum: where one of them, or the table itself, is not as it was, there is no
+ * table, and Lucene says what is wrong.
  *
  * <pre>
  * int     check sum of all that follows
@@ -244,8 +244,7 @@ final class TermTable implements Postings {
       int at = termBlock + terms[middle];
       int length = bytes.getInt(at);
       int order =
-          Arrays.compareUnsigned(
-              bytes.array(), at + 4, at + 4 + length, term, 0, term.length);
+          Arrays.compareUnsigned(bytes.array(), at + 4, at + 4 + length, term, 0, term.length);
       if (order == 0) {
         return at + 4 + length;
       } else if (order < 0) {

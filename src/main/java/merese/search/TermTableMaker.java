@@ -93,8 +93,6 @@ final class TermTableMaker {
 
   /** In the order of their bytes, by which the table is searched. */
   private static int byUtf8(String a, String b) {
-    return Arrays.compareUnsigned(
-        a.getBytes(UTF_8),
-        b.getBytes(UTF_8));
+    return Arrays.compareUnsigned(a.getBytes(UTF_8), b.getBytes(UTF_8));
   }
 }

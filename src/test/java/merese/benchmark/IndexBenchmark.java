@@ -17,8 +17,8 @@ import merese.testing.ManyWorks;
 import merese.vocabulary.Thesaurus;
 
 /**
- * Building the index, from works in memory to the commit, against a bare Lucene writer that is given
- * the same documents ready made, with the same fields and analyzer.
+ * Building the index, from works in memory to the commit, against a bare Lucene writer that is
+ * given the same documents ready made, with the same fields and analyzer.
  */
 final class IndexBenchmark implements Benchmark {
   private static final int RUNS = 7;

@@ -10,7 +10,9 @@ import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 
-/** Writes documents with Lucene and nothing else: what a benchmark holds building an index against. */
+/**
+ * Writes documents with Lucene and nothing else: what a benchmark holds building an index against.
+ */
 public final class BareWriter {
   private final List<Document> documents = new ArrayList<>();
 
