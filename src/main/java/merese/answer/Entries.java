@@ -90,11 +90,9 @@ final class Entries {
       }
       List<Place> places = classified.places();
       for (Place place : places) {
-        if (!wanted.holds(place)) {
-          continue;
-        } else if (place.medium().isPicture()) {
+        if (wanted.holds(place) && place.medium().isPicture()) {
           pictured.add(place.locator());
-        } else if (!isCaptionOfAPicture(place, places)) {
+        } else if (wanted.holds(place) && !isCaptionOfAPicture(place, places)) {
           inWords.add(place.locator());
         }
       }
