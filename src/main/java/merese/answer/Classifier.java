@@ -55,6 +55,8 @@ record Classifier(Set<String> wanted, Set<String> broader, Set<String> lookAlike
       return mayBeWanted(sourced, naming) ? Group.MEANING_NOT_STATED : null;
     } else if (wanted.contains(concept.get())) {
       return byPlaces(sourced.note().placesOf(naming));
+    } else if (!PlaceTest.PRESENT.holdsForAny(sourced.note().placesOf(naming))) {
+      return null; // that something else is not shown says nothing of this
     } else if (broader.contains(concept.get())) {
       return Group.GENERAL_ONLY;
     } else if (words.occurIn(naming.printed())) {

@@ -83,7 +83,7 @@ public final class Covers {
         question.phrase().isPresent() ? question.phrase().get() : question.concept().get(),
         meant.ask(),
         sections,
-        new Entries(lines, thesaurus, Optional.empty()).of(unassigned, PlaceTest.ANY),
+        new Entries(lines, thesaurus, Optional.empty()).of(unassigned, PlaceTest.PRESENT),
         found.isEmpty() ? List.of() : log.checked(silent),
         found.isEmpty() ? List.of() : log.notChecked(silent),
         leftOut(found),

@@ -24,10 +24,11 @@ enum PlaceTest {
       return place.stance() == Stance.SAYS_ABSENT;
     }
   },
-  ANY {
+  /** Anything but a denial. */
+  PRESENT {
     @Override
     boolean holds(Place place) {
-      return true;
+      return !ABSENCE.holds(place);
     }
   };
 

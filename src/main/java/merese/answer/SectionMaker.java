@@ -54,7 +54,7 @@ final class SectionMaker {
     made.addAll(only(coverage.in(Group.SAYS_NOT_SHOWN)));
     groups.put(Group.SAYS_NOT_SHOWN, entries.of(made, PlaceTest.ABSENCE));
     for (Group group : WHOLE) {
-      groups.put(group, entries.of(only(coverage.in(group)), PlaceTest.ANY));
+      groups.put(group, entries.of(only(coverage.in(group)), PlaceTest.PRESENT));
     }
     groups.put(Group.OWN_WORK, entries.of(coverage.in(Group.OWN_WORK), PlaceTest.COVERS));
     List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());

@@ -1,8 +1,10 @@
 package merese.answer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import merese.vocabulary.NearTerm;
+import merese.model.Concept;
+import merese.model.Slips;
 import merese.vocabulary.Thesaurus;
 
 /** That an id was asked for which no concept or facet has. */
@@ -22,9 +24,12 @@ public final class UnknownConceptException extends RuntimeException {
 
   static UnknownConceptException of(Thesaurus thesaurus, String id) {
     List<String> near = new ArrayList<>();
-    for (NearTerm term : thesaurus.nearTerms(id.replace('-', ' '), 3)) {
-      near.add(term.concept().id());
+    for (Concept concept : thesaurus.concepts()) {
+      near.add(concept.id());
     }
+    near.sort(Comparator.comparingInt(other -> Slips.between(id, other)));
+    near.removeIf(other -> Slips.between(id, other) > id.length() / 2);
+    near = near.subList(0, Math.min(3, near.size()));
     String hint = near.isEmpty() ? "" : "; near it: " + String.join(", ", near);
     return new UnknownConceptException("no concept has the id \"" + id + "\"" + hint);
   }
