@@ -32,7 +32,9 @@ final class Nearness {
 
   private static int distance(String wanted, String name, int allowed) {
     int edits =
-        Math.abs(wanted.length() - name.length()) > allowed ? allowed + 9 : Slips.between(wanted, name);
+        Math.abs(wanted.length() - name.length()) > allowed
+            ? allowed + 9
+            : Slips.between(wanted, name);
     if (edits <= allowed) {
       return edits;
     }

@@ -245,8 +245,7 @@ final class TermTable implements Postings {
       int middle = (low + high) >>> 1;
       int at = termBlock + terms[middle];
       int length = bytes.getInt(at);
-      int order =
-          Arrays.compareUnsigned(all, at + 4, at + 4 + length, term, 0, term.length);
+      int order = Arrays.compareUnsigned(all, at + 4, at + 4 + length, term, 0, term.length);
       if (order == 0) {
         return at + 4 + length;
       } else if (order < 0) {

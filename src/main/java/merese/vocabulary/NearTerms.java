@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import merese.model.Facet;
-
 import merese.model.Slips;
 
 /**

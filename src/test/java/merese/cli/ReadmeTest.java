@@ -64,8 +64,7 @@ class ReadmeTest {
   void theWorkThatIsShownIsTakenAndAnswersAQuestion() throws IOException {
     assertEquals(0, Ran.in(folder, Map.of(), "new", "shelf", "--title", "My glass shelf").code());
     Path library = folder.resolve("shelf/library");
-    Files.writeString(
-        library.resolve("works/quenby-neck-and-stopper.json"), blocks("json").get(0));
+    Files.writeString(library.resolve("works/quenby-neck-and-stopper.json"), blocks("json").get(0));
     Ran check = Ran.in(folder, Map.of(), "check", "--library", "shelf");
     assertEquals(0, check.code(), check.out() + check.err());
     Ran covers = Ran.in(folder, Map.of(), "covers", "bladed ring", "--library", "shelf");
