@@ -9,7 +9,6 @@ import org.apache.lucene.document.Field;
 import org.apache.lucene.document.Field.Store;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
-import org.apache.lucene.document.TextField;
 
 /** Makes the index's documents. */
 final class Documents {
@@ -27,14 +26,14 @@ final class Documents {
     if (note.unassigned()) {
       document.add(new StringField(Fields.UNASSIGNED, "yes", Store.NO));
     }
-    document.add(new TextField(Fields.PRINTED, new FoldedWords(note.printed())));
+    document.add(SearchFields.words(Fields.PRINTED, note.printed()));
     for (List<String> printed : note.printed()) {
       document.add(new StringField(Fields.PRINTED_KEY, String.join(" ", printed), Store.NO));
     }
     for (String piece : note.pieces()) {
       document.add(new StringField(Fields.PIECE, Fields.piece(note.edition(), piece), Store.NO));
     }
-    document.add(new TextField(Fields.TEXT, note.text(), Store.NO));
+    SearchFields.add(document, HitKind.NOTE, note.searchable(), false);
     return document;
   }
 
@@ -42,7 +41,7 @@ final class Documents {
     Document document = of(Fields.SOURCE, file, source.payload());
     document.add(new StringField(Fields.EDITION, source.edition(), Store.YES));
     document.add(new StoredField(Fields.FILING, source.filing()));
-    document.add(new TextField(Fields.TEXT, source.text(), Store.NO));
+    SearchFields.add(document, HitKind.SOURCE, source.searchable(), true);
     return document;
   }
 
@@ -54,7 +53,11 @@ final class Documents {
   }
 
   static Document record(String file, IndexedRecord item) {
-    return of(item.type(), file, item.payload());
+    Document document = of(item.type(), file, item.payload());
+    if (item.found().isPresent()) {
+      SearchFields.add(document, item.found().get().kind(), item.found().get().by(), true);
+    }
+    return document;
   }
 
   static Document stamp(FileStamp stamp) {

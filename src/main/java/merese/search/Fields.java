@@ -14,7 +14,27 @@ final class Fields {
   static final String PRINTED = "printed";
   static final String PRINTED_KEY = "printedKey";
   static final String PIECE = "piece";
-  static final String TEXT = "text";
+  static final String QUOTATION = "quotation";
+  static final String CLAIM = "claim";
+  static final String READING = "reading";
+  static final String TITLE = "title";
+  static final String AUTHOR = "author";
+  static final String IMPRINT = "imprint";
+  static final String PLACE = "place";
+  static final String DEFINITION = "definition";
+  static final String OWN = "own";
+
+  /** All words, each as often as its parts weigh: what the ranking counts. */
+  static final String ALL = "all";
+
+  static final String ABOUT = "about";
+  static final String YEAR = "year";
+  static final String KIND = "kind";
+  static final String PICTURED = "pictured";
+
+  /** What kind of thing a hit is; only documents that can be found have it. */
+  static final String FOUND = "found";
+
   static final String FILING = "filing";
   static final String PAYLOAD = "payload";
   static final String SIZE = "size";

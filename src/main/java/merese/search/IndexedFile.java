@@ -1,6 +1,7 @@
 package merese.search;
 
 import java.util.List;
+import java.util.Optional;
 
 /** All that one file of a library brings into the index. */
 public record IndexedFile(
@@ -14,13 +15,25 @@ public record IndexedFile(
    * An edition.
    *
    * @param filing a key that compares as unsigned bytes in the order of authors, A to Z
-   * @param text its author, title and imprint, for full-text search
+   * @param searchable its authors, titles and imprint
    */
-  public record IndexedSource(String edition, byte[] filing, String text, byte[] payload) {}
+  public record IndexedSource(
+      String edition, byte[] filing, Searchable searchable, byte[] payload) {}
 
   /** One line of an edition's check log. */
   public record IndexedCheck(String edition, String concept, byte[] payload) {}
 
-  /** Anything that is read whole: settings, a facet, the user's own words and pieces. */
-  public record IndexedRecord(String type, byte[] payload) {}
+  /**
+   * Anything that is read whole: settings, a facet, the user's own words and pieces.
+   *
+   * @param found what it is found as; empty for what is no hit
+   */
+  public record IndexedRecord(String type, Optional<Found> found, byte[] payload) {
+    public IndexedRecord(String type, byte[] payload) {
+      this(type, Optional.empty(), payload);
+    }
+  }
+
+  /** What a record is found as, and by what. */
+  public record Found(HitKind kind, Searchable by) {}
 }

@@ -12,9 +12,11 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.SourceHit;
+import merese.vocabulary.Thesaurus;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.index.LeafReaderContext;
@@ -42,7 +44,7 @@ import org.apache.lucene.util.BytesRef;
  */
 public final class NoteIndex implements Closeable {
   /** The layout of the documents; an index of another one is built again. */
-  static final String LAYOUT = "1";
+  static final String LAYOUT = "2";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -168,6 +170,43 @@ public final class NoteIndex implements Closeable {
     return documents.stream().map(NoteIndex::payload).toList();
   }
 
+  /** What was stored whole under this type, with the file that each is from. */
+  public List<Hits.RecordHit> recordHits(String type) {
+    List<Hits.RecordHit> hits = new ArrayList<>();
+    for (Document document : documents(new TermQuery(new Term(Fields.TYPE, type)))) {
+      hits.add(new Hits.RecordHit(document.get(Fields.FILE), payload(document)));
+    }
+    hits.sort(Comparator.comparing(Hits.RecordHit::file));
+    return hits;
+  }
+
+  /**
+   * Answers a question in words, best first.
+   *
+   * @param thesaurus what concepts that are asked for are looked up in
+   * @param rank the place of an edition, by its key, among hits that are otherwise equal; it is
+   *     asked with an empty key for what is of no edition
+   */
+  public FoundHits find(
+      FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
+    try {
+      return new Finder(reader, thesaurus).find(asked, limit, rank);
+    } catch (FindQueryException e) {
+      throw e;
+    } catch (IOException | RuntimeException e) {
+      throw new IndexDamagedException("the index cannot be read", e);
+    }
+  }
+
+  /** Words like those of the question that nothing here has. */
+  public List<NearWord> near(FindQuery asked) {
+    try {
+      return NearWords.of(new LiveSearcher(reader), asked);
+    } catch (IOException | RuntimeException e) {
+      throw new IndexDamagedException("the index cannot be read", e);
+    }
+  }
+
   /** The files that this commit was made from, by path. */
   public Map<String, FileStamp> stamps() {
     Map<String, FileStamp> stamps = new HashMap<>();
@@ -236,7 +275,7 @@ public final class NoteIndex implements Closeable {
     }
   }
 
-  private static byte[] payload(Document document) {
+  static byte[] payload(Document document) {
     return bytes(document, Fields.PAYLOAD);
   }
 

@@ -3,10 +3,10 @@ package merese.shelf;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import merese.model.Check;
-import merese.model.Claim;
 import merese.model.Concept;
 import merese.model.Edition;
 import merese.model.Homonym;
@@ -17,7 +17,9 @@ import merese.model.OwnObject;
 import merese.model.Place;
 import merese.model.Work;
 import merese.search.FileStamp;
+import merese.search.HitKind;
 import merese.search.IndexedFile;
+import merese.search.IndexedFile.Found;
 import merese.search.IndexedFile.IndexedCheck;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
@@ -43,7 +45,7 @@ final class ForIndex {
     for (Edition edition : work.editions()) {
       sources.add(source(work, edition));
       for (int order = 0; order < edition.notes().size(); order++) {
-        notes.add(note(edition.key(), order, edition.notes().get(order)));
+        notes.add(note(work, edition.key(), order, edition.notes().get(order)));
       }
       for (Check check : edition.checks()) {
         checks.add(
@@ -58,11 +60,14 @@ final class ForIndex {
     return new IndexedSource(
         edition.key(),
         Filing.WORD_BY_WORD.key(heading),
-        heading + " " + work.title() + " " + work.subtitle().orElse(""),
+        Findable.source(work, edition),
         LibraryJson.encodeWork(work.withOnly(edition.withoutNotes())));
   }
 
-  IndexedNote note(String edition, int order, Note note) {
+  /**
+   * @param work the note's; its notes may be left out
+   */
+  IndexedNote note(Work work, String edition, int order, Note note) {
     Set<String> concepts = new LinkedHashSet<>();
     Set<String> possible = new LinkedHashSet<>();
     Set<List<String>> printed = new LinkedHashSet<>();
@@ -91,7 +96,7 @@ final class ForIndex {
         withBroader(possible),
         List.copyOf(printed),
         pieces,
-        words(note),
+        new Findable(thesaurus).note(note, Findable.authors(work)),
         LibraryJson.encodeNote(note));
   }
 
@@ -103,24 +108,15 @@ final class ForIndex {
     return all;
   }
 
-  private static String words(Note note) {
-    StringBuilder words = new StringBuilder();
-    for (Naming naming : note.namings()) {
-      words.append(naming.printed()).append('\n');
-    }
-    for (Claim claim : note.claims()) {
-      words.append(claim.words()).append('\n');
-    }
-    note.quotation().ifPresent(q -> words.append(q).append('\n'));
-    note.reading().ifPresent(r -> words.append(r).append('\n'));
-    return words.toString();
-  }
-
   static IndexedFile vocabulary(FileStamp stamp, VocabularyFile file) {
     List<IndexedRecord> records = new ArrayList<>();
     records.add(new IndexedRecord(RecordTypes.FACET, LibraryJson.encodeFacet(file.facet())));
     for (Concept concept : file.concepts()) {
-      records.add(new IndexedRecord(RecordTypes.CONCEPT, LibraryJson.encodeConcept(concept)));
+      records.add(
+          new IndexedRecord(
+              RecordTypes.CONCEPT,
+              Optional.of(new Found(HitKind.CONCEPT, Findable.concept(concept))),
+              LibraryJson.encodeConcept(concept)));
     }
     return records(stamp, records);
   }
@@ -133,14 +129,12 @@ final class ForIndex {
     return records(stamp, records);
   }
 
-  static IndexedFile mine(FileStamp stamp, Mine mine) {
-    return records(
-        stamp, List.of(new IndexedRecord(RecordTypes.MINE, LibraryJson.encodeMine(mine))));
+  IndexedFile mine(FileStamp stamp, Mine mine) {
+    return records(stamp, ForFinding.mine(thesaurus, mine));
   }
 
-  static IndexedFile object(FileStamp stamp, OwnObject object) {
-    return records(
-        stamp, List.of(new IndexedRecord(RecordTypes.OBJECT, LibraryJson.encodeOwnObject(object))));
+  IndexedFile object(FileStamp stamp, OwnObject object) {
+    return records(stamp, List.of(ForFinding.piece(thesaurus, object)));
   }
 
   /** The settings are read from their file at each opening, so only their stamp is kept. */

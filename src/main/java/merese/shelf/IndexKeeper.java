@@ -3,18 +3,24 @@ package merese.shelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import merese.model.Check;
 import merese.model.Concept;
 import merese.model.Edition;
+import merese.model.Mine;
 import merese.model.Note;
+import merese.model.OwnObject;
 import merese.model.Work;
+import merese.search.FileStamp;
 import merese.search.Hits.NoteHit;
+import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.IndexDamagedException;
 import merese.search.IndexUpdate;
@@ -115,6 +121,7 @@ final class IndexKeeper {
       vocabulary.files().forEach(update::replace);
       if (changes.touchVocabulary()) {
         again = notesAgain(index, before, vocabulary.thesaurus(), changes, update, reading);
+        ownAgain(index, vocabulary.thesaurus(), changes, update);
       }
       others(
           reading,
@@ -158,13 +165,11 @@ final class IndexKeeper {
               yield read.map(r -> maker.work(r.stamp(), r.value()));
             }
             case OBJECT ->
-                reading
-                    .read(file, folder::readObject)
-                    .map(r -> ForIndex.object(r.stamp(), r.value()));
+                reading.read(file, folder::readObject).map(r -> maker.object(r.stamp(), r.value()));
             case MINE ->
                 reading
                     .read(file, path -> folder.readMine())
-                    .map(r -> ForIndex.mine(r.stamp(), r.value()));
+                    .map(r -> maker.mine(r.stamp(), r.value()));
             case SETTINGS ->
                 reading
                     .read(file, path -> folder.storedSettings())
@@ -216,6 +221,10 @@ final class IndexKeeper {
       return 0;
     }
     ForIndex maker = new ForIndex(after);
+    Map<String, Work> works = new HashMap<>();
+    for (SourceHit hit : index.sources()) {
+      works.put(hit.edition(), Shelf.stored(LibraryJson::decodeWork, hit.payload()));
+    }
     int again = 0;
     boolean sound = true;
     for (NoteHit hit : index.notesDependingOn(changed)) {
@@ -224,7 +233,8 @@ final class IndexKeeper {
         sound &=
             note.namings().stream()
                 .allMatch(n -> n.concept().isEmpty() || isKnown(after, n.concept().get()));
-        update.replace(hit.file(), maker.note(hit.edition(), hit.order(), note));
+        update.replace(
+            hit.file(), maker.note(works.get(hit.edition()), hit.edition(), hit.order(), note));
         again++;
       }
     }
@@ -232,6 +242,25 @@ final class IndexKeeper {
       reading.contradiction();
     }
     return again;
+  }
+
+  /** Makes the user's own words and pieces again, which are found by labels of their concepts. */
+  private static void ownAgain(
+      NoteIndex index, Thesaurus after, Changes changes, IndexUpdate update) {
+    ForIndex maker = new ForIndex(after);
+    Map<String, FileStamp> stamps = index.stamps();
+    for (RecordHit hit : index.recordHits(RecordTypes.MINE)) {
+      if (!changes.concerns(hit.file())) {
+        Mine mine = Shelf.stored(LibraryJson::decodeMine, hit.payload());
+        update.replace(maker.mine(stamps.get(hit.file()), mine));
+      }
+    }
+    for (RecordHit hit : index.recordHits(RecordTypes.OBJECT)) {
+      if (!changes.concerns(hit.file())) {
+        OwnObject object = Shelf.stored(LibraryJson::decodeOwnObject, hit.payload());
+        update.replace(maker.object(stamps.get(hit.file()), object));
+      }
+    }
   }
 
   /** The concepts whose labels or ancestors differ, or which are only in one of the two. */

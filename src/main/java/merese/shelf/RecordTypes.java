@@ -6,6 +6,10 @@ final class RecordTypes {
   static final String CONCEPT = "concept";
   static final String HOMONYM = "homonym";
   static final String MINE = "mine";
+
+  /** One entry of the above, to be found. */
+  static final String MINE_ENTRY = "mine-entry";
+
   static final String OBJECT = "object";
 
   private RecordTypes() {}

@@ -3,6 +3,7 @@ package merese.shelf;
 import java.io.Closeable;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,10 +12,14 @@ import merese.model.LibrarySettings;
 import merese.model.Mine;
 import merese.model.OwnObject;
 import merese.model.Work;
+import merese.search.FindQuery;
+import merese.search.FoundHits;
+import merese.search.FoundHits.FoundHit;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.SourceHit;
 import merese.search.IndexDamagedException;
+import merese.search.NearWord;
 import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
 import merese.store.LibraryException;
@@ -157,6 +162,46 @@ public final class Shelf implements Closeable {
               sourcesByKey().get(hit.edition()), stored(LibraryJson::decodeCheck, hit.payload())));
     }
     return checks;
+  }
+
+  /**
+   * What a question in words finds, best first; of what is equal, sources by year before notes.
+   *
+   * @throws merese.search.FindQueryException where it names a concept or source that is not there
+   */
+  public Finding find(FindQuery asked, int limit) {
+    List<Source> byYear = new ArrayList<>(sources());
+    byYear.sort(Source.BY_YEAR);
+    Map<String, Integer> rank = new HashMap<>();
+    byYear.forEach(s -> rank.put(s.key(), rank.size()));
+    FoundHits found =
+        index.find(asked, limit, thesaurus(), edition -> rank.getOrDefault(edition, rank.size()));
+    List<Finding.Thing> things = new ArrayList<>();
+    found.hits().forEach(hit -> things.add(thing(hit)));
+    return new Finding(things, found.withAll(), found.withSome());
+  }
+
+  private Finding.Thing thing(FoundHit hit) {
+    return switch (hit.kind()) {
+      case NOTE ->
+          new Finding.OfNote(
+              new SourcedNote(
+                  sourcesByKey().get(hit.edition()),
+                  hit.order(),
+                  stored(LibraryJson::decodeNote, hit.payload())),
+              hit.all());
+      case SOURCE -> new Finding.OfSource(sourcesByKey().get(hit.edition()), hit.all());
+      case CONCEPT ->
+          new Finding.OfConcept(stored(LibraryJson::decodeConcept, hit.payload()), hit.all());
+      case PIECE ->
+          new Finding.OfPiece(stored(LibraryJson::decodeOwnObject, hit.payload()), hit.all());
+      case MINE -> new Finding.OfMine(stored(LibraryJson::decodeMine, hit.payload()), hit.all());
+    };
+  }
+
+  /** Words of the library like those of a question that nothing in it has. */
+  public List<NearWord> nearWords(FindQuery asked) {
+    return index.near(asked);
   }
 
   /** Decodes what the index holds; nobody edits that, so what cannot be read is damaged. */
