@@ -78,9 +78,9 @@ class FindRankingTest {
   }
 
   /**
-   * The floor is some 0.03 under what was reached when the weights were set: more than a change of
-   * one hit among the first ten of one question moves the mean, and less than ranking by the words
-   * alone loses, which the second test shows.
+   * The floor is 0.90. When the weights were set the mean was 0.923; with every word counting once,
+   * without the vocabulary's labels, the authors' names and the bonus for words side by side, it was
+   * 0.893, so whoever loses those falls under it.
    */
   @Test
   void theFirstTenHitsAreMostlyTheRightOnes() {
@@ -93,6 +93,6 @@ class FindRankingTest {
     }
     double mean = sum / judged.size();
     System.out.println(String.format(Locale.ROOT, "nDCG@10 %.3f  mean", mean));
-    assertTrue(mean >= 0.5, "nDCG@10 is " + mean);
+    assertTrue(mean >= 0.90, "nDCG@10 is " + mean);
   }
 }
