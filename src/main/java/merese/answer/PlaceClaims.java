@@ -12,15 +12,16 @@ import merese.model.Claim;
 import merese.vocabulary.Folding;
 import merese.vocabulary.Thesaurus;
 
-/**
- * What sources claim about the place asked for. A source that claims none is silent, not against.
- */
+/** What sources claim about the place asked for. A source that claims none is silent, not against. */
 final class PlaceClaims {
   private final Optional<String> place;
   private final Map<String, List<Claim>> bySource = new HashMap<>();
 
   PlaceClaims(Optional<String> place, List<Classified> notes) {
     this.place = place;
+    if (place.isEmpty()) {
+      return;
+    }
     for (Classified classified : notes) {
       for (Claim claim : classified.sourced().note().claims()) {
         if (claim.kind() == Claim.Kind.PLACE && claim.about() != Claim.About.COPIES) {

@@ -7,16 +7,17 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToIntFunction;
 import merese.search.FoundHits.FoundHit;
 import merese.vocabulary.Thesaurus;
-import org.apache.lucene.document.Document;
+import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.PostingsEnum;
+import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
@@ -90,58 +91,59 @@ final class Finder {
     List<Scored> sorted = new ArrayList<>(found);
     sorted.sort(Comparator.comparingInt(Scored::score).reversed());
     int last = sorted.get(Math.min(most, sorted.size()) - 1).score();
+    HitKind[] kinds = kinds();
     List<Ranked> ranked = new ArrayList<>();
     for (Scored each : sorted) {
       if (each.score() < last) {
         break;
       }
-      Document document =
-          searcher
-              .storedFields()
-              .document(each.id(), Set.of(Fields.FOUND, Fields.FILE, Fields.EDITION, Fields.ORDER));
-      ranked.add(new Ranked(each, document, rank.applyAsInt(edition(document))));
+      StoredValue value = value(each.id());
+      ranked.add(
+          new Ranked(each.score(), kinds[each.id()], rank.applyAsInt(value.edition()), value));
     }
     ranked.sort(Ranked.BEST_FIRST);
     List<FoundHit> hits = new ArrayList<>();
     for (Ranked each : ranked.subList(0, Math.min(most, ranked.size()))) {
-      Document whole = searcher.storedFields().document(each.scored().id());
+      StoredValue value = each.value();
       hits.add(
           new FoundHit(
-              each.kind(),
-              whole.get(Fields.FILE),
-              edition(whole),
-              each.order(),
-              all,
-              NoteIndex.payload(whole)));
+              each.kind(), value.file(), value.edition(), value.order(), all, value.payload()));
     }
     return hits;
   }
 
-  private static String edition(Document document) {
-    String edition = document.get(Fields.EDITION);
-    return edition == null ? "" : edition;
-  }
-
-  /** Documents of one file that are no notes keep the order of the file, which is that of ids. */
-  private record Ranked(Scored scored, Document document, int rank) {
+  /** What is otherwise equal goes by kind, then as values sort. */
+  private record Ranked(int score, HitKind kind, int rank, StoredValue value) {
     static final Comparator<Ranked> BEST_FIRST =
-        Comparator.comparingInt((Ranked r) -> -r.scored().score())
+        Comparator.comparingInt((Ranked r) -> -r.score())
             .thenComparing(Ranked::kind)
             .thenComparingInt(Ranked::rank)
-            .thenComparing(r -> r.document().get(Fields.FILE))
-            .thenComparing(r -> edition(r.document()))
-            .thenComparingInt(Ranked::order)
-            .thenComparingInt(r -> r.scored().id());
+            .thenComparing(Ranked::value);
+  }
 
-    HitKind kind() {
-      return HitKind.valueOf(document.get(Fields.FOUND).toUpperCase(Locale.ROOT));
-    }
+  private StoredValue value(int id) throws IOException {
+    List<LeafReaderContext> leaves = searcher.getLeafContexts();
+    LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(id, leaves));
+    BinaryDocValues stored = leaf.reader().getBinaryDocValues(Fields.STORED);
+    stored.advanceExact(id - leaf.docBase);
+    return StoredValue.of(stored.binaryValue(), id);
+  }
 
-    int order() {
-      return document.getField(Fields.ORDER) == null
-          ? 0
-          : document.getField(Fields.ORDER).numericValue().intValue();
+  /** What each document is found as, by its number; null for one that is no hit. */
+  private HitKind[] kinds() throws IOException {
+    HitKind[] kinds = new HitKind[searcher.getIndexReader().maxDoc()];
+    for (HitKind kind : HitKind.values()) {
+      Term term = new Term(Fields.FOUND, kind.code());
+      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+        PostingsEnum found = leaf.reader().postings(term, PostingsEnum.NONE);
+        if (found != null) {
+          for (int id = found.nextDoc(); id != NO_MORE_DOCS; id = found.nextDoc()) {
+            kinds[leaf.docBase + id] = kind;
+          }
+        }
+      }
     }
+    return kinds;
   }
 
   private Set<String> editions(Query query) {
@@ -153,11 +155,7 @@ final class Finder {
               .add(new TermQuery(new Term(Fields.TYPE, Fields.SOURCE)), Occur.FILTER)
               .build();
       for (Scored each : scored(sources)) {
-        editions.add(
-            searcher
-                .storedFields()
-                .document(each.id(), Set.of(Fields.EDITION))
-                .get(Fields.EDITION));
+        editions.add(value(each.id()).edition());
       }
       return editions;
     } catch (IOException e) {

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import merese.search.IndexedFile.IndexedCheck;
+import merese.search.IndexedFile.IndexedLabels;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
 import org.apache.lucene.index.IndexWriter;
@@ -25,10 +26,14 @@ import org.apache.lucene.store.LockObtainFailedException;
 public final class IndexUpdate implements Closeable {
   private static final double BUFFER_MEGABYTES = 48;
 
+  private final boolean isNew;
+  private final Path folder;
   private final Directory directory;
   private final IndexWriter writer;
 
-  private IndexUpdate(Directory directory, IndexWriter writer) {
+  private IndexUpdate(boolean isNew, Path folder, Directory directory, IndexWriter writer) {
+    this.isNew = isNew;
+    this.folder = folder;
     this.directory = directory;
     this.writer = writer;
   }
@@ -56,7 +61,8 @@ public final class IndexUpdate implements Closeable {
                 .setOpenMode(mode)
                 .setRAMBufferSizeMB(BUFFER_MEGABYTES)
                 .setCommitOnClose(false);
-        return new IndexUpdate(directory, new IndexWriter(directory, config));
+        IndexWriter writer = new IndexWriter(directory, config);
+        return new IndexUpdate(mode == OpenMode.CREATE, folder, directory, writer);
       } catch (IOException | RuntimeException e) {
         directory.close();
         throw e;
@@ -86,17 +92,22 @@ public final class IndexUpdate implements Closeable {
   /** Puts what a file brings in the place of what it brought before. */
   public void replace(IndexedFile file) {
     String path = file.stamp().path();
-    remove(path);
+    if (!isNew) {
+      remove(path);
+    }
     writing(
         () -> {
           for (IndexedSource source : file.sources()) {
-            writer.addDocument(Documents.source(path, source));
+            writer.addDocuments(Documents.source(path, source));
           }
           for (IndexedNote note : file.notes()) {
             writer.addDocument(Documents.note(path, note));
           }
           for (IndexedCheck check : file.checks()) {
             writer.addDocument(Documents.check(path, check));
+          }
+          for (IndexedLabels labels : file.labels()) {
+            writer.addDocument(Documents.labels(path, labels));
           }
           for (IndexedRecord item : file.records()) {
             writer.addDocument(Documents.record(path, item));
@@ -121,6 +132,7 @@ public final class IndexUpdate implements Closeable {
         () -> {
           writer.setLiveCommitData(Map.of(NoteIndex.LAYOUT_KEY, NoteIndex.LAYOUT).entrySet());
           writer.commit();
+          TermTableMaker.make(folder);
         });
   }
 

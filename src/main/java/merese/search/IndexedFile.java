@@ -9,22 +9,31 @@ public record IndexedFile(
     List<IndexedSource> sources,
     List<IndexedNote> notes,
     List<IndexedCheck> checks,
+    List<IndexedLabels> labels,
     List<IndexedRecord> records) {
 
   /**
    * An edition.
    *
-   * @param filing a key that compares as unsigned bytes in the order of authors, A to Z
    * @param searchable its authors, titles and imprint
+   * @param brief what {@link NoteIndex#sources} gives back of it
+   * @param whole what {@link NoteIndex#wholeSource} gives back
    */
   public record IndexedSource(
-      String edition, byte[] filing, Searchable searchable, byte[] payload) {}
+      String edition, Searchable searchable, byte[] brief, byte[] whole) {}
 
   /** One line of an edition's check log. */
   public record IndexedCheck(String edition, String concept, byte[] payload) {}
 
   /**
-   * Anything that is read whole: settings, a facet, the user's own words and pieces.
+   * What some labels mean.
+   *
+   * @param words each label as folded words
+   */
+  public record IndexedLabels(List<List<String>> words, byte[] payload) {}
+
+  /**
+   * Anything that is read whole: a facet, the user's own words and pieces.
    *
    * @param found what it is found as; empty for what is no hit
    */

@@ -8,7 +8,7 @@ package merese.search;
  */
 public enum Part {
   /** A term as printed, or a label. */
-  TERM(Fields.PRINTED, 4),
+  TERM(Fields.TERM, 4),
   QUOTATION(Fields.QUOTATION, 2),
   CLAIM(Fields.CLAIM, 2),
   /** What the user makes of it. */

@@ -34,10 +34,9 @@ final class SearchFields {
   }
 
   /**
-   * @param terms whether {@link Part#TERM} gets its field here; a note's terms have it already, in
-   *     all their forms
+   * @param edition empty for what is of none
    */
-  static void add(Document document, HitKind kind, Searchable by, boolean terms) {
+  static void add(Document document, HitKind kind, String edition, Searchable by) {
     Map<String, List<List<String>>> fields = new LinkedHashMap<>();
     Map<String, Integer> all = new LinkedHashMap<>();
     for (Words words : by.words()) {
@@ -45,13 +44,14 @@ final class SearchFields {
       for (String word : split) {
         all.merge(word, words.part().weight(), Integer::sum);
       }
-      if (words.part().stands() && (terms || words.part() != Part.TERM)) {
+      if (words.part().stands()) {
         fields.computeIfAbsent(words.part().field(), f -> new ArrayList<>()).add(split);
       }
     }
     fields.forEach((field, texts) -> document.add(words(field, texts)));
     document.add(new Field(Fields.ALL, new WeightedWords(all), WEIGHTED));
-    document.add(new StringField(Fields.FOUND, kind.code(), Store.YES));
+    document.add(new StringField(Fields.FOUND, kind.code(), Store.NO));
+    document.add(new StringField(Fields.EDITION, edition, Store.NO));
     for (String concept : by.about()) {
       document.add(new StringField(Fields.ABOUT, concept, Store.NO));
     }

@@ -1,36 +1,45 @@
 package merese.shelf;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import merese.model.Concept;
 import merese.model.Mine;
 import merese.model.OwnObject;
 import merese.search.HitKind;
 import merese.search.IndexedFile.Found;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.Searchable;
-import merese.store.LibraryJson;
 import merese.vocabulary.Thesaurus;
 
 /**
- * What the index holds of the user's own words and pieces. They are found by the labels of their
+ * What the index holds of concepts and of the user's own words and pieces. The latter are found by the labels of their
  * concepts too, and so are made again when the vocabulary changes.
  */
 final class ForFinding {
   private ForFinding() {}
 
+  /** A concept, whose facet is stored whole elsewhere, by its id. */
+  static IndexedRecord concept(Concept concept) {
+    return new IndexedRecord(
+        RecordTypes.CONCEPT,
+        Optional.of(new Found(HitKind.CONCEPT, Findable.concept(concept))),
+        concept.id().getBytes(StandardCharsets.UTF_8));
+  }
+
   static IndexedRecord piece(Thesaurus thesaurus, OwnObject object) {
     return new IndexedRecord(
         RecordTypes.OBJECT,
         Optional.of(new Found(HitKind.PIECE, new Findable(thesaurus).piece(object))),
-        LibraryJson.encodeOwnObject(object));
+        PackedMine.pack(object));
   }
 
   /** All of it for answers, and each entry alone to be found. */
   static List<IndexedRecord> mine(Thesaurus thesaurus, Mine mine) {
     Findable by = new Findable(thesaurus);
     List<IndexedRecord> records = new ArrayList<>();
-    records.add(new IndexedRecord(RecordTypes.MINE, LibraryJson.encodeMine(mine)));
+    records.add(new IndexedRecord(RecordTypes.MINE, PackedMine.pack(mine)));
     for (Mine.Preference each : mine.preferences()) {
       Mine alone = new Mine(List.of(each), List.of(), List.of(), List.of());
       records.add(entry(by.preference(each), alone));
@@ -54,6 +63,6 @@ final class ForFinding {
     return new IndexedRecord(
         RecordTypes.MINE_ENTRY,
         Optional.of(new Found(HitKind.MINE, by)),
-        LibraryJson.encodeMine(alone));
+        PackedMine.pack(alone));
   }
 }

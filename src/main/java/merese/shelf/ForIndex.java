@@ -1,9 +1,10 @@
 package merese.shelf;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import merese.model.Check;
@@ -17,16 +18,14 @@ import merese.model.OwnObject;
 import merese.model.Place;
 import merese.model.Work;
 import merese.search.FileStamp;
-import merese.search.HitKind;
 import merese.search.IndexedFile;
-import merese.search.IndexedFile.Found;
 import merese.search.IndexedFile.IndexedCheck;
+import merese.search.IndexedFile.IndexedLabels;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
 import merese.search.IndexedNote;
 import merese.store.LibraryJson;
 import merese.store.VocabularyFile;
-import merese.vocabulary.Filing;
 import merese.vocabulary.PossibleMeaning;
 import merese.vocabulary.Thesaurus;
 
@@ -49,18 +48,18 @@ final class ForIndex {
       }
       for (Check check : edition.checks()) {
         checks.add(
-            new IndexedCheck(edition.key(), check.concept(), LibraryJson.encodeCheck(check)));
+            new IndexedCheck(edition.key(), check.concept(), PackedNote.pack(check)));
       }
     }
-    return new IndexedFile(stamp, sources, notes, checks, List.of());
+    return new IndexedFile(stamp, sources, notes, checks, List.of(), List.of());
   }
 
   private static IndexedSource source(Work work, Edition edition) {
     String heading = FilingHeading.of(work, edition);
     return new IndexedSource(
         edition.key(),
-        Filing.WORD_BY_WORD.key(heading),
         Findable.source(work, edition),
+        PackedSource.pack(work, edition, heading),
         LibraryJson.encodeWork(work.withOnly(edition.withoutNotes())));
   }
 
@@ -70,6 +69,7 @@ final class ForIndex {
   IndexedNote note(Work work, String edition, int order, Note note) {
     Set<String> concepts = new LinkedHashSet<>();
     Set<String> possible = new LinkedHashSet<>();
+    Map<String, List<String>> mayMean = new LinkedHashMap<>();
     Set<List<String>> printed = new LinkedHashSet<>();
     boolean unassigned = false;
     for (Naming naming : note.namings()) {
@@ -78,9 +78,12 @@ final class ForIndex {
         concepts.add(naming.concept().get());
       } else {
         unassigned = true;
+        List<String> ids = new ArrayList<>();
         for (PossibleMeaning meaning : thesaurus.possibleMeanings(naming.printed())) {
-          possible.add(meaning.concept().id());
+          ids.add(meaning.concept().id());
         }
+        possible.addAll(ids);
+        mayMean.put(naming.printed(), ids);
       }
     }
     Set<String> pieces = new TreeSet<>();
@@ -97,7 +100,7 @@ final class ForIndex {
         List.copyOf(printed),
         pieces,
         new Findable(thesaurus).note(note, Findable.authors(work)),
-        LibraryJson.encodeNote(note));
+        PackedNote.pack(note, mayMean));
   }
 
   private Set<String> withBroader(Set<String> concepts) {
@@ -108,41 +111,59 @@ final class ForIndex {
     return all;
   }
 
-  static IndexedFile vocabulary(FileStamp stamp, VocabularyFile file) {
-    List<IndexedRecord> records = new ArrayList<>();
-    records.add(new IndexedRecord(RecordTypes.FACET, LibraryJson.encodeFacet(file.facet())));
+  IndexedFile vocabulary(FileStamp stamp, VocabularyFile file) {
+    List<IndexedLabels> labels = new ArrayList<>();
     for (Concept concept : file.concepts()) {
-      records.add(
-          new IndexedRecord(
-              RecordTypes.CONCEPT,
-              Optional.of(new Found(HitKind.CONCEPT, Findable.concept(concept))),
-              LibraryJson.encodeConcept(concept)));
+      Set<String> words = new LinkedHashSet<>();
+      words.add(concept.preferred().text());
+      for (Concept.Label label : concept.alternatives()) {
+        words.add(label.text());
+      }
+      for (Concept.Label label : concept.hidden()) {
+        words.add(label.text());
+      }
+      labels.add(labels(words, List.of(concept.id())));
     }
-    return records(stamp, records);
+    List<IndexedRecord> records = new ArrayList<>();
+    records.add(new IndexedRecord(RecordTypes.FACET, PackedVocabulary.pack(file)));
+    file.concepts().forEach(concept -> records.add(ForFinding.concept(concept)));
+    return records(stamp, labels, records);
   }
 
-  static IndexedFile homonyms(FileStamp stamp, List<Homonym> register) {
-    List<IndexedRecord> records = new ArrayList<>();
+  IndexedFile homonyms(FileStamp stamp, List<Homonym> register) {
+    List<IndexedLabels> labels = new ArrayList<>();
     for (Homonym homonym : register) {
-      records.add(new IndexedRecord(RecordTypes.HOMONYM, LibraryJson.encodeHomonym(homonym)));
+      labels.add(labels(Set.of(homonym.word()), homonym.concepts()));
     }
-    return records(stamp, records);
+    return records(
+        stamp,
+        labels,
+        List.of(new IndexedRecord(RecordTypes.REGISTER, PackedVocabulary.pack(register))));
+  }
+
+  private IndexedLabels labels(Set<String> texts, List<String> concepts) {
+    Set<List<String>> forms = new LinkedHashSet<>();
+    for (String text : texts) {
+      forms.addAll(thesaurus.forms(text));
+    }
+    return new IndexedLabels(List.copyOf(forms), PackedLabels.pack(forms, concepts));
   }
 
   IndexedFile mine(FileStamp stamp, Mine mine) {
-    return records(stamp, ForFinding.mine(thesaurus, mine));
+    return records(stamp, List.of(), ForFinding.mine(thesaurus, mine));
   }
 
   IndexedFile object(FileStamp stamp, OwnObject object) {
-    return records(stamp, List.of(ForFinding.piece(thesaurus, object)));
+    return records(stamp, List.of(), List.of(ForFinding.piece(thesaurus, object)));
   }
 
   /** The settings are read from their file at each opening, so only their stamp is kept. */
   static IndexedFile settings(FileStamp stamp) {
-    return records(stamp, List.of());
+    return new IndexedFile(stamp, List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
-  private static IndexedFile records(FileStamp stamp, List<IndexedRecord> records) {
-    return new IndexedFile(stamp, List.of(), List.of(), List.of(), records);
+  private static IndexedFile records(
+      FileStamp stamp, List<IndexedLabels> labels, List<IndexedRecord> records) {
+    return new IndexedFile(stamp, List.of(), List.of(), List.of(), labels, records);
   }
 }

@@ -14,9 +14,8 @@ import java.util.TreeSet;
 import merese.model.Check;
 import merese.model.Concept;
 import merese.model.Edition;
-import merese.model.Mine;
+import merese.model.Facet;
 import merese.model.Note;
-import merese.model.OwnObject;
 import merese.model.Work;
 import merese.search.FileStamp;
 import merese.search.Hits.NoteHit;
@@ -29,7 +28,6 @@ import merese.search.NoteIndex;
 import merese.shelf.LibraryReading.Read;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
-import merese.store.LibraryJson;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -39,6 +37,7 @@ import merese.vocabulary.Thesaurus;
  */
 final class IndexKeeper {
   private static final String FIRST = "there is no index yet";
+  private static final String OTHER_WORDS = "the words that a facet's labels may lack have changed";
   private static final String DAMAGED = "the index was damaged or unfinished";
 
   private final LibraryFolder folder;
@@ -74,12 +73,13 @@ final class IndexKeeper {
     if (changes.none()) {
       return index;
     }
+    boolean done;
     try (index) {
-      update(index, changes);
+      done = update(index, changes);
     } catch (IndexDamagedException e) {
       return build(DAMAGED);
     }
-    return NoteIndex.open(place);
+    return done ? NoteIndex.open(place) : build(OTHER_WORDS);
   }
 
   /** A new index in the place of one that turned out to be damaged. */
@@ -106,7 +106,8 @@ final class IndexKeeper {
     return NoteIndex.open(place);
   }
 
-  private void update(NoteIndex index, Changes changes) {
+  /** Returns false where nothing less than a new index will do. */
+  private boolean update(NoteIndex index, Changes changes) {
     LibraryReading reading = new LibraryReading(folder, clock);
     watcher.start(changes.changed().size());
     Thesaurus before = VocabularyRecords.thesaurus(index);
@@ -115,6 +116,9 @@ final class IndexKeeper {
             ? VocabularyReading.changed(folder, reading, changes, before)
             : VocabularyReading.unchanged(before);
     reading.throwProblems();
+    if (!optionalWords(before).equals(optionalWords(vocabulary.thesaurus()))) {
+      return false;
+    }
     int again = 0;
     try (IndexUpdate update = IndexUpdate.of(place)) {
       changes.removed().forEach(update::remove);
@@ -134,6 +138,18 @@ final class IndexKeeper {
     }
     watcher.end();
     report = new UpToDate(Optional.empty(), reading.opened(), changes.removed(), again);
+    return true;
+  }
+
+  /** What the forms of every label and of every printed term depend on. */
+  private static Set<List<Object>> optionalWords(Thesaurus thesaurus) {
+    Set<List<Object>> words = new HashSet<>();
+    for (Facet facet : thesaurus.facets()) {
+      if (!facet.optionalWords().isEmpty()) {
+        words.add(List.of(facet.headNoun(), facet.optionalWords()));
+      }
+    }
+    return words;
   }
 
   private static Set<String> editionsElsewhere(NoteIndex index, Changes changes) {
@@ -165,7 +181,9 @@ final class IndexKeeper {
               yield read.map(r -> maker.work(r.stamp(), r.value()));
             }
             case OBJECT ->
-                reading.read(file, folder::readObject).map(r -> maker.object(r.stamp(), r.value()));
+                reading
+                    .read(file, folder::readObject)
+                    .map(r -> maker.object(r.stamp(), r.value()));
             case MINE ->
                 reading
                     .read(file, path -> folder.readMine())
@@ -222,19 +240,16 @@ final class IndexKeeper {
     }
     ForIndex maker = new ForIndex(after);
     Map<String, Work> works = new HashMap<>();
-    for (SourceHit hit : index.sources()) {
-      works.put(hit.edition(), Shelf.stored(LibraryJson::decodeWork, hit.payload()));
-    }
     int again = 0;
     boolean sound = true;
     for (NoteHit hit : index.notesDependingOn(changed)) {
       if (!changes.concerns(hit.file())) {
-        Note note = Shelf.stored(LibraryJson::decodeNote, hit.payload());
+        Note note = PackedNote.unpack(hit.payload()).note();
         sound &=
             note.namings().stream()
                 .allMatch(n -> n.concept().isEmpty() || isKnown(after, n.concept().get()));
-        update.replace(
-            hit.file(), maker.note(works.get(hit.edition()), hit.edition(), hit.order(), note));
+        Work work = works.computeIfAbsent(hit.edition(), e -> Shelf.whole(index, e));
+        update.replace(hit.file(), maker.note(work, hit.edition(), hit.order(), note));
         again++;
       }
     }
@@ -251,14 +266,13 @@ final class IndexKeeper {
     Map<String, FileStamp> stamps = index.stamps();
     for (RecordHit hit : index.recordHits(RecordTypes.MINE)) {
       if (!changes.concerns(hit.file())) {
-        Mine mine = Shelf.stored(LibraryJson::decodeMine, hit.payload());
-        update.replace(maker.mine(stamps.get(hit.file()), mine));
+        update.replace(maker.mine(stamps.get(hit.file()), PackedMine.unpack(hit.payload())));
       }
     }
     for (RecordHit hit : index.recordHits(RecordTypes.OBJECT)) {
       if (!changes.concerns(hit.file())) {
-        OwnObject object = Shelf.stored(LibraryJson::decodeOwnObject, hit.payload());
-        update.replace(maker.object(stamps.get(hit.file()), object));
+        update.replace(
+            maker.object(stamps.get(hit.file()), PackedMine.unpackObject(hit.payload())));
       }
     }
   }
