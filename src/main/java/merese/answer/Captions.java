@@ -2,8 +2,9 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import merese.answer.Coverage.CaptionConflict;
@@ -33,27 +34,21 @@ final class Captions {
 
   private record Wording(Naming naming, Place place) {}
 
-  /** A disagreement with the note that has the caption, for the user's reading of it. */
-  record Found(CaptionConflict conflict, Note note) {}
-
   /** The disagreements among the notes of one source. */
-  List<Found> conflicts(Collection<Note> notes) {
+  List<CaptionConflict> conflicts(Collection<Note> notes) {
     List<Wording> texts = new ArrayList<>();
     for (Note note : notes) {
       texts.addAll(wordings(note, Medium.TEXT));
     }
-    List<Found> found = new ArrayList<>();
-    Set<String> said = new LinkedHashSet<>();
+    Map<String, CaptionConflict> found = new LinkedHashMap<>();
     for (Note note : notes) {
       for (Wording caption : wordings(note, Medium.CAPTION)) {
         for (CaptionConflict conflict : conflicts(caption, texts)) {
-          if (said.add(key(conflict))) {
-            found.add(new Found(conflict, note));
-          }
+          found.putIfAbsent(key(conflict), conflict);
         }
       }
     }
-    return found;
+    return List.copyOf(found.values());
   }
 
   private static String key(CaptionConflict conflict) {

@@ -95,11 +95,11 @@ final class CheckLog {
 
   private Optional<String> remark(Source source) {
     for (Check check : checks(source)) {
-      return Optional.of("looked through only for " + check.scope().get().words());
+      return Optional.of("looked through (" + check.scope().get().words() + ")");
     }
     Optional<Scope> scope = source.scope();
     return scope.isPresent() && liesOutside(scope.get())
-        ? Optional.of("out of its scope: " + scope.get().words())
+        ? Optional.of("out of its scope (" + scope.get().words() + ")")
         : Optional.empty();
   }
 

@@ -15,6 +15,7 @@ import merese.search.NoteCriterion;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
+import merese.vocabulary.Folding;
 import merese.vocabulary.LookAlikePair;
 import merese.vocabulary.Thesaurus;
 
@@ -66,12 +67,15 @@ final class ConceptCoverage {
     return coverage;
   }
 
-  /** The terms that sources print for the concept and say so themselves. */
+  /**
+   * The terms that sources print for the concept and say so themselves. One word alone, as "cut"
+   * under a heading "Rings", is too little to know other uses by: it stands in half of all terms.
+   */
   private static void addWordsInPrint(
       Collection<SourcedNote> notes, Set<String> wanted, Set<String> words) {
     for (SourcedNote sourced : notes) {
       for (Naming naming : sourced.note().namings()) {
-        if (!naming.printed().isEmpty()
+        if (Folding.words(naming.printed()).size() > 1
             && naming.why().isPresent()
             && naming.why().get() == Why.TEXT
             && wanted.contains(naming.concept().get())) {

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import merese.answer.Captions.Found;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.CaptionConflict;
 import merese.answer.Coverage.ConceptLine;
@@ -58,21 +57,13 @@ final class Evidence {
     List<Entry> completed = new ArrayList<>();
     for (Entry entry : entries) {
       Collection<Note> own = bySource.get(entry.source().key()).values();
-      List<Found> found = captions.conflicts(own);
-      List<CaptionConflict> conflicts = new ArrayList<>();
-      Set<String> readings = new LinkedHashSet<>();
-      for (Found each : found) {
-        conflicts.add(each.conflict());
-        if (each.note().reading().isPresent()) {
-          readings.add(each.note().reading().get());
-        }
-      }
+      List<CaptionConflict> conflicts = captions.conflicts(own);
       completed.add(
           new Entry(
               entry.source(),
               withoutPlacesOf(conflicts, entry.passages()),
               conflicts,
-              List.copyOf(readings),
+              readings(own, conflicts),
               entry.claims(),
               shared(entry, own, firstSeen)));
     }
@@ -131,6 +122,26 @@ final class Evidence {
               inWords));
     }
     return rest;
+  }
+
+  /** What the user makes of the captions and texts that disagree, and of nothing else. */
+  private static List<String> readings(Collection<Note> notes, List<CaptionConflict> conflicts) {
+    Set<Locator> disputed = new LinkedHashSet<>();
+    for (CaptionConflict conflict : conflicts) {
+      disputed.add(conflict.captionAt());
+      if (conflict.text().isPresent()) {
+        disputed.add(conflict.text().get());
+      }
+    }
+    Set<String> readings = new LinkedHashSet<>();
+    for (Note note : notes) {
+      for (Place place : note.places()) {
+        if (note.reading().isPresent() && disputed.contains(place.locator())) {
+          readings.add(note.reading().get());
+        }
+      }
+    }
+    return List.copyOf(readings);
   }
 
   private static List<SharedPicture> shared(

@@ -40,21 +40,23 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
     if (plain.isPresent()) {
       return new Interpretation(List.of(plain.get()), Optional.empty());
     }
-    PhraseMatch match = shelf.thesaurus().match(phrase, facet);
+    Thesaurus thesaurus = shelf.thesaurus();
+    if (facet.isPresent() && thesaurus.facet(facet.get()).isEmpty()) {
+      throw UnknownConceptException.ofFacet(thesaurus, facet.get());
+    }
+    PhraseMatch match = thesaurus.match(phrase, facet);
     Set<String> concepts = new LinkedHashSet<>();
     for (PhraseMatch.Meaning meaning : match.meanings()) {
       concepts.add(meaning.concept().id());
     }
-    if (facet.isEmpty()) {
-      addMeaningsInPrint(shelf, phrase, concepts);
-    }
-    if (concepts.isEmpty()) {
+    addMeaningsInPrint(shelf, phrase, facet, concepts);
+    if (match.meanings().isEmpty()) {
       for (PhraseMatch.Completion completion : match.completions()) {
         concepts.add(completion.concept().id());
       }
     }
     if (concepts.isEmpty()) {
-      addMeaningsOfWhatHolds(shelf, phrase, concepts);
+      addMeaningsOfWhatHolds(shelf, phrase, facet, concepts);
     }
     List<String> ordered = List.copyOf(concepts);
     return new Interpretation(ordered, ask(match, ordered));
@@ -76,17 +78,15 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
         return Optional.empty();
       }
     }
-    addMeaningsInPrint(shelf, phrase, concepts);
+    addMeaningsInPrint(shelf, phrase, facet, concepts);
     return concepts.size() == 1 ? Optional.of(concepts.iterator().next()) : Optional.empty();
   }
 
   private static Optional<Ask> ask(PhraseMatch match, List<String> concepts) {
-    if (match.mustAsk() && match.register().isPresent()) {
+    if (match.register().isPresent()) {
       return Optional.of(
           new Ask("the word is used for more than one thing", match.register().get().remark()));
-    } else if (match.meanings().isEmpty()
-        && !match.completions().isEmpty()
-        && concepts.size() == match.completions().size()) {
+    } else if (match.meanings().isEmpty() && !match.completions().isEmpty()) {
       return Optional.of(
           new Ask("a word is left out that would tell what it is of", Optional.empty()));
     } else if (concepts.size() > 1) {
@@ -100,18 +100,28 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
    * Adds what sources that print just the phrase give it as its meaning in their text. Something
    * narrower than a meaning that is known is no other meaning: its notes are among those asked for.
    */
-  private static void addMeaningsInPrint(Shelf shelf, String phrase, Set<String> concepts) {
+  private static void addMeaningsInPrint(
+      Shelf shelf, String phrase, Optional<String> facet, Set<String> concepts) {
     Thesaurus thesaurus = shelf.thesaurus();
     for (SourcedNote found : shelf.notes(Words.printedAs(thesaurus, phrase))) {
       for (Naming naming : found.note().namings()) {
         if (naming.why().isPresent()
             && naming.why().get() == Why.TEXT
             && thesaurus.areSameWords(naming.printed(), phrase)
+            && isIn(thesaurus, facet, naming.concept().get())
             && !isBelow(thesaurus, naming.concept().get(), concepts)) {
           concepts.add(naming.concept().get());
         }
       }
     }
+  }
+
+  private static boolean isIn(Thesaurus thesaurus, Optional<String> facet, String concept) {
+    if (facet.isEmpty()) {
+      return true;
+    }
+    String id = thesaurus.facet(facet.get()).orElseThrow().id();
+    return thesaurus.concept(concept).orElseThrow().facet().equals(id);
   }
 
   private static boolean isBelow(
@@ -125,12 +135,15 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
   }
 
   /** Adds the meanings of all printed terms that hold the phrase. */
-  private static void addMeaningsOfWhatHolds(Shelf shelf, String phrase, Set<String> concepts) {
+  private static void addMeaningsOfWhatHolds(
+      Shelf shelf, String phrase, Optional<String> facet, Set<String> concepts) {
     Words words = new Words(shelf.thesaurus(), List.of(phrase));
     List<NoteCriterion> criteria = words.criteria();
     for (SourcedNote found : shelf.notes(criteria)) {
       for (Naming naming : found.note().namings()) {
-        if (naming.concept().isPresent() && words.occurIn(naming.printed())) {
+        if (naming.concept().isPresent()
+            && words.occurIn(naming.printed())
+            && isIn(shelf.thesaurus(), facet, naming.concept().get())) {
           concepts.add(naming.concept().get());
         }
       }

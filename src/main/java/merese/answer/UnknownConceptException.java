@@ -5,12 +5,19 @@ import java.util.List;
 import merese.vocabulary.NearTerm;
 import merese.vocabulary.Thesaurus;
 
-/** That an id was asked for which no concept has. */
+/** That an id was asked for which no concept or facet has. */
 public final class UnknownConceptException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private UnknownConceptException(String message) {
     super(message);
+  }
+
+  static UnknownConceptException ofFacet(Thesaurus thesaurus, String name) {
+    List<String> ids = new ArrayList<>();
+    thesaurus.facets().forEach(facet -> ids.add(facet.id()));
+    return new UnknownConceptException(
+        "there is no facet \"" + name + "\"; the facets are " + String.join(", ", ids));
   }
 
   static UnknownConceptException of(Thesaurus thesaurus, String id) {

@@ -28,6 +28,7 @@ final class Commands {
           new Entry(Group.ASK, "find", FindCommand.class),
           new Entry(Group.ASK, "reading-list", ReadingListCommand.class),
           new Entry(Group.KEEP, "new", NewCommand.class),
+          new Entry(Group.KEEP, "check", CheckCommand.class),
           new Entry(Group.TOOL, "completion", CompletionCommand.class),
           new Entry(Group.TOOL, "help", HelpCommand.class));
 

@@ -6,12 +6,15 @@ import merese.answer.Coverage;
 import merese.answer.Coverage.Checked;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.Coverage.Entry;
+import merese.answer.Coverage.ExperienceLine;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.LeftOut;
 import merese.answer.Coverage.NotChecked;
+import merese.answer.Coverage.OtherUse;
 import merese.answer.Coverage.Passage;
+import merese.answer.Coverage.PieceLine;
 import merese.answer.Coverage.Section;
 import merese.answer.Coverage.SourceLine;
 import merese.answer.Coverage.WordUse;
@@ -24,7 +27,6 @@ import merese.model.Mine.Untraced;
 final class CoverageText {
   private static final String INDENT = "    ";
   private static final int WIDEST_REFERENCE = 26;
-  private static final int LONGEST_UNBROKEN = 24;
 
   private final Page page;
   private final Narrowing narrowing;
@@ -64,24 +66,31 @@ final class CoverageText {
   private void ask(Coverage answer, Coverage.Ask ask) {
     String remark = ask.remark().map(r -> " (" + r + ")").orElse("");
     page.text("“" + answer.asked() + "”: " + ask.reason() + remark + ".");
+    int wide = 0;
     for (Section section : answer.sections()) {
-      page.hanging(
-          "  " + section.letter().orElse("") + "  ",
-          section.heading().label() + "   --concept " + section.heading().id());
+      wide = Math.max(wide, Wrap.columns(section.heading().label()));
+    }
+    for (Section section : answer.sections()) {
+      String lead = "  " + section.letter().orElse("") + "  ";
+      page.columns(lead, section.heading().label(), Math.min(wide, WIDEST_REFERENCE))
+          .line(Wrap.together("--concept " + section.heading().id()));
     }
     page.blank();
   }
 
   private void section(Section section, boolean byWord) {
     Coverage.Heading heading = section.heading();
-    String letter = section.letter().map(l -> l + "  ").orElse("");
+    String letter = section.letter().map(l -> Wrap.together(l + "  ")).orElse("");
     String mine = heading.myTerm() ? " (my term)" : "";
     page.heading(letter + heading.label() + mine);
     if (heading.myTerm() && !heading.label().equals(heading.preferred())) {
       page.text("The vocabulary prefers “" + heading.preferred() + "”.");
     }
     if (withReasons && heading.myTerm()) {
-      page.text("Why my term: " + heading.reason().orElse("no reason recorded") + ".");
+      page.text(
+          "Why my term: "
+              + heading.reason().map(CoverageText::reason).orElse("no reason recorded")
+              + ".");
       if (!heading.setAside().isEmpty()) {
         page.text("Set aside: " + String.join("; ", heading.setAside()) + ".");
       }
@@ -102,37 +111,26 @@ final class CoverageText {
   }
 
   private String count(Section section, boolean byWord) {
-    String verb = narrowing.pictured() ? "picture" : "cover";
-    String wanted =
-        narrowing.owned() || !narrowing.kinds().isEmpty() || narrowing.years().isPresent()
-            ? " of those asked for"
-            : "";
-    String what = byWord ? " it by this word" : " it";
-    String place = narrowing.place().map(p -> " and give the place as " + p).orElse("");
+    boolean chosen =
+        narrowing.owned() || !narrowing.kinds().isEmpty() || narrowing.years().isPresent();
+    String among = chosen ? " of those asked for" : "";
+    boolean one = section.count() < 2;
+    String what =
+        (narrowing.pictured() ? " picture" : " cover")
+            + (one ? "s" : "")
+            + (byWord ? " it by this word" : " it")
+            + narrowing
+                .place()
+                .map(place -> (one ? " and gives" : " and give") + " the place as “" + place + "”")
+                .orElse("");
     if (section.count() == 0) {
-      return "No source"
-          + wanted
-          + " in this library "
-          + verb
-          + "s"
-          + what
-          + (place.isEmpty() ? "" : " and gives the place as " + narrowing.place().get())
-          + ".";
-    } else if (section.count() == 1) {
-      return "1 source"
-          + wanted
-          + " "
-          + verb
-          + "s"
-          + what
-          + place.replace(" give ", " gives ")
-          + ".";
+      return (chosen ? "None of the sources asked for" : "No source in this library") + what + ".";
     }
     String works =
         section.works() < section.count()
-            ? " (editions of " + section.works() + (section.works() == 1 ? " work)" : " works)")
+            ? " " + Wrap.together("(editions of " + Page.many(section.works(), "work") + ")")
             : "";
-    return section.count() + " sources" + wanted + " " + verb + what + place + works + ".";
+    return Page.many(section.count(), "source") + among + what + works + ".";
   }
 
   private void counted(List<Entry> entries) {
@@ -163,7 +161,10 @@ final class CoverageText {
     String where = source.whereabouts().map(w -> "[" + w + "]").orElse("");
     Page.Columns columns = page.columns(lead, source.reference(), wide);
     for (Passage passage : entry.passages()) {
-      columns.line(passage(passage, group));
+      columns.line(places(passage, group), terms(passage, group));
+    }
+    if (!where.isEmpty()) {
+      columns.line(where);
     }
     entry
         .conflicts()
@@ -183,35 +184,22 @@ final class CoverageText {
         .forEach(
             s ->
                 columns.line(
-                    "the picture at "
-                        + s.here()
-                        + " is that of "
-                        + s.otherReference()
+                    locator(s.here())
+                        + ": the same picture as "
+                        + Wrap.together(s.otherReference())
                         + ", "
-                        + s.there()));
-    if (!where.isEmpty()) {
-      columns.line(where);
-    }
+                        + locator(s.there())));
   }
 
-  private static String passage(Passage passage, Group group) {
-    StringBuilder text = new StringBuilder();
-    text.append(places(passage, group));
+  private static String terms(Passage passage, Group group) {
     String printed = printed(passage.printed());
     String label = passage.concept().map(ConceptLine::label).orElse("");
-    switch (group) {
-      case NOT_THIS -> text.append("  ⚠ uses ").append(printed).append(" for ").append(label);
-      case LOOK_ALIKES, GENERAL_ONLY ->
-          text.append("  ").append(printed).append(" (").append(label).append(')');
-      case MEANING_NOT_STATED -> text.append("  ").append(printed);
-      default -> {
-        text.append("  ").append(printed);
-        if (passage.narrower()) {
-          text.append(" (narrower: ").append(label).append(')');
-        }
-      }
-    }
-    return text.toString();
+    return switch (group) {
+      case NOT_THIS -> "⚠ uses " + printed + " for " + label;
+      case LOOK_ALIKES, GENERAL_ONLY -> printed + " (" + label + ")";
+      case MEANING_NOT_STATED -> printed;
+      default -> passage.narrower() ? printed + " (narrower: " + label + ")" : printed;
+    };
   }
 
   private static String places(Passage passage, Group group) {
@@ -219,10 +207,10 @@ final class CoverageText {
     String inWords = locators(passage.inWords());
     if (pictured.isEmpty()) {
       return group == Group.COUNTED || group == Group.SAME_FEATURE
-          ? inWords + " (text only)"
+          ? inWords + " " + Wrap.together("(text only)")
           : inWords;
     }
-    return inWords.isEmpty() ? pictured : pictured + " (text " + inWords + ")";
+    return inWords.isEmpty() ? pictured : pictured + " (" + Wrap.together("text ") + inWords + ")";
   }
 
   private static String locators(List<Locator> locators) {
@@ -236,11 +224,10 @@ final class CoverageText {
   /** As printed; where something is excepted, what is left and how many that are. */
   private static String locator(Locator locator) {
     Locator left = locator.withExceptionsApplied();
-    String text = left.toString();
-    String shown = text.length() <= LONGEST_UNBROKEN ? Page.together(text) : text;
+    String text = Wrap.together(left.toString());
     return left.equals(locator)
-        ? shown
-        : shown + " (" + locator.count() + " " + kinds(locator.labelKind()) + ")";
+        ? text
+        : text + " " + Wrap.together("(" + locator.count() + " " + kinds(left.labelKind()) + ")");
   }
 
   private static String kinds(LocatorKind kind) {
@@ -250,6 +237,7 @@ final class CoverageText {
       case FIGURE -> "figures";
       case PAGE -> "pages";
       case FOLIO -> "folios";
+      case CATALOGUE_NUMBER -> "catalogue numbers";
       default -> kind.plural();
     };
   }
@@ -293,7 +281,7 @@ final class CoverageText {
     List<String> plain = new ArrayList<>();
     for (NotChecked source : notChecked) {
       if (source.remark().isEmpty()) {
-        plain.add(Page.together(source.source().reference()));
+        plain.add(Wrap.together(source.source().reference()));
       } else {
         page.hanging(INDENT, source.source().reference() + ": " + source.remark().get());
       }
@@ -306,7 +294,7 @@ final class CoverageText {
 
   private void leftOut(LeftOut leftOut) {
     List<String> names = new ArrayList<>();
-    leftOut.sources().forEach(s -> names.add(Page.together(s.reference())));
+    leftOut.sources().forEach(s -> names.add(Wrap.together(s.reference())));
     page.heading("Left out: " + leftOut.because());
     page.hanging(INDENT, String.join("; ", names));
     page.blank();
@@ -326,55 +314,69 @@ final class CoverageText {
     }
     if (!section.ownPieces().isEmpty()) {
       page.heading("My own pieces");
-      section
-          .ownPieces()
-          .forEach(
-              p ->
-                  page.hanging(
-                      INDENT,
-                      p.ref()
-                          + p.photo().map(x -> ", photo " + x).orElse("")
-                          + "  "
-                          + p.title()
-                          + ": "
-                          + p.kind().words()
-                          + narrower(section, p.concept())
-                          + p.words().map(w -> "; " + w).orElse("")));
+      pieces(section);
       page.blank();
     }
     if (!section.experience().isEmpty()) {
       page.heading("My experience");
-      section
-          .experience()
-          .forEach(
-              e ->
-                  page.hanging(
-                      INDENT,
-                      e.words()
-                          + narrower(section, e.concept())
-                          + (e.pieces().isPresent()
-                              ? " (" + Page.many(e.pieces().getAsInt(), "piece") + " handled"
-                              : " (")
-                          + (e.until().isPresent() ? ", until " + e.until().getAsInt() : "")
-                          + ")"));
+      section.experience().forEach(e -> experience(section, e));
       page.blank();
     }
   }
 
-  private static String narrower(Section section, ConceptLine concept) {
-    return concept.id().equals(section.heading().id()) ? "" : " of " + concept.label();
+  private void pieces(Section section) {
+    int wide = 0;
+    for (PieceLine piece : section.ownPieces()) {
+      wide = Math.max(wide, Wrap.columns(name(piece)));
+    }
+    for (PieceLine piece : section.ownPieces()) {
+      String what = isAsked(section, piece.concept()) ? "" : " (" + piece.concept().label() + ")";
+      page.columns(INDENT, name(piece), Math.min(wide, WIDEST_REFERENCE))
+          .line(
+              piece.title()
+                  + ": "
+                  + piece.kind().words()
+                  + what
+                  + piece.words().map(w -> "; " + w).orElse(""));
+    }
+  }
+
+  private static String name(PieceLine piece) {
+    return piece.ref() + piece.photo().map(photo -> ", photo " + photo).orElse("");
+  }
+
+  private void experience(Section section, ExperienceLine line) {
+    List<String> from = new ArrayList<>();
+    line.pieces().ifPresent(pieces -> from.add(Page.many(pieces, "piece") + " handled"));
+    line.until().ifPresent(year -> from.add("until " + year));
+    String what = isAsked(section, line.concept()) ? "" : line.concept().label() + ": ";
+    String handled = from.isEmpty() ? "" : " (" + String.join(", ", from) + ")";
+    page.hanging(INDENT, what + line.words() + handled);
+  }
+
+  private static boolean isAsked(Section section, ConceptLine concept) {
+    return concept.id().equals(section.heading().id());
+  }
+
+  /** A reason that is one of the recorded ones in words; others as they were written. */
+  private static String reason(String recorded) {
+    return switch (recorded) {
+      case "ambiguous" -> "the other words are ambiguous";
+      case "describes-better" -> "it describes the thing better";
+      case "usage" -> "it is in common use";
+      case "first-learnt" -> "it was the first one learnt";
+      default -> recorded;
+    };
   }
 
   private void word(WordUse use) {
     List<String> others = new ArrayList<>();
-    use.others()
-        .forEach(
-            o ->
-                others.add(
-                    o.concept().label()
-                        + (o.references().isEmpty()
-                            ? " (by the vocabulary)"
-                            : " (" + String.join("; ", o.references()) + ")")));
+    for (OtherUse other : use.others()) {
+      List<String> references = new ArrayList<>();
+      other.references().forEach(reference -> references.add(Wrap.together(reference)));
+      String by = references.isEmpty() ? "by the vocabulary" : String.join("; ", references);
+      others.add(other.concept().label() + " (" + by + ")");
+    }
     page.hanging(
         INDENT, "“" + use.word() + "”: others use this word for " + String.join(", ", others));
   }
