@@ -143,7 +143,7 @@ final class FoundText {
 
   private static String reference(Hit hit) {
     SourceLine source = hit.source().get();
-    return Page.together(source.reference())
+    return Wrap.together(source.reference())
         + source.whereabouts().map(w -> " [" + w + "]").orElse("");
   }
 
@@ -158,7 +158,7 @@ final class FoundText {
 
   private static String locators(List<Locator> locators) {
     List<String> printed = new ArrayList<>();
-    locators.forEach(l -> printed.add(l.toString()));
+    locators.forEach(l -> printed.add(Wrap.together(l.toString())));
     return String.join("; ", printed);
   }
 

@@ -67,8 +67,17 @@ final class Fields {
   /** The fields that a question names terms of. */
   static final List<String> ASKED =
       List.of(
-          TYPE, CONCEPT, MEANING, POSSIBLE, UNASSIGNED, PRINTED, PRINTED_WHOLE, PIECE, LABEL,
-          CHECKED, WHOLE_SOURCE);
+          TYPE,
+          CONCEPT,
+          MEANING,
+          POSSIBLE,
+          UNASSIGNED,
+          PRINTED,
+          PRINTED_WHOLE,
+          PIECE,
+          LABEL,
+          CHECKED,
+          WHOLE_SOURCE);
 
   private Fields() {}
 

@@ -19,8 +19,7 @@ public record IndexedFile(
    * @param brief what {@link NoteIndex#sources} gives back of it
    * @param whole what {@link NoteIndex#wholeSource} gives back
    */
-  public record IndexedSource(
-      String edition, Searchable searchable, byte[] brief, byte[] whole) {}
+  public record IndexedSource(String edition, Searchable searchable, byte[] brief, byte[] whole) {}
 
   /** One line of an edition's check log. */
   public record IndexedCheck(String edition, String concept, byte[] payload) {}

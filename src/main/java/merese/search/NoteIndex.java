@@ -182,8 +182,7 @@ public final class NoteIndex implements Closeable {
 
   private LucenePostings lucene() {
     if (lucene == null) {
-      lucene =
-          postings instanceof LucenePostings opened ? opened : LucenePostings.open(folder);
+      lucene = postings instanceof LucenePostings opened ? opened : LucenePostings.open(folder);
     }
     return lucene;
   }

@@ -37,6 +37,7 @@ record StoredValue(String file, String edition, int order, int arrival, byte[] p
     return new StoredValue(file, edition, order, arrival, payload);
   }
 
+  @SuppressWarnings("ByteBufferBackingArray") // it wraps an array whole
   private static String text(ByteBuffer value) {
     int length = value.getInt();
     String text =

@@ -14,8 +14,8 @@ import merese.search.Searchable;
 import merese.vocabulary.Thesaurus;
 
 /**
- * What the index holds of concepts and of the user's own words and pieces. The latter are found by the labels of their
- * concepts too, and so are made again when the vocabulary changes.
+ * What the index holds of concepts and of the user's own words and pieces. The latter are found by
+ * the labels of their concepts too, and so are made again when the vocabulary changes.
  */
 final class ForFinding {
   private ForFinding() {}
@@ -61,8 +61,6 @@ final class ForFinding {
 
   private static IndexedRecord entry(Searchable by, Mine alone) {
     return new IndexedRecord(
-        RecordTypes.MINE_ENTRY,
-        Optional.of(new Found(HitKind.MINE, by)),
-        PackedMine.pack(alone));
+        RecordTypes.MINE_ENTRY, Optional.of(new Found(HitKind.MINE, by)), PackedMine.pack(alone));
   }
 }

@@ -47,8 +47,7 @@ final class ForIndex {
         notes.add(note(work, edition.key(), order, edition.notes().get(order)));
       }
       for (Check check : edition.checks()) {
-        checks.add(
-            new IndexedCheck(edition.key(), check.concept(), PackedNote.pack(check)));
+        checks.add(new IndexedCheck(edition.key(), check.concept(), PackedNote.pack(check)));
       }
     }
     return new IndexedFile(stamp, sources, notes, checks, List.of(), List.of());

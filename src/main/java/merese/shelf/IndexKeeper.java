@@ -181,9 +181,7 @@ final class IndexKeeper {
               yield read.map(r -> maker.work(r.stamp(), r.value()));
             }
             case OBJECT ->
-                reading
-                    .read(file, folder::readObject)
-                    .map(r -> maker.object(r.stamp(), r.value()));
+                reading.read(file, folder::readObject).map(r -> maker.object(r.stamp(), r.value()));
             case MINE ->
                 reading
                     .read(file, path -> folder.readMine())

@@ -79,8 +79,8 @@ class FindRankingTest {
 
   /**
    * The floor is 0.90. When the weights were set the mean was 0.923; with every word counting once,
-   * without the vocabulary's labels, the authors' names and the bonus for words side by side, it was
-   * 0.893, so whoever loses those falls under it.
+   * without the vocabulary's labels, the authors' names and the bonus for words side by side, it
+   * was 0.893, so whoever loses those falls under it.
    */
   @Test
   void theFirstTenHitsAreMostlyTheRightOnes() {
