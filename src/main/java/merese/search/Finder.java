@@ -37,15 +37,41 @@ final class Finder {
   private final LiveSearcher searcher;
   private final Thesaurus thesaurus;
 
-  Finder(IndexReader reader, Thesaurus thesaurus) {
+  private Finder(IndexReader reader, Thesaurus thesaurus) {
     this.searcher = new LiveSearcher(reader);
     this.thesaurus = thesaurus;
+  }
+
+  /** As {@link NoteIndex#find}; here, so that other questions do not load what this one needs. */
+  static FoundHits ask(
+      LucenePostings lucene,
+      FindQuery asked,
+      int limit,
+      Thesaurus thesaurus,
+      ToIntFunction<String> rank) {
+    try {
+      return new Finder(lucene.reader(), thesaurus).find(asked, limit, rank);
+    } catch (FindQueryException e) {
+      throw e;
+    } catch (IOException | RuntimeException e) {
+      throw new IndexDamagedException("the index cannot be read", e);
+    }
+  }
+
+  /** As {@link NoteIndex#near}. */
+  static List<NearWord> near(LucenePostings lucene, FindQuery asked) {
+    try {
+      return NearWords.of(new LiveSearcher(lucene.reader()), asked);
+    } catch (IOException | RuntimeException e) {
+      throw new IndexDamagedException("the index cannot be read", e);
+    }
   }
 
   /**
    * @param rank the place of an edition among hits that are otherwise equal
    */
-  FoundHits find(FindQuery asked, int limit, ToIntFunction<String> rank) throws IOException {
+  private FoundHits find(FindQuery asked, int limit, ToIntFunction<String> rank)
+      throws IOException {
     FindLucene queries =
         new FindLucene(asked, new FindConcepts(asked.text(), thesaurus), this::editions);
     List<Scored> strict = scored(queries.strict());

@@ -162,22 +162,12 @@ public final class NoteIndex implements Closeable {
    */
   public FoundHits find(
       FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
-    try {
-      return new Finder(lucene().reader(), thesaurus).find(asked, limit, rank);
-    } catch (FindQueryException e) {
-      throw e;
-    } catch (IOException | RuntimeException e) {
-      throw new IndexDamagedException("the index cannot be read", e);
-    }
+    return Finder.ask(lucene(), asked, limit, thesaurus, rank);
   }
 
   /** Words like those of the question that nothing here has. */
   public List<NearWord> near(FindQuery asked) {
-    try {
-      return NearWords.of(new LiveSearcher(lucene().reader()), asked);
-    } catch (IOException | RuntimeException e) {
-      throw new IndexDamagedException("the index cannot be read", e);
-    }
+    return Finder.near(lucene(), asked);
   }
 
   private LucenePostings lucene() {

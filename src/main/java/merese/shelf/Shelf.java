@@ -1,7 +1,6 @@
 package merese.shelf;
 
 import java.io.Closeable;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -16,8 +15,6 @@ import merese.model.Mine;
 import merese.model.OwnObject;
 import merese.model.Work;
 import merese.search.FindQuery;
-import merese.search.FoundHits;
-import merese.search.FoundHits.FoundHit;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.SourceHit;
@@ -131,7 +128,7 @@ public final class Shelf implements Closeable {
     return List.copyOf(sourcesByKey().values());
   }
 
-  private Map<String, Source> sourcesByKey() {
+  Map<String, Source> sourcesByKey() {
     if (sources == null) {
       sources = new LinkedHashMap<>();
       for (SourceHit hit : index.sources()) {
@@ -188,7 +185,7 @@ public final class Shelf implements Closeable {
   }
 
   /** A note that several questions find is unpacked once. */
-  private SourcedNote note(NoteHit hit) {
+  SourcedNote note(NoteHit hit) {
     Map<Integer, SourcedNote> known = notes.get(hit.edition());
     if (known == null) {
       known = new HashMap<>();
@@ -211,31 +208,7 @@ public final class Shelf implements Closeable {
    * @throws merese.search.FindQueryException where it names a concept or source that is not there
    */
   public Finding find(FindQuery asked, int limit) {
-    List<Source> byYear = new ArrayList<>(sources());
-    byYear.sort(Source.BY_YEAR);
-    Map<String, Integer> rank = new HashMap<>();
-    byYear.forEach(s -> rank.put(s.key(), rank.size()));
-    FoundHits found =
-        index.find(asked, limit, thesaurus(), edition -> rank.getOrDefault(edition, rank.size()));
-    List<Finding.Thing> things = new ArrayList<>();
-    found.hits().forEach(hit -> things.add(thing(hit)));
-    return new Finding(things, found.withAll(), found.withSome());
-  }
-
-  private Finding.Thing thing(FoundHit hit) {
-    byte[] payload = hit.payload();
-    return switch (hit.kind()) {
-      case NOTE ->
-          new Finding.OfNote(
-              note(new NoteHit(hit.file(), hit.edition(), hit.order(), payload)), hit.all());
-      case SOURCE -> new Finding.OfSource(sourcesByKey().get(hit.edition()), hit.all());
-      case CONCEPT -> {
-        String id = new String(payload, StandardCharsets.UTF_8);
-        yield new Finding.OfConcept(thesaurus().concept(id).orElseThrow(), hit.all());
-      }
-      case PIECE -> new Finding.OfPiece(PackedMine.unpackObject(payload), hit.all());
-      case MINE -> new Finding.OfMine(PackedMine.unpack(payload), hit.all());
-    };
+    return new FindingMaker(this, index).find(asked, limit);
   }
 
   /** Words of the library like those of a question that nothing in it has. */

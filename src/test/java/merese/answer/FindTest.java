@@ -97,6 +97,7 @@ class FindTest {
         "concept:stem-mercury-twist is:note      | imberry-1951/n3 lutwyck-1912/n3 sallowfield-1957/n4",
         "concept:ring-split source:norrish-1971  | norrish-1971/n4 norrish-1971/n5 norrish-1971/n6 norrish-1971/n7",
         "concept:\"mercury twist\" is:piece      | w-8",
+        "concept:stem-twist is:piece             | w-2 w-8",
         "concept:ring-cushion-cut picture:yes    | ashlock-1996/n8 norrish-1971/n12",
         "concept:foot-lemon-squeezer picture:no  | osmere-1988/n10",
         // operators
