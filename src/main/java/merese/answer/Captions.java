@@ -108,8 +108,7 @@ final class Captions {
   private boolean contradictsReading(Naming naming) {
     return naming.why().isPresent()
         && naming.why().get() != Why.TEXT
-        && areIncompatible(
-            ordinaryMeanings(naming), Set.of(naming.concept().get()));
+        && areIncompatible(ordinaryMeanings(naming), Set.of(naming.concept().get()));
   }
 
   private Set<String> meanings(Naming naming) {

@@ -144,9 +144,7 @@ final class CheckLog {
         check.extent(),
         check.method().words(),
         words(check.result()),
-        check.scope().isPresent()
-            ? Optional.of(check.scope().get().words())
-            : Optional.empty());
+        check.scope().isPresent() ? Optional.of(check.scope().get().words()) : Optional.empty());
   }
 
   private static String words(Check.Result result) {

@@ -10,8 +10,8 @@ import merese.model.Place;
 import merese.shelf.SourcedNote;
 
 /**
- * Puts each note into the first group that fits (R9): counted; says not shown; not this; look-alike;
- * general only; meaning not stated.
+ * Puts each note into the first group that fits (R9): counted; says not shown; not this;
+ * look-alike; general only; meaning not stated.
  *
  * <p>A note on something broader is "general only" even where it uses the very words asked for: it
  * may well be this, so "not this" would deny what nobody denied.
@@ -21,11 +21,7 @@ import merese.shelf.SourcedNote;
  * @param lookAlikes what is mistaken for it
  * @param words the words for the concept, by which "not this" is told
  */
-record Classifier(
-    Set<String> wanted,
-    Set<String> broader,
-    Set<String> lookAlikes,
-    Words words) {
+record Classifier(Set<String> wanted, Set<String> broader, Set<String> lookAlikes, Words words) {
 
   /** A naming of a note, in the group that the note goes into. */
   record Classified(SourcedNote sourced, Naming naming, Group group) {

@@ -57,8 +57,7 @@ final class ConceptCoverage {
     Words words = new Words(thesaurus, phrases);
     notes.addAll(shelf.notes(words.criteria()));
 
-    Classifier classifier =
-        new Classifier(coverage.wanted, broader, lookAlikes, words);
+    Classifier classifier = new Classifier(coverage.wanted, broader, lookAlikes, words);
     for (SourcedNote note : notes) {
       for (Classified classified : classifier.classify(note)) {
         coverage.add(classified);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.LeftOut;
@@ -24,9 +25,9 @@ import merese.vocabulary.Thesaurus;
 /**
  * Answers which sources cover a feature, by the rules R1 to R5, R7 and R9.
  *
- * <p>A question that can mean one thing only is answered for that concept, whatever the sources call
- * it. A word that can mean several gets a section for each, which holds the sources that print the
- * word and, apart, those that have the same feature under another name.
+ * <p>A question that can mean one thing only is answered for that concept, whatever the sources
+ * call it. A word that can mean several gets a section for each, which holds the sources that print
+ * the word and, apart, those that have the same feature under another name.
  *
  * <p>This is on the way of every start, so it is written in plain loops: a process pays for the
  * first use of each lambda and each stream.
@@ -54,7 +55,14 @@ public final class Covers {
    * @throws UnknownConceptException where the question names a concept that is not there
    */
   public static Coverage answer(Shelf shelf, CoverageQuestion question) {
-    return new Covers(shelf, question).answer();
+    return shelf.ask(new Asking(question));
+  }
+
+  private record Asking(CoverageQuestion question) implements Function<Shelf, Coverage> {
+    @Override
+    public Coverage apply(Shelf shelf) {
+      return new Covers(shelf, question).answer();
+    }
   }
 
   private Coverage answer() {

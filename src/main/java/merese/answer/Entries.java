@@ -80,8 +80,7 @@ final class Entries {
     return new Entry(lines.of(source), passages, List.of(), List.of(), List.of(), List.of());
   }
 
-  private Passage passage(
-      Optional<String> concept, List<Classified> namings, PlaceTest wanted) {
+  private Passage passage(Optional<String> concept, List<Classified> namings, PlaceTest wanted) {
     Set<Locator> pictured = new TreeSet<>();
     Set<Locator> inWords = new TreeSet<>();
     Set<String> printed = new LinkedHashSet<>();
@@ -91,11 +90,9 @@ final class Entries {
       }
       List<Place> places = classified.places();
       for (Place place : places) {
-        if (!wanted.holds(place)) {
-          continue;
-        } else if (place.medium().isPicture()) {
+        if (wanted.holds(place) && place.medium().isPicture()) {
           pictured.add(place.locator());
-        } else if (!isCaptionOfAPicture(place, places)) {
+        } else if (wanted.holds(place) && !isCaptionOfAPicture(place, places)) {
           inWords.add(place.locator());
         }
       }

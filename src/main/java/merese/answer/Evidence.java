@@ -154,11 +154,9 @@ final class Evidence {
           SharedPicture first =
               firstSeen.putIfAbsent(
                   place.picture().get(),
-                  new SharedPicture(
-                      place.locator(), entry.source().reference(), place.locator()));
+                  new SharedPicture(place.locator(), entry.source().reference(), place.locator()));
           if (first != null) {
-            shared.add(
-                new SharedPicture(place.locator(), first.otherReference(), first.there()));
+            shared.add(new SharedPicture(place.locator(), first.otherReference(), first.there()));
           }
         }
       }

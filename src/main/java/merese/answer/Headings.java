@@ -18,11 +18,7 @@ final class Headings {
     for (Preference preference : shelf.mine().preferences()) {
       if (preference.concept().equals(id)) {
         return heading(
-            shelf,
-            id,
-            Optional.of(preference.label()),
-            preference.reason(),
-            setAside(preference));
+            shelf, id, Optional.of(preference.label()), preference.reason(), setAside(preference));
       }
     }
     for (Coinage coinage : shelf.mine().coinages()) {

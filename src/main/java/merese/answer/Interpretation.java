@@ -66,10 +66,8 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
    * The one meaning of a phrase that is the label of one concept, is not in the register and means
    * nothing else in print: most questions, answered without the labels of the whole vocabulary.
    */
-  private static Optional<String> plainMeaning(
-      Shelf shelf, String phrase, Optional<String> facet) {
-    Set<String> concepts =
-        new LinkedHashSet<>(shelf.meanings(List.of(phrase)).get(phrase));
+  private static Optional<String> plainMeaning(Shelf shelf, String phrase, Optional<String> facet) {
+    Set<String> concepts = new LinkedHashSet<>(shelf.meanings(List.of(phrase)).get(phrase));
     if (facet.isPresent() || concepts.size() != 1) {
       return Optional.empty();
     }
@@ -124,8 +122,7 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
     return thesaurus.concept(concept).orElseThrow().facet().equals(id);
   }
 
-  private static boolean isBelow(
-      Thesaurus thesaurus, String concept, Collection<String> others) {
+  private static boolean isBelow(Thesaurus thesaurus, String concept, Collection<String> others) {
     for (String other : others) {
       if (thesaurus.isBroader(other, concept)) {
         return true;

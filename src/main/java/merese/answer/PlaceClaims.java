@@ -12,7 +12,9 @@ import merese.model.Claim;
 import merese.vocabulary.Folding;
 import merese.vocabulary.Thesaurus;
 
-/** What sources claim about the place asked for. A source that claims none is silent, not against. */
+/**
+ * What sources claim about the place asked for. A source that claims none is silent, not against.
+ */
 final class PlaceClaims {
   private final Optional<String> place;
   private final Map<String, List<Claim>> bySource = new HashMap<>();

@@ -3,6 +3,7 @@ package merese.cli;
 import java.util.ArrayList;
 import java.util.List;
 import merese.answer.Coverage;
+import merese.answer.Coverage.CheckLine;
 import merese.answer.Coverage.Checked;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.Coverage.Entry;
@@ -13,14 +14,11 @@ import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.LeftOut;
 import merese.answer.Coverage.NotChecked;
 import merese.answer.Coverage.OtherUse;
-import merese.answer.Coverage.Passage;
 import merese.answer.Coverage.PieceLine;
 import merese.answer.Coverage.Section;
 import merese.answer.Coverage.SourceLine;
 import merese.answer.Coverage.WordUse;
 import merese.answer.CoverageQuestion.Narrowing;
-import merese.model.Locator;
-import merese.model.LocatorKind;
 import merese.model.Mine.Untraced;
 
 /** Lays out which sources cover a feature, for a screen of any width. */
@@ -29,6 +27,7 @@ final class CoverageText {
   private static final int WIDEST_REFERENCE = 26;
 
   private final Page page;
+  private final EntryText entry;
   private final Narrowing narrowing;
   private final boolean withReasons;
   private final int limit;
@@ -39,6 +38,7 @@ final class CoverageText {
    */
   CoverageText(Context context, Narrowing narrowing, boolean withReasons, int limit) {
     this.page = new Page(context.out(), context.screen());
+    this.entry = new EntryText(page);
     this.narrowing = narrowing;
     this.withReasons = withReasons;
     this.limit = limit;
@@ -49,7 +49,9 @@ final class CoverageText {
       nothing(answer);
       return;
     }
-    answer.ask().ifPresent(ask -> ask(answer, ask));
+    if (answer.ask().isPresent()) {
+      ask(answer, answer.ask().get());
+    }
     for (Section section : answer.sections()) {
       section(section, answer.ask().isPresent());
     }
@@ -58,13 +60,17 @@ final class CoverageText {
     }
     checked(answer.checked());
     notChecked(answer.notChecked());
-    answer.leftOut().forEach(this::leftOut);
-    answer.sections().forEach(this::after);
-    answer.met().forEach(this::met);
+    for (LeftOut leftOut : answer.leftOut()) {
+      leftOut(leftOut);
+    }
+    for (Section section : answer.sections()) {
+      after(section);
+    }
+    met(answer.met());
   }
 
   private void ask(Coverage answer, Coverage.Ask ask) {
-    String remark = ask.remark().map(r -> " (" + r + ")").orElse("");
+    String remark = Page.given(" (", ask.remark(), ")");
     page.text("“" + answer.asked() + "”: " + ask.reason() + remark + ".");
     int wide = 0;
     for (Section section : answer.sections()) {
@@ -80,17 +86,14 @@ final class CoverageText {
 
   private void section(Section section, boolean byWord) {
     Coverage.Heading heading = section.heading();
-    String letter = section.letter().map(l -> Wrap.together(l + "  ")).orElse("");
+    String letter = Wrap.together(Page.given("", section.letter(), "  "));
     String mine = heading.myTerm() ? " (my term)" : "";
     page.heading(letter + heading.label() + mine);
     if (heading.myTerm() && !heading.label().equals(heading.preferred())) {
       page.text("The vocabulary prefers “" + heading.preferred() + "”.");
     }
     if (withReasons && heading.myTerm()) {
-      page.text(
-          "Why my term: "
-              + heading.reason().map(CoverageText::reason).orElse("no reason recorded")
-              + ".");
+      page.text("Why my term: " + reason(heading.reason().orElse("no reason recorded")) + ".");
       if (!heading.setAside().isEmpty()) {
         page.text("Set aside: " + String.join("; ", heading.setAside()) + ".");
       }
@@ -119,10 +122,8 @@ final class CoverageText {
         (narrowing.pictured() ? " picture" : " cover")
             + (one ? "s" : "")
             + (byWord ? " it by this word" : " it")
-            + narrowing
-                .place()
-                .map(place -> (one ? " and gives" : " and give") + " the place as “" + place + "”")
-                .orElse("");
+            + Page.given(
+                (one ? " and gives" : " and give") + " the place as “", narrowing.place(), "”");
     if (section.count() == 0) {
       return (chosen ? "None of the sources asked for" : "No source in this library") + what + ".";
     }
@@ -140,7 +141,7 @@ final class CoverageText {
     for (int i = 0; i < shown; i++) {
       String number = String.valueOf(i + 1);
       String lead = " ".repeat(digits - number.length() + 1) + number + ". ";
-      entry(lead, entries.get(i), wide, Group.COUNTED);
+      entry.print(lead, entries.get(i), wide, Group.COUNTED);
     }
     if (shown < entries.size()) {
       page.hanging(INDENT, "and " + (entries.size() - shown) + " more");
@@ -150,100 +151,10 @@ final class CoverageText {
   private void group(Grouped grouped) {
     page.heading(title(grouped.group()));
     int wide = referenceWidth(grouped.entries());
-    for (Entry entry : grouped.entries()) {
-      entry(INDENT, entry, wide, grouped.group());
+    for (Entry each : grouped.entries()) {
+      entry.print(INDENT, each, wide, grouped.group());
     }
     page.blank();
-  }
-
-  private void entry(String lead, Entry entry, int wide, Group group) {
-    SourceLine source = entry.source();
-    String where = source.whereabouts().map(w -> "[" + w + "]").orElse("");
-    Page.Columns columns = page.columns(lead, source.reference(), wide);
-    for (Passage passage : entry.passages()) {
-      columns.line(places(passage, group), terms(passage, group));
-    }
-    if (!where.isEmpty()) {
-      columns.line(where);
-    }
-    entry
-        .conflicts()
-        .forEach(
-            c ->
-                columns.line(
-                    "⚠ caption “"
-                        + c.caption()
-                        + "” against "
-                        + c.text()
-                            .map(t -> "text " + t + " “" + c.words().orElse("") + "”")
-                            .orElse("your reading")));
-    entry.readings().forEach(reading -> columns.line("my reading: " + reading));
-    entry.claims().forEach(claim -> columns.line("place: “" + claim + "”"));
-    entry
-        .sameAs()
-        .forEach(
-            s ->
-                columns.line(
-                    locator(s.here())
-                        + ": the same picture as "
-                        + Wrap.together(s.otherReference())
-                        + ", "
-                        + locator(s.there())));
-  }
-
-  private static String terms(Passage passage, Group group) {
-    String printed = printed(passage.printed());
-    String label = passage.concept().map(ConceptLine::label).orElse("");
-    return switch (group) {
-      case NOT_THIS -> "⚠ uses " + printed + " for " + label;
-      case LOOK_ALIKES, GENERAL_ONLY -> printed + " (" + label + ")";
-      case MEANING_NOT_STATED -> printed;
-      default -> passage.narrower() ? printed + " (narrower: " + label + ")" : printed;
-    };
-  }
-
-  private static String places(Passage passage, Group group) {
-    String pictured = locators(passage.pictured());
-    String inWords = locators(passage.inWords());
-    if (pictured.isEmpty()) {
-      return group == Group.COUNTED || group == Group.SAME_FEATURE
-          ? inWords + " " + Wrap.together("(text only)")
-          : inWords;
-    }
-    return inWords.isEmpty() ? pictured : pictured + " (" + Wrap.together("text ") + inWords + ")";
-  }
-
-  private static String locators(List<Locator> locators) {
-    StringBuilder text = new StringBuilder();
-    for (Locator locator : locators) {
-      text.append(text.isEmpty() ? "" : "; ").append(locator(locator));
-    }
-    return text.toString();
-  }
-
-  /** As printed; where something is excepted, what is left and how many that are. */
-  private static String locator(Locator locator) {
-    Locator left = locator.withExceptionsApplied();
-    String text = Wrap.together(left.toString());
-    return left.equals(locator)
-        ? text
-        : text + " " + Wrap.together("(" + locator.count() + " " + kinds(left.labelKind()) + ")");
-  }
-
-  private static String kinds(LocatorKind kind) {
-    return switch (kind) {
-      case PLATE -> "plates";
-      case COLOUR_PLATE -> "colour plates";
-      case FIGURE -> "figures";
-      case PAGE -> "pages";
-      case FOLIO -> "folios";
-      case CATALOGUE_NUMBER -> "catalogue numbers";
-      default -> kind.plural();
-    };
-  }
-
-  private static String printed(List<String> terms) {
-    return terms.isEmpty() ? "not named" : "“" + String.join("”, “", terms) + "”";
   }
 
   private void checked(List<Checked> checked) {
@@ -258,17 +169,15 @@ final class CoverageText {
     for (Checked source : checked) {
       Page.Columns columns =
           page.columns(INDENT, source.source().reference(), Math.min(wide, WIDEST_REFERENCE));
-      source
-          .checks()
-          .forEach(
-              c ->
-                  columns.line(
-                      c.extent().map(e -> e + " ").orElse("")
-                          + "("
-                          + c.method()
-                          + "): "
-                          + c.result()
-                          + c.scope().map(s -> "; " + s).orElse("")));
+      for (CheckLine check : source.checks()) {
+        columns.line(
+            Page.given("", check.extent(), " ")
+                + "("
+                + check.method()
+                + "): "
+                + check.result()
+                + Page.given("; ", check.scope(), ""));
+      }
     }
     page.blank();
   }
@@ -294,7 +203,9 @@ final class CoverageText {
 
   private void leftOut(LeftOut leftOut) {
     List<String> names = new ArrayList<>();
-    leftOut.sources().forEach(s -> names.add(Wrap.together(s.reference())));
+    for (SourceLine source : leftOut.sources()) {
+      names.add(Wrap.together(source.reference()));
+    }
     page.heading("Left out: " + leftOut.because());
     page.hanging(INDENT, String.join("; ", names));
     page.blank();
@@ -304,12 +215,16 @@ final class CoverageText {
   private void after(Section section) {
     if (!section.words().isEmpty()) {
       page.heading("Words to watch");
-      section.words().forEach(this::word);
+      for (WordUse word : section.words()) {
+        word(word);
+      }
       page.blank();
     }
     if (!section.howToTell().isEmpty()) {
       page.heading("How to tell look-alikes");
-      section.howToTell().forEach(h -> howToTell(section, h));
+      for (HowToTell pair : section.howToTell()) {
+        howToTell(section, pair);
+      }
       page.blank();
     }
     if (!section.ownPieces().isEmpty()) {
@@ -319,7 +234,9 @@ final class CoverageText {
     }
     if (!section.experience().isEmpty()) {
       page.heading("My experience");
-      section.experience().forEach(e -> experience(section, e));
+      for (ExperienceLine line : section.experience()) {
+        experience(section, line);
+      }
       page.blank();
     }
   }
@@ -337,18 +254,22 @@ final class CoverageText {
                   + ": "
                   + piece.kind().words()
                   + what
-                  + piece.words().map(w -> "; " + w).orElse(""));
+                  + Page.given("; ", piece.words(), ""));
     }
   }
 
   private static String name(PieceLine piece) {
-    return piece.ref() + piece.photo().map(photo -> ", photo " + photo).orElse("");
+    return piece.ref() + Page.given(", photo ", piece.photo(), "");
   }
 
   private void experience(Section section, ExperienceLine line) {
     List<String> from = new ArrayList<>();
-    line.pieces().ifPresent(pieces -> from.add(Page.many(pieces, "piece") + " handled"));
-    line.until().ifPresent(year -> from.add("until " + year));
+    if (line.pieces().isPresent()) {
+      from.add(Page.many(line.pieces().getAsInt(), "piece") + " handled");
+    }
+    if (line.until().isPresent()) {
+      from.add("until " + line.until().getAsInt());
+    }
     String what = isAsked(section, line.concept()) ? "" : line.concept().label() + ": ";
     String handled = from.isEmpty() ? "" : " (" + String.join(", ", from) + ")";
     page.hanging(INDENT, what + line.words() + handled);
@@ -373,7 +294,9 @@ final class CoverageText {
     List<String> others = new ArrayList<>();
     for (OtherUse other : use.others()) {
       List<String> references = new ArrayList<>();
-      other.references().forEach(reference -> references.add(Wrap.together(reference)));
+      for (String reference : other.references()) {
+        references.add(Wrap.together(reference));
+      }
       String by = references.isEmpty() ? "by the vocabulary" : String.join("; ", references);
       others.add(other.concept().label() + " (" + by + ")");
     }
@@ -388,9 +311,9 @@ final class CoverageText {
     String between =
         asked ? pair.other().label() : pair.concept().label() + " and " + pair.other().label();
     String test =
-        pair.test()
-            .map(t -> ours ? ": " + t : " (" + pair.concept().label() + ": " + t + ")")
-            .orElse("");
+        ours
+            ? Page.given(": ", pair.test(), "")
+            : Page.given(" (" + pair.concept().label() + ": ", pair.test(), ")");
     page.hanging(INDENT, between + test);
   }
 
@@ -402,19 +325,21 @@ final class CoverageText {
     } else {
       page.text("“" + answer.asked() + "” is no word of the vocabulary, and no note prints it.");
     }
-    answer.met().forEach(this::met);
+    met(answer.met());
     if (!answer.nearTerms().isEmpty()) {
       page.text("Near it: " + String.join("; ", answer.nearTerms()) + ".");
     }
   }
 
-  private void met(Untraced untraced) {
-    page.text(
-        "“"
-            + untraced.word()
-            + "” was met somewhere; its source is forgotten"
-            + untraced.words().map(w -> ": " + w).orElse("")
-            + ".");
+  private void met(List<Untraced> met) {
+    for (Untraced untraced : met) {
+      page.text(
+          "“"
+              + untraced.word()
+              + "” was met somewhere; its source is forgotten"
+              + Page.given(": ", untraced.words(), "")
+              + ".");
+    }
   }
 
   private static int referenceWidth(List<Entry> entries) {

@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 
 /** Paragraphs, headings and two-column lists on a screen, wrapped at its width. */
 final class Page {
@@ -58,6 +59,11 @@ final class Page {
     }
     out.println(line);
     started = true;
+  }
+
+  /** A text with what stands before and after it; nothing where there is none. */
+  static String given(String before, Optional<?> text, String after) {
+    return text.isPresent() ? before + text.get() + after : "";
   }
 
   /** A count with its noun: "1 piece", "2 pieces". */

@@ -66,7 +66,9 @@ final class Wrap {
     if (!empty || lines.isEmpty()) {
       lines.add(line.toString());
     }
-    lines.replaceAll(l -> l.replace(GLUE, ' '));
+    for (int i = 0; i < lines.size(); i++) {
+      lines.set(i, lines.get(i).replace(GLUE, ' '));
+    }
     return lines;
   }
 

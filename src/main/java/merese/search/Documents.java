@@ -1,5 +1,6 @@
 package merese.search;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +19,29 @@ final class Documents {
   private static final String NONE = "";
 
   private Documents() {}
+
+  /** All that a file brings. */
+  static List<Document> of(IndexedFile file) {
+    String path = file.stamp().path();
+    List<Document> documents = new ArrayList<>();
+    for (IndexedSource source : file.sources()) {
+      documents.addAll(source(path, source));
+    }
+    for (IndexedNote note : file.notes()) {
+      documents.add(note(path, note));
+    }
+    for (IndexedCheck check : file.checks()) {
+      documents.add(check(path, check));
+    }
+    for (IndexedLabels labels : file.labels()) {
+      documents.add(labels(path, labels));
+    }
+    for (IndexedRecord item : file.records()) {
+      documents.add(record(path, item));
+    }
+    documents.add(stamp(file.stamp()));
+    return documents;
+  }
 
   static Document note(String file, IndexedNote note) {
     Document document = of(file, note.edition(), note.order(), note.payload());
@@ -43,8 +67,10 @@ final class Documents {
     Set<String> runs = new HashSet<>();
     for (List<String> words : printed) {
       for (int from = 0; from < words.size(); from++) {
-        for (int to = from + 1; to <= words.size(); to++) {
-          runs.add(String.join(" ", words.subList(from, to)));
+        StringBuilder run = new StringBuilder(words.get(from));
+        runs.add(run.toString());
+        for (String next : words.subList(from + 1, words.size())) {
+          runs.add(run.append(' ').append(next).toString());
         }
       }
     }
@@ -52,7 +78,7 @@ final class Documents {
   }
 
   /** The two documents of an edition: what every answer needs of it, and all of it. */
-  static List<Document> source(String file, IndexedSource source) {
+  private static List<Document> source(String file, IndexedSource source) {
     Document brief = of(file, source.edition(), 0, source.brief());
     add(brief, Fields.TYPE, Fields.SOURCE);
     SearchFields.add(brief, HitKind.SOURCE, source.edition(), source.searchable());
@@ -61,13 +87,13 @@ final class Documents {
     return List.of(brief, whole);
   }
 
-  static Document check(String file, IndexedCheck check) {
+  private static Document check(String file, IndexedCheck check) {
     Document document = of(file, check.edition(), 0, check.payload());
     add(document, Fields.CHECKED, check.concept());
     return document;
   }
 
-  static Document labels(String file, IndexedLabels labels) {
+  private static Document labels(String file, IndexedLabels labels) {
     Document document = of(file, NONE, 0, labels.payload());
     for (List<String> words : labels.words()) {
       add(document, Fields.LABEL, String.join(" ", words));
@@ -75,7 +101,7 @@ final class Documents {
     return document;
   }
 
-  static Document record(String file, IndexedRecord item) {
+  private static Document record(String file, IndexedRecord item) {
     Document document = of(file, NONE, 0, item.payload());
     add(document, Fields.TYPE, item.type());
     if (item.found().isPresent()) {
@@ -84,7 +110,7 @@ final class Documents {
     return document;
   }
 
-  static Document stamp(FileStamp stamp) {
+  private static Document stamp(FileStamp stamp) {
     Document document = of(stamp.path(), NONE, 0, StoredValue.payload(stamp));
     add(document, Fields.TYPE, Fields.STAMP);
     return document;

@@ -5,11 +5,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
-import merese.search.IndexedFile.IndexedCheck;
-import merese.search.IndexedFile.IndexedLabels;
-import merese.search.IndexedFile.IndexedRecord;
-import merese.search.IndexedFile.IndexedSource;
+import org.apache.lucene.document.Document;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.IndexWriterConfig.OpenMode;
@@ -95,25 +93,8 @@ public final class IndexUpdate implements Closeable {
     if (!isNew) {
       remove(path);
     }
-    writing(
-        () -> {
-          for (IndexedSource source : file.sources()) {
-            writer.addDocuments(Documents.source(path, source));
-          }
-          for (IndexedNote note : file.notes()) {
-            writer.addDocument(Documents.note(path, note));
-          }
-          for (IndexedCheck check : file.checks()) {
-            writer.addDocument(Documents.check(path, check));
-          }
-          for (IndexedLabels labels : file.labels()) {
-            writer.addDocument(Documents.labels(path, labels));
-          }
-          for (IndexedRecord item : file.records()) {
-            writer.addDocument(Documents.record(path, item));
-          }
-          writer.addDocument(Documents.stamp(file.stamp()));
-        });
+    List<Document> documents = Documents.of(file);
+    writing(() -> writer.addDocuments(documents));
   }
 
   /** Puts a note in the place of the one with the same edition and order. */
@@ -132,7 +113,9 @@ public final class IndexUpdate implements Closeable {
         () -> {
           writer.setLiveCommitData(Map.of(NoteIndex.LAYOUT_KEY, NoteIndex.LAYOUT).entrySet());
           writer.commit();
-          TermTableMaker.make(folder);
+          if (TermTable.isMadeFor(writer.getDocStats().numDocs)) {
+            TermTableMaker.make(folder);
+          }
         });
   }
 

@@ -79,8 +79,7 @@ final class LucenePostings implements Postings {
     return Arrays.asList(sorted);
   }
 
-  private static void gather(
-      LeafReaderContext context, List<String> terms, List<StoredValue> found)
+  private static void gather(LeafReaderContext context, List<String> terms, List<StoredValue> found)
       throws IOException {
     LeafReader leaf = context.reader();
     FixedBitSet seen = new FixedBitSet(leaf.maxDoc());

@@ -30,18 +30,16 @@ record StoredValue(String file, String edition, int order, int arrival, byte[] p
 
   static StoredValue of(byte[] bytes, int from, int length, int arrival) {
     ByteBuffer value = ByteBuffer.wrap(bytes, from, length);
-    String file = text(value);
-    String edition = text(value);
+    String file = text(bytes, value);
+    String edition = text(bytes, value);
     int order = value.getInt();
     byte[] payload = Arrays.copyOfRange(bytes, value.position(), from + length);
     return new StoredValue(file, edition, order, arrival, payload);
   }
 
-  @SuppressWarnings("ByteBufferBackingArray") // it wraps an array whole
-  private static String text(ByteBuffer value) {
+  private static String text(byte[] bytes, ByteBuffer value) {
     int length = value.getInt();
-    String text =
-        new String(value.array(), value.position(), length, StandardCharsets.UTF_8);
+    String text = new String(bytes, value.position(), length, StandardCharsets.UTF_8);
     value.position(value.position() + length);
     return text;
   }
@@ -58,8 +56,7 @@ record StoredValue(String file, String edition, int order, int arrival, byte[] p
     long size = bytes.getLong();
     long modified = bytes.getLong();
     boolean settled = bytes.get() == 1;
-    String hash =
-        new String(value.payload, 17, value.payload.length - 17, StandardCharsets.UTF_8);
+    String hash = new String(value.payload, 17, value.payload.length - 17, StandardCharsets.UTF_8);
     return new FileStamp(value.file, size, modified, hash, settled);
   }
 

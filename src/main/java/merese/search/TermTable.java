@@ -22,10 +22,10 @@ import java.util.zip.CRC32;
 /**
  * The postings and values of one commit of a small index, written out as one file beside it.
  *
- * <p>Opening a Lucene index in a new process takes longer than all the rest of an answer. This table
- * is a copy, made at each commit, that can be read without. It knows the commit's files by name,
- * size and check sum: where one of them, or the table itself, is not as it was, there is no table,
- * and Lucene says what is wrong.
+ * <p>Opening a Lucene index in a new process takes longer than all the rest of an answer. This
+ * table is a copy, made at each commit, that can be read without. It knows the commit's files by
+ * name, size and check sum: where one of them, or the table itself, is not as it was, there is no
+ * table, and Lucene says what is wrong.
  *
  * <pre>
  * int     check sum of all that follows
@@ -42,13 +42,15 @@ final class TermTable implements Postings {
   private static final String NAME = "table";
   private static final String COMMITS = "segments_";
 
+  private final byte[] all;
   private final ByteBuffer bytes;
   private final int[] values;
   private final int valueBlock;
   private final int[] terms;
   private final int termBlock;
 
-  private TermTable(ByteBuffer bytes) {
+  private TermTable(byte[] all, ByteBuffer bytes) {
+    this.all = all;
     this.bytes = bytes;
     values = ints(bytes);
     int size = bytes.getInt();
@@ -88,7 +90,7 @@ final class TermTable implements Postings {
           utf(bytes).equals(NoteIndex.LAYOUT)
               && utf(bytes).equals(commit)
               && filesAreAsTheyWere(folder, bytes);
-      return fits ? Optional.of(new TermTable(bytes)) : Optional.empty();
+      return fits ? Optional.of(new TermTable(all, bytes)) : Optional.empty();
     } catch (IOException e) {
       return Optional.empty();
     }
@@ -224,7 +226,7 @@ final class TermTable implements Postings {
     for (int id = seen.nextSetBit(0); id >= 0; id = seen.nextSetBit(id + 1)) {
       int from = valueBlock + values[id];
       int to = id + 1 < values.length ? valueBlock + values[id + 1] : valueEnd();
-      found[next++] = StoredValue.of(bytes.array(), from, to - from, id);
+      found[next++] = StoredValue.of(all, from, to - from, id);
     }
     Arrays.sort(found);
     return Arrays.asList(found);
@@ -244,8 +246,7 @@ final class TermTable implements Postings {
       int at = termBlock + terms[middle];
       int length = bytes.getInt(at);
       int order =
-          Arrays.compareUnsigned(
-              bytes.array(), at + 4, at + 4 + length, term, 0, term.length);
+          Arrays.compareUnsigned(all, at + 4, at + 4 + length, term, 0, term.length);
       if (order == 0) {
         return at + 4 + length;
       } else if (order < 0) {

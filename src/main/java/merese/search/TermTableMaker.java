@@ -18,6 +18,8 @@ import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.PostingsEnum;
 import org.apache.lucene.index.Terms;
 import org.apache.lucene.index.TermsEnum;
+import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.BytesRef;
 
@@ -29,11 +31,8 @@ final class TermTableMaker {
   private TermTableMaker() {}
 
   static void make(Path folder) throws IOException {
-    try (LucenePostings lucene = LucenePostings.open(folder)) {
-      DirectoryReader reader = lucene.reader();
-      if (!TermTable.isMadeFor(reader.numDocs())) {
-        return;
-      }
+    try (Directory directory = FSDirectory.open(folder);
+        DirectoryReader reader = DirectoryReader.open(directory)) {
       TermTableMaker maker = new TermTableMaker();
       for (LeafReaderContext leaf : reader.leaves()) {
         maker.add(leaf.reader());
@@ -94,8 +93,6 @@ final class TermTableMaker {
 
   /** In the order of their bytes, by which the table is searched. */
   private static int byUtf8(String a, String b) {
-    return Arrays.compareUnsigned(
-        a.getBytes(UTF_8),
-        b.getBytes(UTF_8));
+    return Arrays.compareUnsigned(a.getBytes(UTF_8), b.getBytes(UTF_8));
   }
 }

@@ -1,6 +1,7 @@
 package merese.shelf;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,9 +30,10 @@ import merese.store.VocabularyFile;
 import merese.vocabulary.PossibleMeaning;
 import merese.vocabulary.Thesaurus;
 
-/** Makes of the library's files what the index takes. */
+/** Makes of the library's files what the index takes. Terms recur, so each is folded once. */
 final class ForIndex {
   private final Thesaurus thesaurus;
+  private final Map<String, List<List<String>>> forms = new HashMap<>();
 
   ForIndex(Thesaurus thesaurus) {
     this.thesaurus = thesaurus;
@@ -72,7 +74,7 @@ final class ForIndex {
     Set<List<String>> printed = new LinkedHashSet<>();
     boolean unassigned = false;
     for (Naming naming : note.namings()) {
-      printed.addAll(thesaurus.forms(naming.printed()));
+      printed.addAll(forms.computeIfAbsent(naming.printed(), thesaurus::forms));
       if (naming.concept().isPresent()) {
         concepts.add(naming.concept().get());
       } else {

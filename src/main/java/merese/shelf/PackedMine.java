@@ -11,8 +11,7 @@ import merese.model.OwnObject;
 final class PackedMine {
   private static final Claim.Kind[] KINDS = Claim.Kind.values();
   private static final OwnObject.Evidence.Kind[] EVIDENCE = OwnObject.Evidence.Kind.values();
-  private static final OwnObject.Observation.Sense[] SENSES =
-      OwnObject.Observation.Sense.values();
+  private static final OwnObject.Observation.Sense[] SENSES = OwnObject.Observation.Sense.values();
 
   private PackedMine() {}
 
@@ -79,8 +78,7 @@ final class PackedMine {
     }
     List<Mine.Untraced> untraced = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
-      untraced.add(
-          new Mine.Untraced(from.text(), from.optionalText(), PackedNote.date(from)));
+      untraced.add(new Mine.Untraced(from.text(), from.optionalText(), PackedNote.date(from)));
     }
     return new Mine(preferences, coinages, experience, untraced);
   }
@@ -98,7 +96,9 @@ final class PackedMine {
     to.text(object.measurements()).text(object.provenance());
     to.list(object.evidence(), PackedMine::evidence);
     to.list(object.observations(), PackedMine::observation);
-    to.list(object.photographs(), (p, photo) -> p.text(photo.id()).text(photo.file()).text(photo.words()));
+    to.list(
+        object.photographs(),
+        (p, photo) -> p.text(photo.id()).text(photo.file()).text(photo.words()));
     return to.toBytes();
   }
 
@@ -137,10 +137,8 @@ final class PackedMine {
     }
     List<OwnObject.Photograph> photographs = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
-      photographs.add(
-          new OwnObject.Photograph(from.text(), from.text(), from.optionalText()));
+      photographs.add(new OwnObject.Photograph(from.text(), from.text(), from.optionalText()));
     }
-    return new OwnObject(
-        ref, title, measurements, provenance, evidence, observations, photographs);
+    return new OwnObject(ref, title, measurements, provenance, evidence, observations, photographs);
   }
 }

@@ -83,8 +83,7 @@ final class PackedNote {
     String id = from.text();
     List<Naming> namings = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
-      namings.add(
-          new Naming(from.text(), from.optionalText(), from.optionalConstant(WHYS)));
+      namings.add(new Naming(from.text(), from.optionalText(), from.optionalConstant(WHYS)));
     }
     List<Place> places = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
@@ -120,8 +119,7 @@ final class PackedNote {
         from.optionalText(),
         from.flag()
             ? Optional.of(
-                new Note.ObjectLink(
-                    from.text(), from.constant(SAMENESS), from.optionalText()))
+                new Note.ObjectLink(from.text(), from.constant(SAMENESS), from.optionalText()))
             : Optional.empty(),
         from.optionalText(),
         from.flag() ? Optional.of(new Note.Checked(from.text(), date(from))) : Optional.empty());

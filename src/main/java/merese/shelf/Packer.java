@@ -8,11 +8,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
- * Packs values into bytes for the index, where they are read at every question: a text is its length
- * and its UTF-8, a list its size and its elements. {@link Unpacker} reads them in the same order.
+ * Packs values into bytes for the index, where they are read at every question: a text is its
+ * length and its UTF-8, a list its size and its elements. {@link Unpacker} reads them in the same
+ * order.
  */
 final class Packer {
-  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream(512);
 
   Packer number(int value) {
     int rest = value;

@@ -116,8 +116,7 @@ public final class Source {
     @Override
     public int compare(Source a, Source b) {
       int years =
-          Integer.compare(
-              a.year().orElse(Integer.MAX_VALUE), b.year().orElse(Integer.MAX_VALUE));
+          Integer.compare(a.year().orElse(Integer.MAX_VALUE), b.year().orElse(Integer.MAX_VALUE));
       if (years != 0) {
         return years;
       }

@@ -11,13 +11,10 @@ import merese.model.Note;
  * @param order its position in its edition, from 0
  * @param mayMean for each printed term without a concept, the ids of what it may mean
  */
-public record SourcedNote(
-    Source source, int order, Note note, Map<String, List<String>> mayMean) {
+public record SourcedNote(Source source, int order, Note note, Map<String, List<String>> mayMean) {
   @Override
   public boolean equals(Object other) {
-    return other instanceof SourcedNote that
-        && that.order == order
-        && that.source.equals(source);
+    return other instanceof SourcedNote that && that.order == order && that.source.equals(source);
   }
 
   @Override

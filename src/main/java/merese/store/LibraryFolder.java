@@ -40,8 +40,8 @@ public final class LibraryFolder {
 
   /**
    * Opens the library that is the folder {@code root}; see {@link #find} for a looser address. Only
-   * that it is there is made sure of: its files are read when they are asked for.
-   * Files are named in messages as {@code root} is given here.
+   * that it is there is made sure of: its files are read when they are asked for. Files are named
+   * in messages as {@code root} is given here.
    */
   public static LibraryFolder open(Path root) {
     return open(root, PATIENCE, Clock.systemUTC());

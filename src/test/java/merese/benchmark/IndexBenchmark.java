@@ -17,8 +17,8 @@ import merese.testing.ManyWorks;
 import merese.vocabulary.Thesaurus;
 
 /**
- * Building the index, from works in memory to the commit, against a bare Lucene writer that is given
- * the same documents ready made, with the same fields and analyzer.
+ * Building the index, from works in memory to the commit, against a bare Lucene writer that is
+ * given the same documents ready made, with the same fields and analyzer.
  */
 final class IndexBenchmark implements Benchmark {
   private static final int RUNS = 7;
@@ -29,7 +29,7 @@ final class IndexBenchmark implements Benchmark {
   public void run(Report report) throws IOException {
     Thesaurus thesaurus = starter();
     List<Work> works = ManyWorks.of(thesaurus, WORKS, NOTES);
-    BareWriter bare = new BareWriter(FilesForIndex.of(thesaurus, works));
+    BareWriter bare = new BareWriter(new FilesForIndex(thesaurus).of(works));
     double[] ours = new double[RUNS];
     double[] theirs = new double[RUNS];
     build(thesaurus, works);
@@ -56,9 +56,10 @@ final class IndexBenchmark implements Benchmark {
   private static double build(Thesaurus thesaurus, List<Work> works) throws IOException {
     Path folder = Files.createTempDirectory("merese-index");
     long before = System.nanoTime();
+    FilesForIndex files = new FilesForIndex(thesaurus);
     try (IndexUpdate update = IndexUpdate.fromNothing(folder)) {
       for (Work work : works) {
-        update.replace(FilesForIndex.of(thesaurus, work));
+        update.replace(files.of(work));
       }
       update.commit();
     }

@@ -11,7 +11,9 @@ import merese.shelf.Watcher;
 import merese.store.LibraryFolder;
 import merese.testing.ManyWorks;
 
-/** Indexes and asks a library of 1,000 works and 20,000 notes in processes with a heap of 256 MB. */
+/**
+ * Indexes and asks a library of 1,000 works and 20,000 notes in processes with a heap of 256 MB.
+ */
 final class MemoryBenchmark implements Benchmark {
   private static final int WORKS = 1_000;
   private static final int NOTES = 20;

@@ -10,19 +10,15 @@ import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 
-/** Writes documents with Lucene and nothing else: what a benchmark holds building an index against. */
+/**
+ * Writes documents with Lucene and nothing else: what a benchmark holds building an index against.
+ */
 public final class BareWriter {
   private final List<Document> documents = new ArrayList<>();
 
   /** Makes the documents, with the fields that the index has. */
   public BareWriter(List<IndexedFile> files) {
-    for (IndexedFile file : files) {
-      String path = file.stamp().path();
-      file.sources().forEach(source -> documents.addAll(Documents.source(path, source)));
-      file.notes().forEach(note -> documents.add(Documents.note(path, note)));
-      file.checks().forEach(check -> documents.add(Documents.check(path, check)));
-      documents.add(Documents.stamp(file.stamp()));
-    }
+    files.forEach(file -> documents.addAll(Documents.of(file)));
   }
 
   public int size() {

@@ -9,16 +9,19 @@ import merese.vocabulary.Thesaurus;
 
 /** Lets a benchmark make of works what the index takes, as the shelf does. */
 public final class FilesForIndex {
-  private FilesForIndex() {}
+  private final ForIndex maker;
 
-  public static IndexedFile of(Thesaurus thesaurus, Work work) {
-    FileStamp stamp = new FileStamp("works/" + work.id() + ".json", 1, 1, "", true);
-    return new ForIndex(thesaurus).work(stamp, work);
+  public FilesForIndex(Thesaurus thesaurus) {
+    maker = new ForIndex(thesaurus);
   }
 
-  public static List<IndexedFile> of(Thesaurus thesaurus, List<Work> works) {
+  public IndexedFile of(Work work) {
+    return maker.work(new FileStamp("works/" + work.id() + ".json", 1, 1, "", true), work);
+  }
+
+  public List<IndexedFile> of(List<Work> works) {
     List<IndexedFile> files = new ArrayList<>();
-    works.forEach(work -> files.add(of(thesaurus, work)));
+    works.forEach(work -> files.add(of(work)));
     return files;
   }
 }
