@@ -55,6 +55,15 @@ public record OwnObject(
       Sense sense,
       boolean found,
       Optional<String> photo) {
+    /** In one line: "base: pencilled number, 88", "rings: mould seam, looked for and not found". */
+    public String words() {
+      return part
+          + ": "
+          + character
+          + value.map(v -> ", " + v).orElse("")
+          + (found ? "" : ", looked for and not found");
+    }
+
     /** How it was noticed. */
     public enum Sense implements Coded {
       SEEN,

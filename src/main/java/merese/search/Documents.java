@@ -12,7 +12,6 @@ import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field.Store;
 import org.apache.lucene.document.StringField;
-import org.apache.lucene.document.TextField;
 import org.apache.lucene.util.BytesRef;
 
 /** Makes the index's documents. */
@@ -60,7 +59,7 @@ final class Documents {
     for (String piece : note.pieces()) {
       add(document, Fields.PIECE, Fields.piece(note.edition(), piece));
     }
-    document.add(new TextField(Fields.TEXT, note.text(), Store.NO));
+    SearchFields.add(document, HitKind.NOTE, note.edition(), note.searchable());
     return document;
   }
 
@@ -82,7 +81,7 @@ final class Documents {
   private static List<Document> source(String file, IndexedSource source) {
     Document brief = of(file, source.edition(), 0, source.brief());
     add(brief, Fields.TYPE, Fields.SOURCE);
-    brief.add(new TextField(Fields.TEXT, source.text(), Store.NO));
+    SearchFields.add(brief, HitKind.SOURCE, source.edition(), source.searchable());
     Document whole = of(file, source.edition(), 0, source.whole());
     add(whole, Fields.WHOLE_SOURCE, source.edition());
     return List.of(brief, whole);
@@ -105,6 +104,9 @@ final class Documents {
   private static Document record(String file, IndexedRecord item) {
     Document document = of(file, NONE, 0, item.payload());
     add(document, Fields.TYPE, item.type());
+    if (item.found().isPresent()) {
+      SearchFields.add(document, item.found().get().kind(), NONE, item.found().get().by());
+    }
     return document;
   }
 

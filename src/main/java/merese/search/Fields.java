@@ -36,8 +36,30 @@ final class Fields {
   /** On the document that holds all of an edition: its key. */
   static final String WHOLE_SOURCE = "wholeSource";
 
-  /** All words, for full-text search. */
-  static final String TEXT = "text";
+  /** What a document can be found by in words; {@link Part} says what is in which. */
+  static final String TERM = "term";
+
+  static final String QUOTATION = "quotation";
+  static final String CLAIM = "claim";
+  static final String READING = "reading";
+  static final String TITLE = "title";
+  static final String AUTHOR = "author";
+  static final String IMPRINT = "imprint";
+  static final String PLACE = "place";
+  static final String DEFINITION = "definition";
+  static final String OWN = "own";
+
+  /** All words, each as often as its parts weigh: what the ranking counts. */
+  static final String ALL = "all";
+
+  static final String EDITION = "edition";
+  static final String ABOUT = "about";
+  static final String YEAR = "year";
+  static final String KIND = "kind";
+  static final String PICTURED = "pictured";
+
+  /** What kind of hit a document is; only one that can be found has it. */
+  static final String FOUND = "found";
 
   /** What the document gives back. */
   static final String STORED = "stored";

@@ -17,4 +17,7 @@ public final class Hits {
 
   /** A line of a check log. */
   public record CheckHit(String edition, byte[] payload) {}
+
+  /** Something that was stored whole. */
+  public record RecordHit(String file, byte[] payload) {}
 }

@@ -1,6 +1,7 @@
 package merese.search;
 
 import java.util.List;
+import java.util.Optional;
 
 /** All that one file of a library brings into the index. */
 public record IndexedFile(
@@ -14,11 +15,11 @@ public record IndexedFile(
   /**
    * An edition.
    *
-   * @param text its author, title and imprint, for full-text search
+   * @param searchable its authors, titles and imprint
    * @param brief what {@link NoteIndex#sources} gives back of it
    * @param whole what {@link NoteIndex#wholeSource} gives back
    */
-  public record IndexedSource(String edition, String text, byte[] brief, byte[] whole) {}
+  public record IndexedSource(String edition, Searchable searchable, byte[] brief, byte[] whole) {}
 
   /** One line of an edition's check log. */
   public record IndexedCheck(String edition, String concept, byte[] payload) {}
@@ -30,6 +31,17 @@ public record IndexedFile(
    */
   public record IndexedLabels(List<List<String>> words, byte[] payload) {}
 
-  /** Anything that is read whole: settings, a facet, the user's own words and pieces. */
-  public record IndexedRecord(String type, byte[] payload) {}
+  /**
+   * Anything that is read whole: a facet, the user's own words and pieces.
+   *
+   * @param found what it is found as; empty for what is no hit
+   */
+  public record IndexedRecord(String type, Optional<Found> found, byte[] payload) {
+    public IndexedRecord(String type, byte[] payload) {
+      this(type, Optional.empty(), payload);
+    }
+  }
+
+  /** What a record is found as, and by what. */
+  public record Found(HitKind kind, Searchable by) {}
 }

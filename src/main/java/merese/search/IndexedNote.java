@@ -16,7 +16,7 @@ import java.util.List;
  * @param printed its terms as folded words; one that may be read with or without an optional word
  *     is there in each form
  * @param pieces ids of the pieces that its places speak of
- * @param text all its words, for full-text search
+ * @param searchable what it can be found by in words
  * @param payload what a hit gives back
  */
 public record IndexedNote(
@@ -28,5 +28,5 @@ public record IndexedNote(
     Collection<String> possible,
     List<List<String>> printed,
     Collection<String> pieces,
-    String text,
+    Searchable searchable,
     byte[] payload) {}

@@ -9,9 +9,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
+import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
+import merese.vocabulary.Thesaurus;
 
 /**
  * One commit of the index, open for questions. Every answer is complete (no cut-off) and in the
@@ -22,16 +25,21 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "3";
+  static final String LAYOUT = "4";
 
   static final String LAYOUT_KEY = "merese.layout";
 
   /** Below this an index is checked against its check sums each time it is opened; in bytes. */
   static final long CHECKED_SIZE = 32L << 20;
 
+  private final Path folder;
   private final Postings postings;
 
-  private NoteIndex(Postings postings) {
+  /** Lucene's own index, opened for the first question in words. */
+  private LucenePostings lucene;
+
+  private NoteIndex(Path folder, Postings postings) {
+    this.folder = folder;
     this.postings = postings;
   }
 
@@ -43,14 +51,14 @@ public final class NoteIndex implements Closeable {
   public static NoteIndex open(Path folder) {
     Optional<TermTable> table = TermTable.open(folder);
     if (table.isPresent()) {
-      return new NoteIndex(table.get());
+      return new NoteIndex(folder, table.get());
     }
     LucenePostings lucene = LucenePostings.open(folder);
     if (TermTable.isMadeFor(lucene.reader().numDocs())) {
       closeQuietly(lucene);
       throw new IndexDamagedException("the index lacks a part", null);
     }
-    return new NoteIndex(lucene);
+    return new NoteIndex(folder, lucene);
   }
 
   /** The notes that meet at least one of the criteria. */
@@ -136,6 +144,39 @@ public final class NoteIndex implements Closeable {
     return payloads;
   }
 
+  /** What was stored whole under this type, with the file that each is from. */
+  public List<RecordHit> recordHits(String type) {
+    List<RecordHit> hits = new ArrayList<>();
+    for (StoredValue value : ofType(type)) {
+      hits.add(new RecordHit(value.file(), value.payload()));
+    }
+    return hits;
+  }
+
+  /**
+   * Answers a question in words, best first.
+   *
+   * @param thesaurus what concepts that are asked for are looked up in
+   * @param rank the place of an edition, by its key, among hits that are otherwise equal; it is
+   *     asked with an empty key for what is of no edition
+   */
+  public FoundHits find(
+      FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
+    return Finder.ask(lucene(), asked, limit, thesaurus, rank);
+  }
+
+  /** Words like those of the question that nothing here has. */
+  public List<NearWord> near(FindQuery asked) {
+    return Finder.near(lucene(), asked);
+  }
+
+  private LucenePostings lucene() {
+    if (lucene == null) {
+      lucene = postings instanceof LucenePostings opened ? opened : LucenePostings.open(folder);
+    }
+    return lucene;
+  }
+
   /** The files that this commit was made from, by path. */
   public Map<String, FileStamp> stamps() {
     Map<String, FileStamp> stamps = new HashMap<>();
@@ -160,6 +201,7 @@ public final class NoteIndex implements Closeable {
   @Override
   public void close() {
     closeQuietly(postings);
+    closeQuietly(lucene);
   }
 
   static void closeQuietly(Closeable open) {

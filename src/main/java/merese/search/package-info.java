@@ -7,6 +7,11 @@
  * elsewhere. An index that cannot be read raises {@link merese.search.IndexDamagedException}, so
  * that its owner can build it again.
  *
+ * <p>A question in words starts at {@link merese.search.FindQuery}, which reads it and refuses with
+ * a caret what can mean nothing; {@code FindLucene} makes Lucene's queries of it, {@code Finder}
+ * asks them, and {@link merese.search.Highlights} finds the words again in the texts of the few
+ * hits that are shown. {@link merese.search.Part} says how much a word counts where.
+ *
  * <p>May use {@code model} and {@code vocabulary}.
  */
 package merese.search;

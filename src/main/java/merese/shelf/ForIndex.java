@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import merese.model.Check;
-import merese.model.Claim;
 import merese.model.Concept;
 import merese.model.Edition;
 import merese.model.Homonym;
@@ -47,7 +46,7 @@ final class ForIndex {
     for (Edition edition : work.editions()) {
       sources.add(source(work, edition));
       for (int order = 0; order < edition.notes().size(); order++) {
-        notes.add(note(edition.key(), order, edition.notes().get(order)));
+        notes.add(note(work, edition.key(), order, edition.notes().get(order)));
       }
       for (Check check : edition.checks()) {
         checks.add(new IndexedCheck(edition.key(), check.concept(), PackedNote.pack(check)));
@@ -60,12 +59,15 @@ final class ForIndex {
     String heading = FilingHeading.of(work, edition);
     return new IndexedSource(
         edition.key(),
-        heading + " " + work.title() + " " + work.subtitle().orElse(""),
+        Findable.source(work, edition),
         PackedSource.pack(work, edition, heading),
         LibraryJson.encodeWork(work.withOnly(edition.withoutNotes())));
   }
 
-  IndexedNote note(String edition, int order, Note note) {
+  /**
+   * @param work the note's; its notes may be left out
+   */
+  IndexedNote note(Work work, String edition, int order, Note note) {
     Set<String> concepts = new LinkedHashSet<>();
     Set<String> possible = new LinkedHashSet<>();
     Map<String, List<String>> mayMean = new LinkedHashMap<>();
@@ -98,7 +100,7 @@ final class ForIndex {
         withBroader(possible),
         List.copyOf(printed),
         pieces,
-        words(note),
+        new Findable(thesaurus).note(note, Findable.authors(work)),
         PackedNote.pack(note, mayMean));
   }
 
@@ -108,19 +110,6 @@ final class ForIndex {
       all.addAll(thesaurus.broader(concept));
     }
     return all;
-  }
-
-  private static String words(Note note) {
-    StringBuilder words = new StringBuilder();
-    for (Naming naming : note.namings()) {
-      words.append(naming.printed()).append('\n');
-    }
-    for (Claim claim : note.claims()) {
-      words.append(claim.words()).append('\n');
-    }
-    note.quotation().ifPresent(q -> words.append(q).append('\n'));
-    note.reading().ifPresent(r -> words.append(r).append('\n'));
-    return words.toString();
   }
 
   IndexedFile vocabulary(FileStamp stamp, VocabularyFile file) {
@@ -136,7 +125,10 @@ final class ForIndex {
       }
       labels.add(labels(words, List.of(concept.id())));
     }
-    return record(stamp, RecordTypes.FACET, PackedVocabulary.pack(file), labels);
+    List<IndexedRecord> records = new ArrayList<>();
+    records.add(new IndexedRecord(RecordTypes.FACET, PackedVocabulary.pack(file)));
+    file.concepts().forEach(concept -> records.add(ForFinding.concept(concept)));
+    return records(stamp, labels, records);
   }
 
   IndexedFile homonyms(FileStamp stamp, List<Homonym> register) {
@@ -144,7 +136,10 @@ final class ForIndex {
     for (Homonym homonym : register) {
       labels.add(labels(Set.of(homonym.word()), homonym.concepts()));
     }
-    return record(stamp, RecordTypes.REGISTER, PackedVocabulary.pack(register), labels);
+    return records(
+        stamp,
+        labels,
+        List.of(new IndexedRecord(RecordTypes.REGISTER, PackedVocabulary.pack(register))));
   }
 
   private IndexedLabels labels(Set<String> texts, List<String> concepts) {
@@ -155,12 +150,12 @@ final class ForIndex {
     return new IndexedLabels(List.copyOf(forms), PackedLabels.pack(forms, concepts));
   }
 
-  static IndexedFile mine(FileStamp stamp, Mine mine) {
-    return record(stamp, RecordTypes.MINE, PackedMine.pack(mine), List.of());
+  IndexedFile mine(FileStamp stamp, Mine mine) {
+    return records(stamp, List.of(), ForFinding.mine(thesaurus, mine));
   }
 
-  static IndexedFile object(FileStamp stamp, OwnObject object) {
-    return record(stamp, RecordTypes.OBJECT, PackedMine.pack(object), List.of());
+  IndexedFile object(FileStamp stamp, OwnObject object) {
+    return records(stamp, List.of(), List.of(ForFinding.piece(thesaurus, object)));
   }
 
   /** The settings are read from their file at each opening, so only their stamp is kept. */
@@ -168,9 +163,8 @@ final class ForIndex {
     return new IndexedFile(stamp, List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
-  private static IndexedFile record(
-      FileStamp stamp, String type, byte[] packed, List<IndexedLabels> labels) {
-    return new IndexedFile(
-        stamp, List.of(), List.of(), List.of(), labels, List.of(new IndexedRecord(type, packed)));
+  private static IndexedFile records(
+      FileStamp stamp, List<IndexedLabels> labels, List<IndexedRecord> records) {
+    return new IndexedFile(stamp, List.of(), List.of(), List.of(), labels, records);
   }
 }

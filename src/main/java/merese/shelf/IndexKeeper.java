@@ -3,9 +3,11 @@ package merese.shelf;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,7 +17,9 @@ import merese.model.Edition;
 import merese.model.Facet;
 import merese.model.Note;
 import merese.model.Work;
+import merese.search.FileStamp;
 import merese.search.Hits.NoteHit;
+import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.IndexDamagedException;
 import merese.search.IndexUpdate;
@@ -121,6 +125,7 @@ final class IndexKeeper {
       vocabulary.files().forEach(update::replace);
       if (changes.touchVocabulary()) {
         again = notesAgain(index, before, vocabulary.thesaurus(), changes, update, reading);
+        ownAgain(index, vocabulary.thesaurus(), changes, update);
       }
       others(
           reading,
@@ -176,13 +181,11 @@ final class IndexKeeper {
               yield read.map(r -> maker.work(r.stamp(), r.value()));
             }
             case OBJECT ->
-                reading
-                    .read(file, folder::readObject)
-                    .map(r -> ForIndex.object(r.stamp(), r.value()));
+                reading.read(file, folder::readObject).map(r -> maker.object(r.stamp(), r.value()));
             case MINE ->
                 reading
                     .read(file, path -> folder.readMine())
-                    .map(r -> ForIndex.mine(r.stamp(), r.value()));
+                    .map(r -> maker.mine(r.stamp(), r.value()));
             case SETTINGS ->
                 reading
                     .read(file, path -> folder.storedSettings())
@@ -234,6 +237,7 @@ final class IndexKeeper {
       return 0;
     }
     ForIndex maker = new ForIndex(after);
+    Map<String, Work> works = new HashMap<>();
     int again = 0;
     boolean sound = true;
     for (NoteHit hit : index.notesDependingOn(changed)) {
@@ -242,7 +246,8 @@ final class IndexKeeper {
         sound &=
             note.namings().stream()
                 .allMatch(n -> n.concept().isEmpty() || isKnown(after, n.concept().get()));
-        update.replace(hit.file(), maker.note(hit.edition(), hit.order(), note));
+        Work work = works.computeIfAbsent(hit.edition(), e -> Shelf.whole(index, e));
+        update.replace(hit.file(), maker.note(work, hit.edition(), hit.order(), note));
         again++;
       }
     }
@@ -250,6 +255,24 @@ final class IndexKeeper {
       reading.contradiction();
     }
     return again;
+  }
+
+  /** Makes the user's own words and pieces again, which are found by labels of their concepts. */
+  private static void ownAgain(
+      NoteIndex index, Thesaurus after, Changes changes, IndexUpdate update) {
+    ForIndex maker = new ForIndex(after);
+    Map<String, FileStamp> stamps = index.stamps();
+    for (RecordHit hit : index.recordHits(RecordTypes.MINE)) {
+      if (!changes.concerns(hit.file())) {
+        update.replace(maker.mine(stamps.get(hit.file()), PackedMine.unpack(hit.payload())));
+      }
+    }
+    for (RecordHit hit : index.recordHits(RecordTypes.OBJECT)) {
+      if (!changes.concerns(hit.file())) {
+        update.replace(
+            maker.object(stamps.get(hit.file()), PackedMine.unpackObject(hit.payload())));
+      }
+    }
   }
 
   /** The concepts whose labels or ancestors differ, or which are only in one of the two. */

@@ -5,6 +5,13 @@ final class RecordTypes {
   static final String FACET = "facet";
   static final String REGISTER = "register";
   static final String MINE = "mine";
+
+  /** One entry of the above, to be found. */
+  static final String MINE_ENTRY = "mine-entry";
+
+  /** The id of one concept, to be found. */
+  static final String CONCEPT = "concept";
+
   static final String OBJECT = "object";
 
   private RecordTypes() {}

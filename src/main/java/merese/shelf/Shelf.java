@@ -14,10 +14,12 @@ import merese.model.LibrarySettings;
 import merese.model.Mine;
 import merese.model.OwnObject;
 import merese.model.Work;
+import merese.search.FindQuery;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.SourceHit;
 import merese.search.IndexDamagedException;
+import merese.search.NearWord;
 import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
 import merese.store.LibraryException;
@@ -126,7 +128,7 @@ public final class Shelf implements Closeable {
     return List.copyOf(sourcesByKey().values());
   }
 
-  private Map<String, Source> sourcesByKey() {
+  Map<String, Source> sourcesByKey() {
     if (sources == null) {
       sources = new LinkedHashMap<>();
       for (SourceHit hit : index.sources()) {
@@ -138,6 +140,10 @@ public final class Shelf implements Closeable {
 
   /** All of an edition's work and edition, but the notes. */
   Work whole(String edition) {
+    return whole(index, edition);
+  }
+
+  static Work whole(NoteIndex index, String edition) {
     try {
       return LibraryJson.decodeWork(index.wholeSource(edition));
     } catch (LibraryException e) {
@@ -179,7 +185,7 @@ public final class Shelf implements Closeable {
   }
 
   /** A note that several questions find is unpacked once. */
-  private SourcedNote note(NoteHit hit) {
+  SourcedNote note(NoteHit hit) {
     Map<Integer, SourcedNote> known = notes.get(hit.edition());
     if (known == null) {
       known = new HashMap<>();
@@ -193,6 +199,21 @@ public final class Shelf implements Closeable {
       known.put(hit.order(), note);
     }
     return note;
+  }
+
+  /**
+   * What a question in words finds, best first; of what is equal, sources before notes and each by
+   * year.
+   *
+   * @throws merese.search.FindQueryException where it names a concept or source that is not there
+   */
+  public Finding find(FindQuery asked, int limit) {
+    return new FindingMaker(this, index).find(asked, limit);
+  }
+
+  /** Words of the library like those of a question that nothing in it has. */
+  public List<NearWord> nearWords(FindQuery asked) {
+    return index.near(asked);
   }
 
   /** The check log's lines that are about just these concepts. */

@@ -1,0 +1,191 @@
+package merese.search;
+
+import static org.apache.lucene.search.DocIdSetIterator.NO_MORE_DOCS;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.ToIntFunction;
+import merese.search.FoundHits.FoundHit;
+import merese.vocabulary.Thesaurus;
+import org.apache.lucene.index.BinaryDocValues;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.PostingsEnum;
+import org.apache.lucene.index.ReaderUtil;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.DocIdSetIterator;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.ScoreMode;
+import org.apache.lucene.search.Scorer;
+import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.search.Weight;
+import org.apache.lucene.util.Bits;
+
+/** Asks the index questions in words. */
+final class Finder {
+  /** Scores that differ by less are the same, in whatever order their parts were added up. */
+  private static final float SAME = 1e-3f;
+
+  private final LiveSearcher searcher;
+  private final Thesaurus thesaurus;
+
+  private Finder(IndexReader reader, Thesaurus thesaurus) {
+    this.searcher = new LiveSearcher(reader);
+    this.thesaurus = thesaurus;
+  }
+
+  /** As {@link NoteIndex#find}; here, so that other questions do not load what this one needs. */
+  static FoundHits ask(
+      LucenePostings lucene,
+      FindQuery asked,
+      int limit,
+      Thesaurus thesaurus,
+      ToIntFunction<String> rank) {
+    try {
+      return new Finder(lucene.reader(), thesaurus).find(asked, limit, rank);
+    } catch (FindQueryException e) {
+      throw e;
+    } catch (IOException | RuntimeException e) {
+      throw new IndexDamagedException("the index cannot be read", e);
+    }
+  }
+
+  /** As {@link NoteIndex#near}. */
+  static List<NearWord> near(LucenePostings lucene, FindQuery asked) {
+    try {
+      return NearWords.of(new LiveSearcher(lucene.reader()), asked);
+    } catch (IOException | RuntimeException e) {
+      throw new IndexDamagedException("the index cannot be read", e);
+    }
+  }
+
+  /**
+   * @param rank the place of an edition among hits that are otherwise equal
+   */
+  private FoundHits find(FindQuery asked, int limit, ToIntFunction<String> rank)
+      throws IOException {
+    FindLucene queries =
+        new FindLucene(asked, new FindConcepts(asked.text(), thesaurus), this::editions);
+    List<Scored> strict = scored(queries.strict());
+    List<FoundHit> hits = new ArrayList<>(best(strict, limit, rank, true));
+    Optional<Query> loose = queries.loose();
+    int some = 0;
+    if (loose.isPresent()) {
+      Set<Integer> known = new HashSet<>();
+      strict.forEach(s -> known.add(s.id()));
+      List<Scored> rest = scored(loose.get());
+      rest.removeIf(s -> known.contains(s.id()));
+      some = rest.size();
+      hits.addAll(best(rest, limit - hits.size(), rank, false));
+    }
+    return new FoundHits(hits, strict.size(), some);
+  }
+
+  private record Scored(int id, int score) {}
+
+  private List<Scored> scored(Query query) throws IOException {
+    List<Scored> found = new ArrayList<>();
+    Weight weight = searcher.createWeight(searcher.rewrite(query), ScoreMode.COMPLETE, 1);
+    for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+      Scorer scorer = weight.scorer(leaf);
+      if (scorer != null) {
+        Bits live = leaf.reader().getLiveDocs();
+        DocIdSetIterator ids = scorer.iterator();
+        for (int id = ids.nextDoc(); id != NO_MORE_DOCS; id = ids.nextDoc()) {
+          if (live == null || live.get(id)) {
+            found.add(new Scored(leaf.docBase + id, Math.round(scorer.score() / SAME)));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  private List<FoundHit> best(List<Scored> found, int most, ToIntFunction<String> rank, boolean all)
+      throws IOException {
+    if (most <= 0 || found.isEmpty()) {
+      return List.of();
+    }
+    List<Scored> sorted = new ArrayList<>(found);
+    sorted.sort(Comparator.comparingInt(Scored::score).reversed());
+    int last = sorted.get(Math.min(most, sorted.size()) - 1).score();
+    HitKind[] kinds = kinds();
+    List<Ranked> ranked = new ArrayList<>();
+    for (Scored each : sorted) {
+      if (each.score() < last) {
+        break;
+      }
+      StoredValue value = value(each.id());
+      ranked.add(
+          new Ranked(each.score(), kinds[each.id()], rank.applyAsInt(value.edition()), value));
+    }
+    ranked.sort(Ranked.BEST_FIRST);
+    List<FoundHit> hits = new ArrayList<>();
+    for (Ranked each : ranked.subList(0, Math.min(most, ranked.size()))) {
+      StoredValue value = each.value();
+      hits.add(
+          new FoundHit(
+              each.kind(), value.file(), value.edition(), value.order(), all, value.payload()));
+    }
+    return hits;
+  }
+
+  /** What is otherwise equal goes by kind, then as values sort. */
+  private record Ranked(int score, HitKind kind, int rank, StoredValue value) {
+    static final Comparator<Ranked> BEST_FIRST =
+        Comparator.comparingInt((Ranked r) -> -r.score())
+            .thenComparing(Ranked::kind)
+            .thenComparingInt(Ranked::rank)
+            .thenComparing(Ranked::value);
+  }
+
+  private StoredValue value(int id) throws IOException {
+    List<LeafReaderContext> leaves = searcher.getLeafContexts();
+    LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(id, leaves));
+    BinaryDocValues stored = leaf.reader().getBinaryDocValues(Fields.STORED);
+    stored.advanceExact(id - leaf.docBase);
+    return StoredValue.of(stored.binaryValue(), id);
+  }
+
+  /** What each document is found as, by its number; null for one that is no hit. */
+  private HitKind[] kinds() throws IOException {
+    HitKind[] kinds = new HitKind[searcher.getIndexReader().maxDoc()];
+    for (HitKind kind : HitKind.values()) {
+      Term term = new Term(Fields.FOUND, kind.code());
+      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+        PostingsEnum found = leaf.reader().postings(term, PostingsEnum.NONE);
+        if (found != null) {
+          for (int id = found.nextDoc(); id != NO_MORE_DOCS; id = found.nextDoc()) {
+            kinds[leaf.docBase + id] = kind;
+          }
+        }
+      }
+    }
+    return kinds;
+  }
+
+  private Set<String> editions(Query query) {
+    try {
+      Set<String> editions = new TreeSet<>();
+      Query sources =
+          new BooleanQuery.Builder()
+              .add(query, Occur.MUST)
+              .add(new TermQuery(new Term(Fields.TYPE, Fields.SOURCE)), Occur.FILTER)
+              .build();
+      for (Scored each : scored(sources)) {
+        editions.add(value(each.id()).edition());
+      }
+      return editions;
+    } catch (IOException e) {
+      throw new IndexDamagedException("the index cannot be read", e);
+    }
+  }
+}

@@ -1,0 +1,52 @@
+package merese.shelf;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import merese.search.FindQuery;
+import merese.search.FoundHits;
+import merese.search.FoundHits.FoundHit;
+import merese.search.Hits.NoteHit;
+import merese.search.NoteIndex;
+
+/** Asks the index questions in words and unpacks what it finds. */
+final class FindingMaker {
+  private final Shelf shelf;
+  private final NoteIndex index;
+
+  FindingMaker(Shelf shelf, NoteIndex index) {
+    this.shelf = shelf;
+    this.index = index;
+  }
+
+  Finding find(FindQuery asked, int limit) {
+    List<Source> byYear = new ArrayList<>(shelf.sources());
+    byYear.sort(Source.BY_YEAR);
+    Map<String, Integer> rank = new HashMap<>();
+    byYear.forEach(s -> rank.put(s.key(), rank.size()));
+    FoundHits found =
+        index.find(
+            asked, limit, shelf.thesaurus(), edition -> rank.getOrDefault(edition, rank.size()));
+    List<Finding.Thing> things = new ArrayList<>();
+    found.hits().forEach(hit -> things.add(thing(hit)));
+    return new Finding(things, found.withAll(), found.withSome());
+  }
+
+  private Finding.Thing thing(FoundHit hit) {
+    byte[] payload = hit.payload();
+    return switch (hit.kind()) {
+      case NOTE ->
+          new Finding.OfNote(
+              shelf.note(new NoteHit(hit.file(), hit.edition(), hit.order(), payload)), hit.all());
+      case SOURCE -> new Finding.OfSource(shelf.sourcesByKey().get(hit.edition()), hit.all());
+      case CONCEPT -> {
+        String id = new String(payload, StandardCharsets.UTF_8);
+        yield new Finding.OfConcept(shelf.thesaurus().concept(id).orElseThrow(), hit.all());
+      }
+      case PIECE -> new Finding.OfPiece(PackedMine.unpackObject(payload), hit.all());
+      case MINE -> new Finding.OfMine(PackedMine.unpack(payload), hit.all());
+    };
+  }
+}
