@@ -197,6 +197,8 @@ public final class NoteIndex implements Closeable {
       return term(Fields.PRINTED_KEY, String.join(" ", exactly.words()));
     } else if (criterion instanceof NoteCriterion.SpeaksOf piece) {
       return term(Fields.PIECE, Fields.piece(piece.edition(), piece.piece()));
+    } else if (criterion instanceof NoteCriterion.InSource source) {
+      return term(Fields.EDITION, source.edition());
     }
     throw new IllegalArgumentException("no query for " + criterion);
   }

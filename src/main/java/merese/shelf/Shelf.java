@@ -148,6 +148,11 @@ public final class Shelf implements Closeable {
     return notes;
   }
 
+  /** All notes of a source, in the order of its file. */
+  public List<SourcedNote> notesOf(Source source) {
+    return notes(List.of(new NoteCriterion.InSource(source.key())));
+  }
+
   /** The check log's lines that are about just these concepts. */
   public List<SourcedCheck> checks(Collection<String> concepts) {
     List<SourcedCheck> checks = new ArrayList<>();
