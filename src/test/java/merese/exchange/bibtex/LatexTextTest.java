@@ -20,7 +20,7 @@ class LatexTextTest {
           $5 & 6% #1 a_b → \\$5 \\& 6\\% \\#1 a\\_b
           a^b~c          → a{\\textasciicircum}b{\\textasciitilde}c
           <b>|           → {\\textless}b{\\textgreater}{\\textbar}
-          Lötz, Émile    → L{\\"o}tz, {\\'E}mile
+          Töve, Émile    → T{\\"o}ve, {\\'E}mile
           Łódź naïve     → {\\L}{\\'o}d{\\'z} na{\\"\\i}ve
           façade         → fa{\\c{c}}ade
           1790–1810      → 1790--1810
