@@ -2,8 +2,9 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import merese.answer.Coverage.CaptionConflict;
@@ -12,6 +13,7 @@ import merese.model.Naming.Why;
 import merese.model.Note;
 import merese.model.Place;
 import merese.model.Place.Medium;
+import merese.shelf.Shelf;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -22,27 +24,49 @@ import merese.vocabulary.Thesaurus;
  * the same as, broader or narrower than a meaning of the other.
  */
 final class Captions {
+  private final Shelf shelf;
   private final Thesaurus thesaurus;
 
-  Captions(Thesaurus thesaurus) {
-    this.thesaurus = thesaurus;
+  Captions(Shelf shelf) {
+    this.shelf = shelf;
+    this.thesaurus = shelf.thesaurus();
   }
 
-  private record Wording(Note note, Naming naming, Place place) {}
+  private record Wording(Naming naming, Place place) {}
 
   /** The disagreements among the notes of one source. */
   List<CaptionConflict> conflicts(Collection<Note> notes) {
-    List<Wording> captions = wordings(notes, Medium.CAPTION);
-    List<Wording> texts = wordings(notes, Medium.TEXT);
-    Set<CaptionConflict> conflicts = new LinkedHashSet<>();
-    for (Wording caption : captions) {
-      List<Wording> against =
-          texts.stream()
-              .filter(t -> t.place().piece().isPresent())
-              .filter(t -> t.place().piece().equals(caption.place().piece()))
-              .filter(t -> disagree(caption, t))
-              .toList();
-      for (Wording text : against) {
+    List<Wording> texts = new ArrayList<>();
+    for (Note note : notes) {
+      texts.addAll(wordings(note, Medium.TEXT));
+    }
+    Map<String, CaptionConflict> found = new LinkedHashMap<>();
+    for (Note note : notes) {
+      for (Wording caption : wordings(note, Medium.CAPTION)) {
+        for (CaptionConflict conflict : conflicts(caption, texts)) {
+          found.putIfAbsent(key(conflict), conflict);
+        }
+      }
+    }
+    return List.copyOf(found.values());
+  }
+
+  private static String key(CaptionConflict conflict) {
+    return conflict.caption()
+        + '\n'
+        + conflict.captionAt()
+        + '\n'
+        + (conflict.text().isPresent()
+            ? conflict.text().get() + "\n" + conflict.words().get()
+            : "");
+  }
+
+  private List<CaptionConflict> conflicts(Wording caption, List<Wording> texts) {
+    List<CaptionConflict> conflicts = new ArrayList<>();
+    for (Wording text : texts) {
+      if (text.place().piece().isPresent()
+          && text.place().piece().equals(caption.place().piece())
+          && disagree(caption, text)) {
         conflicts.add(
             new CaptionConflict(
                 caption.naming().printed(),
@@ -50,25 +74,25 @@ final class Captions {
                 Optional.of(text.naming().printed()),
                 Optional.of(text.place().locator())));
       }
-      if (against.isEmpty() && contradictsReading(caption)) {
-        conflicts.add(
-            new CaptionConflict(
-                caption.naming().printed(),
-                caption.place().locator(),
-                Optional.empty(),
-                Optional.empty()));
-      }
     }
-    return List.copyOf(conflicts);
+    if (conflicts.isEmpty() && contradictsReading(caption.naming())) {
+      conflicts.add(
+          new CaptionConflict(
+              caption.naming().printed(),
+              caption.place().locator(),
+              Optional.empty(),
+              Optional.empty()));
+    }
+    return conflicts;
   }
 
-  private static List<Wording> wordings(Collection<Note> notes, Medium medium) {
+  private static List<Wording> wordings(Note note, Medium medium) {
     List<Wording> found = new ArrayList<>();
-    for (Note note : notes) {
-      for (Naming naming : note.namings()) {
+    for (Naming naming : note.namings()) {
+      if (!naming.printed().isEmpty()) {
         for (Place place : note.placesOf(naming)) {
-          if (place.medium() == medium && !naming.printed().isEmpty()) {
-            found.add(new Wording(note, naming, place));
+          if (place.medium() == medium) {
+            found.add(new Wording(naming, place));
           }
         }
       }
@@ -81,8 +105,7 @@ final class Captions {
         && areIncompatible(meanings(caption.naming()), meanings(text.naming()));
   }
 
-  private boolean contradictsReading(Wording caption) {
-    Naming naming = caption.naming();
+  private boolean contradictsReading(Naming naming) {
     return naming.why().isPresent()
         && naming.why().get() != Why.TEXT
         && areIncompatible(ordinaryMeanings(naming), Set.of(naming.concept().get()));
@@ -93,11 +116,14 @@ final class Captions {
       return Set.of(naming.concept().get());
     }
     Set<String> ordinary = ordinaryMeanings(naming);
-    return ordinary.isEmpty() ? naming.concept().map(Set::of).orElse(Set.of()) : ordinary;
+    if (!ordinary.isEmpty() || naming.concept().isEmpty()) {
+      return ordinary;
+    }
+    return Set.of(naming.concept().get());
   }
 
   private Set<String> ordinaryMeanings(Naming naming) {
-    return thesaurus.meaningsOf(naming.printed());
+    return shelf.meanings(List.of(naming.printed())).get(naming.printed());
   }
 
   private boolean areIncompatible(Set<String> some, Set<String> others) {

@@ -2,7 +2,7 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +30,7 @@ final class CheckLog {
   private final Thesaurus thesaurus;
   private final Collection<String> concepts;
   private final Narrowing narrowing;
-  private final Map<Source, List<Check>> bySource = new LinkedHashMap<>();
+  private final Map<Source, List<Check>> bySource = new HashMap<>();
 
   private CheckLog(
       SourceLines lines, Thesaurus thesaurus, Collection<String> concepts, Narrowing narrowing) {
@@ -44,9 +44,16 @@ final class CheckLog {
       Shelf shelf, SourceLines lines, Collection<String> concepts, Narrowing narrowing) {
     CheckLog log = new CheckLog(lines, shelf.thesaurus(), concepts, narrowing);
     Set<String> families = new LinkedHashSet<>(concepts);
-    concepts.forEach(id -> families.addAll(shelf.thesaurus().broader(id)));
+    for (String concept : concepts) {
+      families.addAll(shelf.thesaurus().broader(concept));
+    }
     for (SourcedCheck sourced : shelf.checks(families)) {
-      log.bySource.computeIfAbsent(sourced.source(), s -> new ArrayList<>()).add(sourced.check());
+      List<Check> known = log.bySource.get(sourced.source());
+      if (known == null) {
+        known = new ArrayList<>();
+        log.bySource.put(sourced.source(), known);
+      }
+      known.add(sourced.check());
     }
     return log;
   }
@@ -54,8 +61,12 @@ final class CheckLog {
   List<Checked> checked(List<Source> silent) {
     List<Checked> checked = new ArrayList<>();
     for (Source source : silent) {
-      List<CheckLine> within =
-          checks(source).stream().filter(this::reaches).map(CheckLog::line).toList();
+      List<CheckLine> within = new ArrayList<>();
+      for (Check check : checks(source)) {
+        if (reaches(check)) {
+          within.add(line(check));
+        }
+      }
       if (!within.isEmpty()) {
         checked.add(new Checked(lines.of(source), within));
       }
@@ -66,26 +77,35 @@ final class CheckLog {
   List<NotChecked> notChecked(List<Source> silent) {
     List<NotChecked> notChecked = new ArrayList<>();
     for (Source source : silent) {
-      if (checks(source).stream().noneMatch(this::reaches)) {
+      if (!isReached(source)) {
         notChecked.add(new NotChecked(lines.of(source), remark(source)));
       }
     }
     return notChecked;
   }
 
+  private boolean isReached(Source source) {
+    for (Check check : checks(source)) {
+      if (reaches(check)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private Optional<String> remark(Source source) {
     for (Check check : checks(source)) {
-      return Optional.of("looked through only for " + check.scope().get().words());
+      return Optional.of("looked through (" + check.scope().get().words() + ")");
     }
-    return source
-        .edition()
-        .scope()
-        .filter(this::liesOutside)
-        .map(scope -> "out of its scope: " + scope.words());
+    Optional<Scope> scope = source.scope();
+    return scope.isPresent() && liesOutside(scope.get())
+        ? Optional.of("out of its scope (" + scope.get().words() + ")")
+        : Optional.empty();
   }
 
   private List<Check> checks(Source source) {
-    return bySource.getOrDefault(source, List.of());
+    List<Check> known = bySource.get(source);
+    return known == null ? List.of() : known;
   }
 
   private boolean reaches(Check check) {
@@ -94,19 +114,29 @@ final class CheckLog {
 
   /** Whether the question is about something that the scope shuts out. */
   private boolean liesOutside(Scope scope) {
-    boolean otherConcept =
-        !scope.concepts().isEmpty()
-            && concepts.stream()
-                .noneMatch(
-                    asked ->
-                        scope.concepts().stream()
-                            .anyMatch(limit -> thesaurus.areRelatedByHierarchy(limit, asked)));
-    boolean otherPlace =
-        narrowing.place().isPresent()
-            && !scope.places().isEmpty()
-            && scope.places().stream()
-                .noneMatch(p -> Folding.key(p).equals(Folding.key(narrowing.place().get())));
-    return otherConcept || otherPlace;
+    return !scope.concepts().isEmpty() && !takesInAConcept(scope)
+        || !scope.places().isEmpty() && narrowing.place().isPresent() && !takesInThePlace(scope);
+  }
+
+  private boolean takesInAConcept(Scope scope) {
+    for (String asked : concepts) {
+      for (String limit : scope.concepts()) {
+        if (thesaurus.areRelatedByHierarchy(limit, asked)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean takesInThePlace(Scope scope) {
+    String asked = Folding.key(narrowing.place().get());
+    for (String limit : scope.places()) {
+      if (Folding.key(limit).equals(asked)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static CheckLine line(Check check) {
@@ -114,7 +144,7 @@ final class CheckLog {
         check.extent(),
         check.method().words(),
         words(check.result()),
-        check.scope().map(Scope::words));
+        check.scope().isPresent() ? Optional.of(check.scope().get().words()) : Optional.empty());
   }
 
   private static String words(Check.Result result) {

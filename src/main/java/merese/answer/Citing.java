@@ -26,7 +26,7 @@ public final class Citing {
         new merese.citation.Source(source.work(), source.edition(), named.part());
     List<OneEdition> others =
         shelf.sources().stream()
-            .filter(s -> s.work().id().equals(source.work().id()) && !s.equals(source))
+            .filter(s -> s.workId().equals(source.workId()) && !s.equals(source))
             .sorted(Source.BY_YEAR)
             .map(s -> OneEdition.of(s.work(), s.edition()))
             .toList();

@@ -4,12 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import merese.answer.Coverage.Group;
 import merese.model.Naming;
-import merese.model.Note;
 import merese.model.Place;
-import merese.model.Place.Stance;
 import merese.shelf.SourcedNote;
 
 /**
@@ -22,15 +19,9 @@ import merese.shelf.SourcedNote;
  * @param wanted the concept asked for and all that is narrower (R1)
  * @param broader all that is broader
  * @param lookAlikes what is mistaken for it
- * @param usesTheWords whether a printed term holds one of the words for the concept
- * @param mayMean whether an unassigned printed term may mean it
+ * @param words the words for the concept, by which "not this" is told
  */
-record Classifier(
-    Set<String> wanted,
-    Set<String> broader,
-    Set<String> lookAlikes,
-    Predicate<String> usesTheWords,
-    Predicate<String> mayMean) {
+record Classifier(Set<String> wanted, Set<String> broader, Set<String> lookAlikes, Words words) {
 
   /** A naming of a note, in the group that the note goes into. */
   record Classified(SourcedNote sourced, Naming naming, Group group) {
@@ -41,49 +32,54 @@ record Classifier(
 
   /** The namings that put the note into its group; none where the note is in no group. */
   List<Classified> classify(SourcedNote sourced) {
-    List<Classified> all = new ArrayList<>();
+    List<Classified> found = new ArrayList<>();
+    Group first = null;
     for (Naming naming : sourced.note().namings()) {
-      groupOf(sourced.note(), naming)
-          .ifPresent(group -> all.add(new Classified(sourced, naming, group)));
+      Group group = groupOf(sourced, naming);
+      if (group == null || first != null && group.compareTo(first) > 0) {
+        continue;
+      }
+      if (group != first) {
+        found.clear();
+        first = group;
+      }
+      found.add(new Classified(sourced, naming, group));
     }
-    Optional<Group> first = all.stream().map(Classified::group).min(Group::compareTo);
-    return all.stream().filter(c -> c.group() == first.orElseThrow()).toList();
+    return found;
   }
 
-  private Optional<Group> groupOf(Note note, Naming naming) {
-    if (naming.concept().isEmpty()) {
-      return when(mayMean.test(naming.printed()), Group.MEANING_NOT_STATED);
+  /** Null where the naming is in no group. */
+  private Group groupOf(SourcedNote sourced, Naming naming) {
+    Optional<String> concept = naming.concept();
+    if (concept.isEmpty()) {
+      return mayBeWanted(sourced, naming) ? Group.MEANING_NOT_STATED : null;
+    } else if (wanted.contains(concept.get())) {
+      return byPlaces(sourced.note().placesOf(naming));
+    } else if (!PlaceTest.PRESENT.holdsForAny(sourced.note().placesOf(naming))) {
+      return null; // that something else is not shown says nothing of this
+    } else if (broader.contains(concept.get())) {
+      return Group.GENERAL_ONLY;
+    } else if (words.occurIn(naming.printed())) {
+      return Group.NOT_THIS;
     }
-    String concept = naming.concept().get();
-    if (wanted.contains(concept)) {
-      return byPlaces(note.placesOf(naming));
-    } else if (broader.contains(concept)) {
-      return Optional.of(Group.GENERAL_ONLY);
-    } else if (usesTheWords.test(naming.printed())) {
-      return Optional.of(Group.NOT_THIS);
+    return lookAlikes.contains(concept.get()) ? Group.LOOK_ALIKES : null;
+  }
+
+  private boolean mayBeWanted(SourcedNote sourced, Naming naming) {
+    for (String concept : sourced.mayMean().getOrDefault(naming.printed(), List.of())) {
+      if (wanted.contains(concept)) {
+        return true;
+      }
     }
-    return when(lookAlikes.contains(concept), Group.LOOK_ALIKES);
+    return false;
   }
 
-  private static Optional<Group> byPlaces(List<Place> places) {
-    if (places.stream().anyMatch(Classifier::covers)) {
-      return Optional.of(Group.COUNTED);
-    } else if (places.stream().anyMatch(Place::showsProcess)) {
-      return Optional.of(Group.HOW_IT_IS_MADE);
+  private static Group byPlaces(List<Place> places) {
+    if (PlaceTest.COVERS.holdsForAny(places)) {
+      return Group.COUNTED;
+    } else if (PlaceTest.PROCESS.holdsForAny(places)) {
+      return Group.HOW_IT_IS_MADE;
     }
-    return when(places.stream().anyMatch(Classifier::isAbsence), Group.SAYS_NOT_SHOWN);
-  }
-
-  private static Optional<Group> when(boolean holds, Group group) {
-    return holds ? Optional.of(group) : Optional.empty();
-  }
-
-  /** Whether a place is coverage: neither a denial (R3) nor a picture of how it is made. */
-  static boolean covers(Place place) {
-    return !isAbsence(place) && !place.showsProcess();
-  }
-
-  static boolean isAbsence(Place place) {
-    return place.stance() == Stance.SAYS_ABSENT;
+    return PlaceTest.ABSENCE.holdsForAny(places) ? Group.SAYS_NOT_SHOWN : null;
   }
 }

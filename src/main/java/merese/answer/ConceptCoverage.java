@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.Group;
 import merese.model.Naming;
@@ -16,6 +15,7 @@ import merese.search.NoteCriterion;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
+import merese.vocabulary.Folding;
 import merese.vocabulary.LookAlikePair;
 import merese.vocabulary.Thesaurus;
 
@@ -44,26 +44,20 @@ final class ConceptCoverage {
     List<NoteCriterion> criteria = new ArrayList<>();
     criteria.add(new NoteCriterion.Means(concept));
     criteria.add(new NoteCriterion.MayMean(concept));
-    broader.forEach(id -> criteria.add(new NoteCriterion.MeansExactly(id)));
-    lookAlikes.forEach(id -> criteria.add(new NoteCriterion.MeansExactly(id)));
+    for (String id : broader) {
+      criteria.add(new NoteCriterion.MeansExactly(id));
+    }
+    for (String id : lookAlikes) {
+      criteria.add(new NoteCriterion.MeansExactly(id));
+    }
     Set<SourcedNote> notes = new LinkedHashSet<>(shelf.notes(criteria));
 
     Set<String> phrases = new LinkedHashSet<>(thesaurus.wordsFor(concept));
-    phrases.addAll(wordsInPrint(notes, coverage.wanted));
+    addWordsInPrint(notes, coverage.wanted, phrases);
     Words words = new Words(thesaurus, phrases);
     notes.addAll(shelf.notes(words.criteria()));
 
-    Predicate<String> mayMean =
-        printed ->
-            thesaurus.possibleMeanings(printed).stream()
-                .anyMatch(p -> coverage.wanted.contains(p.concept().id()));
-    Classifier classifier =
-        new Classifier(
-            coverage.wanted,
-            broader,
-            lookAlikes,
-            printed -> words.occurIn(thesaurus, printed),
-            mayMean);
+    Classifier classifier = new Classifier(coverage.wanted, broader, lookAlikes, words);
     for (SourcedNote note : notes) {
       for (Classified classified : classifier.classify(note)) {
         coverage.add(classified);
@@ -72,12 +66,15 @@ final class ConceptCoverage {
     return coverage;
   }
 
-  /** The terms that sources print for the concept and say so themselves. */
-  private static Set<String> wordsInPrint(Collection<SourcedNote> notes, Set<String> wanted) {
-    Set<String> words = new LinkedHashSet<>();
+  /**
+   * The terms that sources print for the concept and say so themselves. One word alone, as "cut"
+   * under a heading "Rings", is too little to know other uses by: it stands in half of all terms.
+   */
+  private static void addWordsInPrint(
+      Collection<SourcedNote> notes, Set<String> wanted, Set<String> words) {
     for (SourcedNote sourced : notes) {
       for (Naming naming : sourced.note().namings()) {
-        if (!naming.printed().isEmpty()
+        if (Folding.words(naming.printed()).size() > 1
             && naming.why().isPresent()
             && naming.why().get() == Why.TEXT
             && wanted.contains(naming.concept().get())) {
@@ -85,16 +82,23 @@ final class ConceptCoverage {
         }
       }
     }
-    return words;
   }
 
   /** The user's own articles and films are apart from the first: never a witness. */
   private void add(Classified classified) {
-    if (!classified.sourced().source().work().mine()) {
-      byGroup.computeIfAbsent(classified.group(), g -> new ArrayList<>()).add(classified);
-    } else if (classified.group() == Group.COUNTED) {
-      byGroup.computeIfAbsent(Group.OWN_WORK, g -> new ArrayList<>()).add(classified);
+    Group group = classified.group();
+    if (classified.sourced().source().mine()) {
+      if (group != Group.COUNTED) {
+        return;
+      }
+      group = Group.OWN_WORK;
     }
+    List<Classified> known = byGroup.get(group);
+    if (known == null) {
+      known = new ArrayList<>();
+      byGroup.put(group, known);
+    }
+    known.add(classified);
   }
 
   String concept() {
@@ -109,7 +113,10 @@ final class ConceptCoverage {
   List<Classified> in(Group... groups) {
     List<Classified> found = new ArrayList<>();
     for (Group group : groups) {
-      found.addAll(byGroup.getOrDefault(group, List.of()));
+      List<Classified> known = byGroup.get(group);
+      if (known != null) {
+        found.addAll(known);
+      }
     }
     return found;
   }
@@ -117,7 +124,11 @@ final class ConceptCoverage {
   /** Every source that has a note in some group. */
   Set<Source> sources() {
     Set<Source> sources = new LinkedHashSet<>();
-    byGroup.values().forEach(list -> list.forEach(c -> sources.add(c.sourced().source())));
+    for (List<Classified> found : byGroup.values()) {
+      for (Classified classified : found) {
+        sources.add(classified.sourced().source());
+      }
+    }
     return sources;
   }
 }

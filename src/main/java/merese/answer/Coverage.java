@@ -63,11 +63,12 @@ public record Coverage(
       List<ExperienceLine> experience) {
     /** The entries of a group; none where it is empty. */
     public List<Entry> group(Group group) {
-      return groups.stream()
-          .filter(g -> g.group() == group)
-          .findFirst()
-          .map(Grouped::entries)
-          .orElse(List.of());
+      for (Grouped grouped : groups) {
+        if (grouped.group() == group) {
+          return grouped.entries();
+        }
+      }
+      return List.of();
     }
   }
 

@@ -8,9 +8,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.Coverage.Entry;
@@ -19,7 +19,6 @@ import merese.model.Locator;
 import merese.model.Place;
 import merese.model.Place.Medium;
 import merese.shelf.Source;
-import merese.shelf.SourcedNote;
 import merese.vocabulary.Thesaurus;
 
 /** Makes the entries of a group: one a source, its passages by concept, its places in order. */
@@ -42,58 +41,65 @@ final class Entries {
    *
    * @param wanted which of their places belong to the group
    */
-  List<Entry> of(Collection<Classified> namings, Predicate<Place> wanted) {
+  List<Entry> of(Collection<Classified> namings, PlaceTest wanted) {
     Map<Source, List<Classified>> bySource = new TreeMap<>(Source.BY_YEAR);
     for (Classified classified : namings) {
-      if (classified.places().stream().anyMatch(wanted)) {
-        bySource
-            .computeIfAbsent(classified.sourced().source(), s -> new ArrayList<>())
-            .add(classified);
+      if (wanted.holdsForAny(classified.places())) {
+        List<Classified> known = bySource.get(classified.sourced().source());
+        if (known == null) {
+          known = new ArrayList<>();
+          bySource.put(classified.sourced().source(), known);
+        }
+        known.add(classified);
       }
     }
     List<Entry> entries = new ArrayList<>();
-    bySource.forEach((source, found) -> entries.add(entry(source, found, wanted)));
-    entries.sort(Comparator.comparingInt((Entry e) -> rank(e))); // stable: year, author stay
+    for (Map.Entry<Source, List<Classified>> each : bySource.entrySet()) {
+      entries.add(entry(each.getKey(), each.getValue(), wanted));
+    }
+    entries.sort(new ByRank()); // stable: year and author stay
     return entries;
   }
 
-  private Entry entry(Source source, List<Classified> found, Predicate<Place> wanted) {
+  private Entry entry(Source source, List<Classified> found, PlaceTest wanted) {
     Map<Optional<String>, List<Classified>> byConcept = new LinkedHashMap<>();
+    found.sort(new ByFirstPlace());
     for (Classified classified : found) {
-      byConcept
-          .computeIfAbsent(classified.naming().concept(), c -> new ArrayList<>())
-          .add(classified);
+      List<Classified> known = byConcept.get(classified.naming().concept());
+      if (known == null) {
+        known = new ArrayList<>();
+        byConcept.put(classified.naming().concept(), known);
+      }
+      known.add(classified);
     }
     List<Passage> passages = new ArrayList<>();
-    byConcept.forEach((concept, namings) -> passages.add(passage(concept, namings, wanted)));
-    passages.sort(
-        Comparator.comparingInt((Passage p) -> rank(p))
-            .thenComparing(p -> p.concept().map(ConceptLine::label).orElse("")));
+    for (Map.Entry<Optional<String>, List<Classified>> each : byConcept.entrySet()) {
+      passages.add(passage(each.getKey(), each.getValue(), wanted));
+    }
+    passages.sort(new ByRankAndLabel());
     return new Entry(lines.of(source), passages, List.of(), List.of(), List.of(), List.of());
   }
 
-  private Passage passage(
-      Optional<String> concept, List<Classified> namings, Predicate<Place> wanted) {
-    TreeSet<Locator> pictured = new TreeSet<>();
-    TreeSet<Locator> inWords = new TreeSet<>();
-    namings.sort(Comparator.comparing(c -> firstPlace(c.sourced())));
-    LinkedHashSet<String> printed = new LinkedHashSet<>();
+  private Passage passage(Optional<String> concept, List<Classified> namings, PlaceTest wanted) {
+    Set<Locator> pictured = new TreeSet<>();
+    Set<Locator> inWords = new TreeSet<>();
+    Set<String> printed = new LinkedHashSet<>();
     for (Classified classified : namings) {
       if (!classified.naming().printed().isEmpty()) {
         printed.add(classified.naming().printed());
       }
-      List<Place> places = classified.places().stream().filter(wanted).toList();
+      List<Place> places = classified.places();
       for (Place place : places) {
-        if (place.medium().isPicture()) {
+        if (wanted.holds(place) && place.medium().isPicture()) {
           pictured.add(place.locator());
-        } else if (!isCaptionOfAPicture(place, places)) {
+        } else if (wanted.holds(place) && !isCaptionOfAPicture(place, places)) {
           inWords.add(place.locator());
         }
       }
     }
     inWords.removeAll(pictured);
     return new Passage(
-        concept.map(this::line),
+        concept.isPresent() ? Optional.of(line(concept.get())) : Optional.empty(),
         isNarrower(concept),
         List.copyOf(printed),
         List.copyOf(pictured),
@@ -108,16 +114,18 @@ final class Entries {
 
   /** A caption goes with its picture; it is a place of its own only where there is none. */
   private static boolean isCaptionOfAPicture(Place place, List<Place> places) {
-    return place.medium() == Medium.CAPTION
-        && places.stream().anyMatch(p -> p.medium().isPicture() && samePiece(p, place));
+    if (place.medium() == Medium.CAPTION) {
+      for (Place other : places) {
+        if (other.medium().isPicture() && samePiece(other, place)) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private static boolean samePiece(Place a, Place b) {
     return a.piece().isPresent() ? a.piece().equals(b.piece()) : a.locator().equals(b.locator());
-  }
-
-  private static Locator firstPlace(SourcedNote sourced) {
-    return sourced.note().places().stream().map(Place::locator).min(Locator::compareTo).get();
   }
 
   ConceptLine line(String concept) {
@@ -125,15 +133,52 @@ final class Entries {
   }
 
   static boolean isPictured(Entry entry) {
-    return entry.passages().stream().anyMatch(p -> !p.pictured().isEmpty());
-  }
-
-  private static int rank(Entry entry) {
-    return entry.passages().stream().mapToInt(p -> rank(p)).min().orElse(Integer.MAX_VALUE);
+    for (Passage passage : entry.passages()) {
+      if (!passage.pictured().isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** R4: exact and pictured, exact in words, narrower and pictured, narrower in words. */
   private static int rank(Passage passage) {
     return (passage.narrower() ? 2 : 0) + (passage.pictured().isEmpty() ? 1 : 0);
+  }
+
+  private static final class ByRank implements Comparator<Entry> {
+    @Override
+    public int compare(Entry a, Entry b) {
+      return Integer.compare(rank(a.passages().get(0)), rank(b.passages().get(0)));
+    }
+  }
+
+  private static final class ByRankAndLabel implements Comparator<Passage> {
+    @Override
+    public int compare(Passage a, Passage b) {
+      int ranks = Integer.compare(rank(a), rank(b));
+      return ranks != 0 ? ranks : label(a).compareTo(label(b));
+    }
+
+    private static String label(Passage passage) {
+      return passage.concept().isPresent() ? passage.concept().get().label() : "";
+    }
+  }
+
+  private static final class ByFirstPlace implements Comparator<Classified> {
+    @Override
+    public int compare(Classified a, Classified b) {
+      return first(a).compareTo(first(b));
+    }
+
+    private static Locator first(Classified classified) {
+      Locator first = null;
+      for (Place place : classified.sourced().note().places()) {
+        if (first == null || place.locator().compareTo(first) < 0) {
+          first = place.locator();
+        }
+      }
+      return first;
+    }
   }
 }

@@ -2,6 +2,7 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,12 +14,12 @@ import merese.answer.Coverage.CaptionConflict;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.ExperienceLine;
-import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.OtherUse;
 import merese.answer.Coverage.Passage;
 import merese.answer.Coverage.PieceLine;
 import merese.answer.Coverage.SharedPicture;
 import merese.answer.Coverage.WordUse;
+import merese.model.Locator;
 import merese.model.Mine.Experience;
 import merese.model.Naming;
 import merese.model.Naming.Why;
@@ -29,6 +30,7 @@ import merese.search.NoteCriterion;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
+import merese.vocabulary.Folding;
 import merese.vocabulary.Thesaurus;
 
 /** What stands beside the sources of a section: warnings, and what the user has found alone. */
@@ -49,61 +51,97 @@ final class Evidence {
 
   /** Adds captions that disagree with the text, and pictures that an earlier source has too. */
   List<Entry> withConflictsAndPictures(List<Entry> entries, List<Classified> notes) {
-    Map<String, Set<Note>> bySource = new LinkedHashMap<>();
-    Set<NoteCriterion> pieces = new LinkedHashSet<>();
-    for (Classified classified : notes) {
-      SourcedNote sourced = classified.sourced();
-      String key = sourced.source().key();
-      bySource.computeIfAbsent(key, k -> new LinkedHashSet<>()).add(sourced.note());
-      for (Place place : sourced.note().places()) {
-        place.piece().ifPresent(piece -> pieces.add(new NoteCriterion.SpeaksOf(key, piece)));
-      }
-    }
-    for (SourcedNote sourced : shelf.notes(pieces)) {
-      bySource.get(sourced.source().key()).add(sourced.note());
-    }
-    Captions captions = new Captions(thesaurus);
-    Map<String, SharedPicture> firstSeen = new LinkedHashMap<>();
+    Map<String, Map<String, Note>> bySource = withAllOnTheirPieces(notes);
+    Captions captions = new Captions(shelf);
+    Map<String, SharedPicture> firstSeen = new HashMap<>();
     List<Entry> completed = new ArrayList<>();
     for (Entry entry : entries) {
-      Set<Note> own = bySource.get(entry.source().key());
+      Collection<Note> own = bySource.get(entry.source().key()).values();
       List<CaptionConflict> conflicts = captions.conflicts(own);
       completed.add(
           new Entry(
               entry.source(),
               withoutPlacesOf(conflicts, entry.passages()),
               conflicts,
-              conflicts.isEmpty() ? List.of() : readings(own),
+              readings(own, conflicts),
               entry.claims(),
               shared(entry, own, firstSeen)));
     }
     return completed;
   }
 
+  /** The notes by source and id, with what else their source says of the pieces they speak of. */
+  private Map<String, Map<String, Note>> withAllOnTheirPieces(List<Classified> notes) {
+    Map<String, Map<String, Note>> bySource = new HashMap<>();
+    List<NoteCriterion> pieces = new ArrayList<>();
+    for (Classified classified : notes) {
+      Note note = classified.sourced().note();
+      String key = classified.sourced().source().key();
+      Map<String, Note> known = bySource.get(key);
+      if (known == null) {
+        known = new LinkedHashMap<>();
+        bySource.put(key, known);
+      }
+      known.put(note.id(), note);
+      for (Place place : note.places()) {
+        if (place.piece().isPresent()) {
+          pieces.add(new NoteCriterion.SpeaksOf(key, place.piece().get()));
+        }
+      }
+    }
+    for (SourcedNote sourced : shelf.notes(pieces)) {
+      bySource.get(sourced.source().key()).putIfAbsent(sourced.note().id(), sourced.note());
+    }
+    return bySource;
+  }
+
   /** A text that the warning quotes with its page need not be given twice. */
   private static List<Passage> withoutPlacesOf(
       List<CaptionConflict> conflicts, List<Passage> passages) {
+    if (conflicts.isEmpty()) {
+      return passages;
+    }
+    Set<Locator> quoted = new LinkedHashSet<>();
+    for (CaptionConflict conflict : conflicts) {
+      if (conflict.text().isPresent()) {
+        quoted.add(conflict.text().get());
+      }
+    }
     List<Passage> rest = new ArrayList<>();
     for (Passage passage : passages) {
+      List<Locator> inWords = new ArrayList<>(passage.inWords());
+      if (!passage.pictured().isEmpty()) {
+        inWords.removeAll(quoted);
+      }
       rest.add(
           new Passage(
               passage.concept(),
               passage.narrower(),
               passage.printed(),
               passage.pictured(),
-              passage.inWords().stream()
-                  .filter(
-                      l ->
-                          passage.pictured().isEmpty()
-                              || conflicts.stream()
-                                  .noneMatch(c -> c.text().filter(l::equals).isPresent()))
-                  .toList()));
+              inWords));
     }
     return rest;
   }
 
-  private static List<String> readings(Collection<Note> notes) {
-    return notes.stream().flatMap(n -> n.reading().stream()).distinct().toList();
+  /** What the user makes of the captions and texts that disagree, and of nothing else. */
+  private static List<String> readings(Collection<Note> notes, List<CaptionConflict> conflicts) {
+    Set<Locator> disputed = new LinkedHashSet<>();
+    for (CaptionConflict conflict : conflicts) {
+      disputed.add(conflict.captionAt());
+      if (conflict.text().isPresent()) {
+        disputed.add(conflict.text().get());
+      }
+    }
+    Set<String> readings = new LinkedHashSet<>();
+    for (Note note : notes) {
+      for (Place place : note.places()) {
+        if (note.reading().isPresent() && disputed.contains(place.locator())) {
+          readings.add(note.reading().get());
+        }
+      }
+    }
+    return List.copyOf(readings);
   }
 
   private static List<SharedPicture> shared(
@@ -126,55 +164,93 @@ final class Evidence {
     return shared;
   }
 
-  /** Printed words of the section that others, or the vocabulary, use for something else. */
-  List<WordUse> otherUsesOfWords(List<Grouped> groups, List<Classified> counted) {
+  /** Words printed for the concept that others, or the vocabulary, use for something else. */
+  List<WordUse> otherUsesOfWords(List<Classified> counted) {
     Map<String, Set<String>> meaningsHere = new LinkedHashMap<>();
+    List<NoteCriterion> criteria = new ArrayList<>();
     for (Classified classified : counted) {
-      if (!classified.naming().printed().isEmpty()) {
-        meaningsHere
-            .computeIfAbsent(classified.naming().printed(), p -> new LinkedHashSet<>())
-            .add(classified.naming().concept().get());
+      String printed = classified.naming().printed();
+      if (printed.isEmpty()) {
+        continue;
+      }
+      Set<String> meanings = meaningsHere.get(printed);
+      if (meanings == null) {
+        meanings = new LinkedHashSet<>();
+        meaningsHere.put(printed, meanings);
+        criteria.addAll(Words.printedAs(thesaurus, printed));
+      }
+      meanings.add(classified.naming().concept().get());
+    }
+    Map<String, Map<String, Set<Source>>> inPrint = meaningsInPrint(shelf.notes(criteria));
+    Map<String, Set<String>> ordinary = shelf.meanings(meaningsHere.keySet());
+    Map<String, WordUse> uses = new LinkedHashMap<>();
+    for (Map.Entry<String, Set<String>> word : meaningsHere.entrySet()) {
+      String printed = word.getKey();
+      Map<String, Set<Source>> others = new TreeMap<>();
+      for (String meaning : ordinary.get(printed)) {
+        others.put(meaning, new LinkedHashSet<>());
+      }
+      for (List<String> form : thesaurus.forms(printed)) {
+        addAll(inPrint.getOrDefault(String.join(" ", form), Map.of()), others);
+      }
+      removeRelated(others, word.getValue());
+      if (!others.isEmpty()) {
+        uses.putIfAbsent(Folding.key(printed), new WordUse(printed, lines(others)));
       }
     }
-    List<NoteCriterion> criteria = new ArrayList<>();
-    meaningsHere.keySet().forEach(p -> criteria.addAll(Words.printedAs(thesaurus, p)));
-    List<SourcedNote> printing = shelf.notes(criteria);
-    Map<String, WordUse> uses = new LinkedHashMap<>();
-    meaningsHere.forEach(
-        (printed, here) -> {
-          Map<String, Set<Source>> others = new TreeMap<>();
-          thesaurus.meaningsOf(printed).forEach(id -> others.put(id, new LinkedHashSet<>()));
-          for (SourcedNote sourced : printing) {
-            for (Naming naming : sourced.note().namings()) {
-              if (naming.why().isPresent()
-                  && naming.why().get() == Why.TEXT
-                  && thesaurus.areSameWords(naming.printed(), printed)) {
-                others
-                    .computeIfAbsent(naming.concept().get(), id -> new LinkedHashSet<>())
-                    .add(sourced.source());
-              }
-            }
-          }
-          others
-              .keySet()
-              .removeIf(
-                  other -> here.stream().anyMatch(h -> thesaurus.areRelatedByHierarchy(h, other)));
-          if (!others.isEmpty()) {
-            uses.putIfAbsent(
-                merese.vocabulary.Folding.key(printed), new WordUse(printed, uses(others)));
-          }
-        });
     return List.copyOf(uses.values());
   }
 
-  private List<OtherUse> uses(Map<String, Set<Source>> others) {
+  /** By folded term: what its sources say in their text that it means, and which say so. */
+  private Map<String, Map<String, Set<Source>>> meaningsInPrint(List<SourcedNote> notes) {
+    Map<String, Map<String, Set<Source>>> byTerm = new HashMap<>();
+    for (SourcedNote sourced : notes) {
+      for (Naming naming : sourced.note().namings()) {
+        if (naming.why().isPresent() && naming.why().get() == Why.TEXT) {
+          Map<String, Set<Source>> meaning =
+              Map.of(naming.concept().get(), Set.of(sourced.source()));
+          for (List<String> form : thesaurus.forms(naming.printed())) {
+            String term = String.join(" ", form);
+            Map<String, Set<Source>> known = byTerm.get(term);
+            if (known == null) {
+              known = new HashMap<>();
+              byTerm.put(term, known);
+            }
+            addAll(meaning, known);
+          }
+        }
+      }
+    }
+    return byTerm;
+  }
+
+  private static void addAll(Map<String, Set<Source>> more, Map<String, Set<Source>> to) {
+    for (Map.Entry<String, Set<Source>> each : more.entrySet()) {
+      Set<Source> known = to.get(each.getKey());
+      if (known == null) {
+        known = new LinkedHashSet<>();
+        to.put(each.getKey(), known);
+      }
+      known.addAll(each.getValue());
+    }
+  }
+
+  /** What is the same as, broader or narrower than a meaning is nothing else. */
+  private void removeRelated(Map<String, Set<Source>> others, Set<String> meanings) {
+    for (String other : List.copyOf(others.keySet())) {
+      for (String meaning : meanings) {
+        if (thesaurus.areRelatedByHierarchy(meaning, other)) {
+          others.remove(other);
+        }
+      }
+    }
+  }
+
+  private List<OtherUse> lines(Map<String, Set<Source>> others) {
     List<OtherUse> uses = new ArrayList<>();
-    others.forEach(
-        (concept, sources) ->
-            uses.add(
-                new OtherUse(
-                    line(concept),
-                    sources.stream().sorted(Source.BY_YEAR).map(lines::reference).toList())));
+    for (Map.Entry<String, Set<Source>> other : others.entrySet()) {
+      uses.add(new OtherUse(line(other.getKey()), lines.references(other.getValue())));
+    }
     return uses;
   }
 

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import merese.answer.Coverage.Heading;
 import merese.model.Concept;
-import merese.model.Mine;
 import merese.model.Mine.Coinage;
 import merese.model.Mine.Preference;
+import merese.model.Mine.SetAside;
 import merese.shelf.Shelf;
 
 /** Heads a section with the user's own label, where there is one. */
@@ -15,37 +15,63 @@ final class Headings {
   private Headings() {}
 
   static Heading of(Shelf shelf, String id) {
+    for (Preference preference : shelf.mine().preferences()) {
+      if (preference.concept().equals(id)) {
+        return heading(
+            shelf, id, Optional.of(preference.label()), preference.reason(), setAside(preference));
+      }
+    }
+    for (Coinage coinage : shelf.mine().coinages()) {
+      if (coinage.concept().equals(id)) {
+        return heading(
+            shelf, id, Optional.of(coinage.label()), Optional.of(coined(coinage)), List.of());
+      }
+    }
+    return heading(shelf, id, Optional.empty(), Optional.empty(), List.of());
+  }
+
+  private static Heading heading(
+      Shelf shelf,
+      String id,
+      Optional<String> own,
+      Optional<String> reason,
+      List<String> setAside) {
     Concept concept = shelf.thesaurus().concept(id).orElseThrow();
-    Mine mine = shelf.mine();
-    Optional<Preference> preference =
-        mine.preferences().stream().filter(p -> p.concept().equals(id)).findFirst();
-    Optional<Coinage> coinage =
-        mine.coinages().stream().filter(c -> c.concept().equals(id)).findFirst();
     String preferred = shelf.thesaurus().label(id);
-    Optional<String> own = preference.map(Preference::label).or(() -> coinage.map(Coinage::label));
     return new Heading(
         id,
-        own.orElse(preferred),
+        own.isPresent() ? own.get() : preferred,
         preferred,
         own.isPresent(),
-        preference.isPresent() ? preference.get().reason() : coinage.map(Headings::coined),
-        preference.map(Headings::setAside).orElse(List.of()),
+        reason,
+        setAside,
         concept.definition(),
         concept.status() == Concept.Status.UNCERTAIN,
         shelf.thesaurus().narrower(id).size());
   }
 
   private static String coined(Coinage coinage) {
-    String words = "coined" + coinage.coiner().map(c -> " by " + c).orElse("");
-    words += coinage.on().map(on -> ", " + on).orElse("");
-    return words + coinage.evidence().map(e -> ", from " + e).orElse("");
+    StringBuilder words = new StringBuilder("coined");
+    if (coinage.coiner().isPresent()) {
+      words.append(" by ").append(coinage.coiner().get());
+    }
+    if (coinage.on().isPresent()) {
+      words.append(", ").append(coinage.on().get());
+    }
+    if (coinage.evidence().isPresent()) {
+      words.append(", from ").append(coinage.evidence().get());
+    }
+    return words.toString();
   }
 
   private static List<String> setAside(Preference preference) {
     List<String> labels = new ArrayList<>();
-    preference
-        .setAside()
-        .forEach(s -> labels.add(s.label() + s.reason().map(r -> " (" + r + ")").orElse("")));
+    for (SetAside aside : preference.setAside()) {
+      labels.add(
+          aside.reason().isPresent()
+              ? aside.label() + " (" + aside.reason().get() + ")"
+              : aside.label());
+    }
     return labels;
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import merese.model.Edition;
+import merese.model.Slips;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 
@@ -67,7 +68,7 @@ public record NamedSource(Source source, Optional<Edition.Part> part) {
       String key = source.key().toLowerCase(Locale.ROOT);
       boolean starts = folded.length() >= 3 && key.startsWith(folded);
       boolean tooLong = Math.abs(key.length() - folded.length()) > allowed;
-      int slips = starts ? 0 : tooLong ? allowed + 1 : slips(folded, key);
+      int slips = starts ? 0 : tooLong ? allowed + 1 : Slips.between(folded, key);
       if (slips <= allowed) {
         near.add(new Candidate(source.key(), slips));
       }
@@ -79,23 +80,5 @@ public record NamedSource(Source source, Optional<Edition.Part> part) {
         .limit(MOST_NEAR)
         .map(Candidate::key)
         .toList();
-  }
-
-  /** The fewest letters to add, drop or change (Levenshtein). */
-  private static int slips(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j < row.length; j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
-      }
-    }
-    return row[b.length()];
   }
 }

@@ -21,6 +21,9 @@ final class PlaceClaims {
 
   PlaceClaims(Optional<String> place, List<Classified> notes) {
     this.place = place;
+    if (place.isEmpty()) {
+      return;
+    }
     for (Classified classified : notes) {
       for (Claim claim : classified.sourced().note().claims()) {
         if (claim.kind() == Claim.Kind.PLACE && claim.about() != Claim.About.COPIES) {

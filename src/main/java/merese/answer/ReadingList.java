@@ -28,8 +28,10 @@ public record ReadingList(
    *
    * @param heading the feature; empty where there is one chapter for all
    * @param concept the id of its concept
+   * @param why what there is to say where no source is listed
    */
-  public record Chapter(Optional<String> heading, Optional<String> concept, List<Item> items) {}
+  public record Chapter(
+      Optional<String> heading, Optional<String> concept, List<Item> items, Optional<String> why) {}
 
   /**
    * A source as cited.

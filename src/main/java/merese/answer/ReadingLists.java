@@ -12,6 +12,7 @@ import merese.answer.Coverage.Checked;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Section;
+import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.ReadingList.Chapter;
 import merese.answer.ReadingList.Item;
 import merese.answer.ReadingListQuestion.Arrangement;
@@ -48,18 +49,21 @@ public final class ReadingLists {
 
   private ReadingList of(ReadingListQuestion question, List<Coverage> answers) {
     List<Chapter> chapters = new ArrayList<>();
-    for (Coverage answer : answers) {
+    for (int i = 0; i < answers.size(); i++) {
+      Coverage answer = answers.get(i);
       for (Section section : answer.sections()) {
-        chapters.add(chapter(answer, section));
+        chapters.add(chapter(question.features().get(i), answer, section));
       }
       if (answer.sections().isEmpty()) {
-        chapters.add(new Chapter(Optional.of(answer.asked()), Optional.empty(), List.of()));
+        chapters.add(
+            new Chapter(Optional.of(answer.asked()), Optional.empty(), List.of(), unknown(answer)));
       }
     }
     if (question.arrangement() == Arrangement.BY_SOURCE) {
       List<Item> all = new ArrayList<>();
       places.forEach((source, where) -> all.add(item(source, where)));
-      chapters = List.of(new Chapter(Optional.empty(), Optional.empty(), all));
+      Optional<String> why = all.isEmpty() ? nothing(question.features().get(0)) : Optional.empty();
+      chapters = List.of(new Chapter(Optional.empty(), Optional.empty(), all, why));
     }
     return new ReadingList(
         chapters,
@@ -68,7 +72,7 @@ public final class ReadingLists {
         List.of(ReadingList.CAUTION));
   }
 
-  private Chapter chapter(Coverage answer, Section section) {
+  private Chapter chapter(CoverageQuestion asked, Coverage answer, Section section) {
     List<Item> items = new ArrayList<>();
     List<Entry> entries = new ArrayList<>(section.group(Group.COUNTED));
     entries.addAll(section.group(Group.SAME_FEATURE));
@@ -90,7 +94,38 @@ public final class ReadingLists {
         section.letter().isPresent()
             ? answer.asked() + ": " + section.heading().label()
             : section.heading().label();
-    return new Chapter(Optional.of(heading), Optional.of(section.heading().id()), items);
+    return new Chapter(
+        Optional.of(heading),
+        Optional.of(section.heading().id()),
+        items,
+        items.isEmpty() ? nothing(asked) : Optional.empty());
+  }
+
+  /** What a list without a source says, true of what the question left out as well. */
+  private static Optional<String> nothing(CoverageQuestion question) {
+    Narrowing narrowing = question.narrowing();
+    boolean chosen =
+        narrowing.owned()
+            || !narrowing.kinds().isEmpty()
+            || narrowing.years().isPresent()
+            || narrowing.place().isPresent();
+    return Optional.of(
+        (chosen ? "None of the sources asked for" : "No source in this library")
+            + (narrowing.pictured() ? " pictures it." : " covers it."));
+  }
+
+  private static Optional<String> unknown(Coverage answer) {
+    if (!answer.meaningNotStated().isEmpty()) {
+      List<String> printing = new ArrayList<>();
+      answer.meaningNotStated().forEach(entry -> printing.add(entry.source().reference()));
+      return Optional.of(
+          "No note says what it means; it is printed by " + String.join("; ", printing) + ".");
+    }
+    String near =
+        answer.nearTerms().isEmpty()
+            ? ""
+            : " Near it: " + String.join("; ", answer.nearTerms()) + ".";
+    return Optional.of("No word of the vocabulary, and no note prints it." + near);
   }
 
   private Item item(Source source, Collection<Locator> where) {

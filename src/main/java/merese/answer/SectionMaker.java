@@ -1,26 +1,13 @@
 package merese.answer;
 
-import static merese.answer.Coverage.Group.COUNTED;
-import static merese.answer.Coverage.Group.GENERAL_ONLY;
-import static merese.answer.Coverage.Group.HOW_IT_IS_MADE;
-import static merese.answer.Coverage.Group.IN_WORDS_ONLY;
-import static merese.answer.Coverage.Group.LOOK_ALIKES;
-import static merese.answer.Coverage.Group.MEANING_NOT_STATED;
-import static merese.answer.Coverage.Group.NOT_THIS;
-import static merese.answer.Coverage.Group.OTHER_PLACES;
-import static merese.answer.Coverage.Group.OWN_WORK;
-import static merese.answer.Coverage.Group.SAME_FEATURE;
-import static merese.answer.Coverage.Group.SAYS_NOT_SHOWN;
-import static merese.answer.Coverage.Group.SILENT_ON_PLACE;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
@@ -28,7 +15,6 @@ import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.Section;
 import merese.answer.CoverageQuestion.Narrowing;
-import merese.model.Place;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.vocabulary.LookAlikePair;
@@ -36,6 +22,11 @@ import merese.vocabulary.Thesaurus;
 
 /** Lays the notes on one meaning out as the section of an answer. */
 final class SectionMaker {
+  /** Groups that take in all places of their notes. */
+  private static final Group[] WHOLE = {
+    Group.NOT_THIS, Group.LOOK_ALIKES, Group.GENERAL_ONLY, Group.MEANING_NOT_STATED
+  };
+
   private final Shelf shelf;
   private final Thesaurus thesaurus;
   private final SourceLines lines;
@@ -56,20 +47,27 @@ final class SectionMaker {
   Section ofConcept(ConceptCoverage coverage) {
     Entries entries = entries(coverage);
     Map<Group, List<Entry>> groups = new EnumMap<>(Group.class);
-    List<Classified> counted = only(coverage.in(COUNTED));
-    narrow(groups, entries.of(counted, Classifier::covers), counted, COUNTED);
-    groups.put(
-        HOW_IT_IS_MADE,
-        entries.of(only(coverage.in(COUNTED, HOW_IT_IS_MADE)), Place::showsProcess));
-    groups.put(
-        SAYS_NOT_SHOWN,
-        entries.of(
-            only(coverage.in(COUNTED, HOW_IT_IS_MADE, SAYS_NOT_SHOWN)), Classifier::isAbsence));
-    for (Group group : List.of(NOT_THIS, LOOK_ALIKES, GENERAL_ONLY, MEANING_NOT_STATED)) {
-      groups.put(group, entries.of(only(coverage.in(group)), place -> true));
+    List<Classified> counted = only(coverage.in(Group.COUNTED));
+    narrow(groups, entries.of(counted, PlaceTest.COVERS), counted, Group.COUNTED);
+    List<Classified> made = only(coverage.in(Group.COUNTED, Group.HOW_IT_IS_MADE));
+    groups.put(Group.HOW_IT_IS_MADE, entries.of(made, PlaceTest.PROCESS));
+    made.addAll(only(coverage.in(Group.SAYS_NOT_SHOWN)));
+    groups.put(Group.SAYS_NOT_SHOWN, entries.of(made, PlaceTest.ABSENCE));
+    for (Group group : WHOLE) {
+      groups.put(group, entries.of(only(coverage.in(group)), PlaceTest.PRESENT));
     }
-    groups.put(OWN_WORK, entries.of(coverage.in(OWN_WORK), Classifier::covers));
-    return section(Optional.empty(), coverage, groups, counted);
+    groups.put(Group.OWN_WORK, entries.of(coverage.in(Group.OWN_WORK), PlaceTest.COVERS));
+    List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());
+    return new Section(
+        Optional.empty(),
+        Headings.of(shelf, coverage.concept()),
+        first.size(),
+        works(first),
+        filled(groups),
+        howToTell(coverage.concept()),
+        evidence.otherUsesOfWords(counted),
+        evidence.ownPieces(coverage.wanted()),
+        evidence.experience(coverage.wanted()));
   }
 
   /**
@@ -80,72 +78,81 @@ final class SectionMaker {
   Section ofWord(
       String letter, ConceptCoverage coverage, List<ConceptCoverage> others, Words words) {
     Entries entries = entries(coverage);
-    Predicate<Classified> prints = c -> words.occurIn(thesaurus, c.naming().printed());
-    Predicate<Classified> ours = c -> belongsHere(c, coverage, others);
-    List<Classified> counted = only(coverage.in(COUNTED)).stream().filter(ours).toList();
+    List<Classified> printed = new ArrayList<>();
+    List<Classified> otherwise = new ArrayList<>();
+    Set<Source> printing = new HashSet<>();
+    for (Classified classified : only(coverage.in(Group.COUNTED))) {
+      if (!belongsElsewhere(classified, coverage, others)) {
+        if (words.occurIn(classified.naming().printed())) {
+          printed.add(classified);
+          printing.add(classified.sourced().source());
+        } else {
+          otherwise.add(classified);
+        }
+      }
+    }
+    List<Classified> elsewhere = new ArrayList<>();
+    for (Classified classified : otherwise) {
+      if (!printing.contains(classified.sourced().source())) {
+        elsewhere.add(classified);
+      }
+    }
+    List<Classified> denied = new ArrayList<>();
+    for (Classified classified : only(coverage.in(Group.COUNTED, Group.SAYS_NOT_SHOWN))) {
+      if (!belongsElsewhere(classified, coverage, others)
+          && words.occurIn(classified.naming().printed())) {
+        denied.add(classified);
+      }
+    }
     Map<Group, List<Entry>> groups = new EnumMap<>(Group.class);
-    List<Classified> printed = counted.stream().filter(prints).toList();
-    narrow(groups, entries.of(printed, Classifier::covers), printed, COUNTED);
-    Set<Source> printing =
-        printed.stream().map(c -> c.sourced().source()).collect(Collectors.toSet());
-    List<Classified> otherwise =
-        counted.stream()
-            .filter(prints.negate())
-            .filter(c -> !printing.contains(c.sourced().source()))
-            .toList();
-    narrow(groups, entries.of(otherwise, Classifier::covers), otherwise, SAME_FEATURE);
-    groups.put(
-        SAYS_NOT_SHOWN,
-        entries.of(
-            only(coverage.in(COUNTED, SAYS_NOT_SHOWN)).stream()
-                .filter(ours)
-                .filter(prints)
-                .toList(),
-            Classifier::isAbsence));
-    return section(Optional.of(letter), coverage, groups, counted);
-  }
-
-  private static boolean belongsHere(
-      Classified classified, ConceptCoverage coverage, List<ConceptCoverage> others) {
-    String concept = classified.naming().concept().get();
-    return others.stream()
-        .filter(other -> coverage.wanted().contains(other.concept()))
-        .noneMatch(nearer -> nearer.wanted().contains(concept));
-  }
-
-  private Section section(
-      Optional<String> letter,
-      ConceptCoverage coverage,
-      Map<Group, List<Entry>> groups,
-      List<Classified> counted) {
-    List<Grouped> filled = new ArrayList<>();
-    groups.forEach(
-        (group, entries) -> {
-          if (!entries.isEmpty()) {
-            filled.add(new Grouped(group, entries));
-          }
-        });
-    List<Entry> first = groups.getOrDefault(COUNTED, List.of());
+    narrow(groups, entries.of(printed, PlaceTest.COVERS), printed, Group.COUNTED);
+    narrow(groups, entries.of(elsewhere, PlaceTest.COVERS), elsewhere, Group.SAME_FEATURE);
+    groups.put(Group.SAYS_NOT_SHOWN, entries.of(denied, PlaceTest.ABSENCE));
+    List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());
     return new Section(
-        letter,
+        Optional.of(letter),
         Headings.of(shelf, coverage.concept()),
         first.size(),
         works(first),
-        filled,
-        letter.isPresent() ? List.of() : howToTell(coverage.concept()),
-        letter.isPresent() ? List.of() : evidence.otherUsesOfWords(filled, counted),
-        letter.isPresent() ? List.of() : evidence.ownPieces(coverage.wanted()),
-        letter.isPresent() ? List.of() : evidence.experience(coverage.wanted()));
+        filled(groups),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /** Whether another meaning is narrower than this one and nearer to the note. */
+  private static boolean belongsElsewhere(
+      Classified classified, ConceptCoverage coverage, List<ConceptCoverage> others) {
+    String concept = classified.naming().concept().get();
+    for (ConceptCoverage other : others) {
+      if (coverage.wanted().contains(other.concept()) && other.wanted().contains(concept)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static List<Grouped> filled(Map<Group, List<Entry>> groups) {
+    List<Grouped> filled = new ArrayList<>();
+    for (Map.Entry<Group, List<Entry>> each : groups.entrySet()) {
+      if (!each.getValue().isEmpty()) {
+        filled.add(new Grouped(each.getKey(), each.getValue()));
+      }
+    }
+    return filled;
   }
 
   private int works(List<Entry> entries) {
-    Set<String> keys = entries.stream().map(e -> e.source().key()).collect(Collectors.toSet());
-    return (int)
-        shelf.sources().stream()
-            .filter(s -> keys.contains(s.key()))
-            .map(s -> s.work().id())
-            .distinct()
-            .count();
+    Map<String, String> works = new HashMap<>();
+    for (Source source : shelf.sources()) {
+      works.put(source.key(), source.workId());
+    }
+    Set<String> ids = new HashSet<>();
+    for (Entry entry : entries) {
+      ids.add(works.get(entry.source().key()));
+    }
+    return ids.size();
   }
 
   /** Parts what is covered by what the question narrows: pictures (R2), then the place. */
@@ -155,11 +162,16 @@ final class SectionMaker {
     for (Entry entry : evidence.withConflictsAndPictures(all, notes)) {
       Group group = counted;
       if (narrowing.pictured() && !Entries.isPictured(entry)) {
-        group = IN_WORDS_ONLY;
+        group = Group.IN_WORDS_ONLY;
       } else if (narrowing.place().isPresent()) {
-        group = claims.group(entry, counted, SILENT_ON_PLACE, OTHER_PLACES);
+        group = claims.group(entry, counted, Group.SILENT_ON_PLACE, Group.OTHER_PLACES);
       }
-      groups.computeIfAbsent(group, g -> new ArrayList<>()).add(claims.with(entry));
+      List<Entry> known = groups.get(group);
+      if (known == null) {
+        known = new ArrayList<>();
+        groups.put(group, known);
+      }
+      known.add(claims.with(entry));
     }
   }
 
@@ -168,9 +180,7 @@ final class SectionMaker {
     List<LookAlikePair> pairs = thesaurus.lookAlikes(concept);
     List<HowToTell> lines = new ArrayList<>();
     for (LookAlikePair pair : pairs) {
-      boolean saidBetter =
-          pairs.stream().anyMatch(p -> isSamePair(p, pair) && p.test().isPresent());
-      if (pair.test().isPresent() || !saidBetter) {
+      if (pair.test().isPresent() || !isTold(pair, pairs)) {
         lines.add(
             new HowToTell(
                 evidence.line(pair.here().id()),
@@ -182,8 +192,15 @@ final class SectionMaker {
     return lines;
   }
 
-  private static boolean isSamePair(LookAlikePair a, LookAlikePair b) {
-    return a.here().id().equals(b.here().id()) && a.other().id().equals(b.other().id());
+  private static boolean isTold(LookAlikePair pair, List<LookAlikePair> pairs) {
+    for (LookAlikePair other : pairs) {
+      if (other.test().isPresent()
+          && other.here().id().equals(pair.here().id())
+          && other.other().id().equals(pair.other().id())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Entries entries(ConceptCoverage coverage) {
@@ -191,6 +208,12 @@ final class SectionMaker {
   }
 
   private List<Classified> only(List<Classified> namings) {
-    return namings.stream().filter(c -> wanted.includes(c.sourced().source())).toList();
+    List<Classified> wantedOnes = new ArrayList<>();
+    for (Classified classified : namings) {
+      if (wanted.includes(classified.sourced().source())) {
+        wantedOnes.add(classified);
+      }
+    }
+    return wantedOnes;
   }
 }

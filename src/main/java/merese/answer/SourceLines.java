@@ -1,13 +1,11 @@
 package merese.answer;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import merese.answer.Coverage.SourceLine;
-import merese.model.Copy;
-import merese.model.Edition;
-import merese.model.ShortReference;
 import merese.shelf.Source;
 
 /** How an answer names sources: by author and year, with the title where that is not enough. */
@@ -16,7 +14,8 @@ final class SourceLines {
 
   SourceLines(List<Source> all) {
     for (Source source : all) {
-      uses.merge(plain(source), 1, Integer::sum);
+      Integer known = uses.get(source.reference());
+      uses.put(source.reference(), known == null ? 1 : known + 1);
     }
   }
 
@@ -24,36 +23,32 @@ final class SourceLines {
     return new SourceLine(
         source.key(),
         reference(source),
-        source.work().title(),
-        source.work().kind(),
+        source.title(),
+        source.kind(),
         source.year(),
-        source.edition().owned(),
-        whereabouts(source.edition()));
+        source.owned(),
+        source.whereabouts());
   }
 
   String reference(Source source) {
-    String plain = plain(source);
-    return uses.getOrDefault(plain, 1) == 1 ? plain : plain + ", " + source.work().title();
+    Integer known = uses.get(source.reference());
+    return known == null || known == 1
+        ? source.reference()
+        : source.reference() + ", " + source.title();
   }
 
-  private static String plain(Source source) {
-    return ShortReference.of(source.work(), source.edition());
+  /** In the order of R4: year of the edition, author. */
+  List<Source> sorted(Collection<Source> sources) {
+    List<Source> sorted = new ArrayList<>(sources);
+    sorted.sort(Source.BY_YEAR);
+    return sorted;
   }
 
-  private static Optional<String> whereabouts(Edition edition) {
-    if (edition.copies().isEmpty()) {
-      return Optional.empty();
+  List<String> references(Collection<Source> sources) {
+    List<String> references = new ArrayList<>();
+    for (Source source : sorted(sources)) {
+      references.add(reference(source));
     }
-    if (edition.copies().stream().anyMatch(c -> c.own() && !c.missing() && c.lentTo().isEmpty())) {
-      return Optional.empty();
-    }
-    Copy copy =
-        edition.copies().stream().filter(Copy::own).findFirst().orElse(edition.copies().get(0));
-    if (copy.missing()) {
-      return Optional.of("missing");
-    } else if (copy.lentTo().isPresent()) {
-      return Optional.of("lent to " + copy.lentTo().get());
-    }
-    return copy.holder().map(holder -> "at " + holder);
+    return references;
   }
 }

@@ -1,11 +1,13 @@
 package merese.answer;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import merese.vocabulary.NearTerm;
+import merese.model.Concept;
+import merese.model.Slips;
 import merese.vocabulary.Thesaurus;
 
-/** That an id was asked for which no concept has. */
+/** That an id was asked for which no concept or facet has. */
 public final class UnknownConceptException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
@@ -13,11 +15,21 @@ public final class UnknownConceptException extends RuntimeException {
     super(message);
   }
 
+  static UnknownConceptException ofFacet(Thesaurus thesaurus, String name) {
+    List<String> ids = new ArrayList<>();
+    thesaurus.facets().forEach(facet -> ids.add(facet.id()));
+    return new UnknownConceptException(
+        "there is no facet \"" + name + "\"; the facets are " + String.join(", ", ids));
+  }
+
   static UnknownConceptException of(Thesaurus thesaurus, String id) {
     List<String> near = new ArrayList<>();
-    for (NearTerm term : thesaurus.nearTerms(id.replace('-', ' '), 3)) {
-      near.add(term.concept().id());
+    for (Concept concept : thesaurus.concepts()) {
+      near.add(concept.id());
     }
+    near.sort(Comparator.comparingInt(other -> Slips.between(id, other)));
+    near.removeIf(other -> Slips.between(id, other) > id.length() / 2);
+    near = near.subList(0, Math.min(3, near.size()));
     String hint = near.isEmpty() ? "" : "; near it: " + String.join(", ", near);
     return new UnknownConceptException("no concept has the id \"" + id + "\"" + hint);
   }

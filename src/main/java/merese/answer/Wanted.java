@@ -1,8 +1,5 @@
 package merese.answer;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.shelf.Source;
 
@@ -18,18 +15,22 @@ final class Wanted {
     return reasonAgainst(source).isEmpty();
   }
 
-  /** Why a source is left out; empty where it is wanted. */
-  Optional<String> reasonAgainst(Source source) {
-    List<String> reasons = new ArrayList<>();
-    if (narrowing.owned() && !source.edition().owned()) {
-      reasons.add("no copy of your own");
+  /** Why a source is left out; an empty text where it is wanted. */
+  String reasonAgainst(Source source) {
+    String reasons = "";
+    if (narrowing.owned() && !source.owned()) {
+      reasons = "no copy of your own";
     }
-    if (!narrowing.kinds().isEmpty() && !narrowing.kinds().contains(source.work().kind())) {
-      reasons.add("another kind of source");
+    if (!narrowing.kinds().isEmpty() && !narrowing.kinds().contains(source.kind())) {
+      reasons = and(reasons, "another kind of source");
     }
     if (narrowing.years().isPresent() && !narrowing.years().get().contains(source.year())) {
-      reasons.add(source.year().isPresent() ? "other years" : "undated");
+      reasons = and(reasons, source.year().isPresent() ? "other years" : "undated");
     }
-    return reasons.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", reasons));
+    return reasons;
+  }
+
+  private static String and(String reasons, String reason) {
+    return reasons.isEmpty() ? reason : reasons + ", " + reason;
   }
 }

@@ -10,9 +10,11 @@ import merese.vocabulary.Thesaurus;
 
 /** Words and phrases that are looked for in printed terms, in every form that R7 lets them have. */
 final class Words {
+  private final Thesaurus thesaurus;
   private final Map<String, List<String>> byKey = new LinkedHashMap<>();
 
   Words(Thesaurus thesaurus, Collection<String> phrases) {
+    this.thesaurus = thesaurus;
     for (String phrase : phrases) {
       for (List<String> form : thesaurus.forms(phrase)) {
         byKey.putIfAbsent(String.join(" ", form), form);
@@ -21,7 +23,7 @@ final class Words {
   }
 
   /** Whether one of them stands in the printed term, as consecutive whole words. */
-  boolean occurIn(Thesaurus thesaurus, String printed) {
+  boolean occurIn(String printed) {
     for (List<String> form : thesaurus.forms(printed)) {
       for (List<String> words : byKey.values()) {
         if (Thesaurus.occurs(words, form)) {

@@ -104,7 +104,7 @@ public final class Citations {
   }
 
   private String note(Source source, List<Locator> locators, Kind kind, Output output) {
-    Optional<CslLocator> place = CslLocator.of(locators.stream().map(Locator::toString).toList());
+    Optional<CslLocator> place = CslLocator.of(locators);
     CSLItemData item = item(source);
     return processor
         .note(item, kind, place, output)

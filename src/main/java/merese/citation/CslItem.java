@@ -13,6 +13,7 @@ import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Imprint;
 import merese.model.Edition.Lineage.Form;
+import merese.model.Locator;
 import merese.model.SourceKind;
 import merese.model.Work;
 
@@ -196,26 +197,22 @@ final class CslItem {
 
   private void container() {
     if (edition.container().isEmpty()) {
-      source
-          .part()
-          .flatMap(Edition.Part::extent)
-          .flatMap(e -> pages(e.toString()))
-          .ifPresent(item::page);
+      source.part().flatMap(Edition.Part::extent).flatMap(CslItem::pages).ifPresent(item::page);
       return;
     }
     Edition.Container container = edition.container().get();
     item.containerTitle(PlainText.of(container.title()));
     text(container.volume()).ifPresent(item::volume);
     text(container.issue()).or(() -> text(container.part())).ifPresent(item::issue);
-    container.pages().flatMap(p -> pages(p.toString())).ifPresent(item::page);
+    container.pages().flatMap(CslItem::pages).ifPresent(item::page);
     if (imprint.publisher().isEmpty()) {
       text(container.society()).ifPresent(item::publisher);
     }
   }
 
   /** The numbers of a page locator; empty where the extent is given in anything else. */
-  private static Optional<String> pages(String printed) {
-    return CslLocator.of(List.of(printed))
+  private static Optional<String> pages(Locator extent) {
+    return CslLocator.of(List.of(extent))
         .filter(l -> l.label().filter(x -> x.toString().equals("page")).isPresent())
         .map(CslLocator::text);
   }

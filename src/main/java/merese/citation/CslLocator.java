@@ -4,9 +4,11 @@ import de.undercouch.citeproc.csl.CSLLabel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import merese.model.Locator;
+import merese.model.Locator.Simple;
+import merese.model.LocatorKind;
+import merese.model.LocatorLevel;
 
 /**
  * How places in a source are handed to CSL. CSL 1.0.2 has labels for page, figure, folio, column
@@ -20,15 +22,10 @@ import java.util.stream.Collectors;
  * @param printed the whole as printed, for a style that has no place or no words for it
  */
 record CslLocator(Optional<CSLLabel> label, boolean plural, String text, String printed) {
-  /** The only place that reads a printed locator. */
-  private static final Pattern LABELLED =
-      Pattern.compile(
-          "(?<label>p|pp|fig|figs|fol|fols|col|cols|n|nn)\\.?\\s*"
-              + "(?<value>\\[?[\\p{L}\\p{N}]+]?(?:[–-]\\[?[\\p{L}\\p{N}]+]?)?)(?<rest>,\\s.+)?");
 
   /** Reads places in the order given; empty for none. */
-  static Optional<CslLocator> of(List<String> printed) {
-    List<CslLocator> places = printed.stream().map(CslLocator::read).toList();
+  static Optional<CslLocator> of(List<Locator> locators) {
+    List<CslLocator> places = locators.stream().map(CslLocator::read).toList();
     if (places.isEmpty()) {
       return Optional.empty();
     }
@@ -46,31 +43,41 @@ record CslLocator(Optional<CSLLabel> label, boolean plural, String text, String 
     return Optional.of(new CslLocator(first.label, plural, String.join(", ", texts), whole));
   }
 
-  private static CslLocator read(String printed) {
-    String text = PlainText.of(withoutStop(printed));
-    Matcher matcher = LABELLED.matcher(text);
-    if (!matcher.matches()) {
-      return new CslLocator(Optional.empty(), false, text, text);
+  private static CslLocator read(Locator locator) {
+    String printed = PlainText.of(locator.toString());
+    Optional<Simple> simple = locator.simple();
+    Optional<CSLLabel> label = simple.map(Simple::kind).flatMap(CslLocator::label);
+    if (label.isPresent()) {
+      String numbers = PlainText.of(simple.get().value()).replace('-', '–');
+      return new CslLocator(label, locator.count() > 1, numbers, printed);
     }
-    String label = matcher.group("label");
-    String value = matcher.group("value").replace('-', '–');
-    String rest = matcher.group("rest") == null ? "" : matcher.group("rest");
-    CSLLabel csl =
-        switch (label) {
-          case "p", "pp" -> CSLLabel.PAGE;
-          case "fig", "figs" -> CSLLabel.FIGURE;
-          case "fol", "fols" -> CSLLabel.FOLIO;
-          case "col", "cols" -> CSLLabel.COLUMN;
-          default -> CSLLabel.NOTE;
-        };
-    boolean plural = label.endsWith("s") || label.equals("pp") || label.equals("nn");
-    return new CslLocator(Optional.of(csl), plural, value + rest, text);
+    return nested(locator, printed)
+        .orElse(new CslLocator(Optional.empty(), false, printed, printed));
   }
 
-  /** A style ends its own sentences. */
-  private static String withoutStop(String printed) {
-    String text = printed.strip();
-    return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+  /** One place inside one that CSL has a label for, such as "p. 12, col. 2". */
+  private static Optional<CslLocator> nested(Locator locator, String printed) {
+    LocatorLevel outer = locator.levels().get(0);
+    String start = outer.label() + " ";
+    boolean hasLabel = !outer.label().isEmpty() && printed.startsWith(start);
+    return locator.count() > 1 || locator.levels().size() < 2 || !hasLabel
+        ? Optional.empty()
+        : label(outer.kind())
+            .map(
+                l ->
+                    new CslLocator(
+                        Optional.of(l), false, printed.substring(start.length()), printed));
+  }
+
+  private static Optional<CSLLabel> label(LocatorKind kind) {
+    return switch (kind) {
+      case PAGE -> Optional.of(CSLLabel.PAGE);
+      case FIGURE -> Optional.of(CSLLabel.FIGURE);
+      case FOLIO -> Optional.of(CSLLabel.FOLIO);
+      case COLUMN -> Optional.of(CSLLabel.COLUMN);
+      case NOTE -> Optional.of(CSLLabel.NOTE);
+      default -> Optional.empty();
+    };
   }
 
   /** The same for a style that words no place but a page. */

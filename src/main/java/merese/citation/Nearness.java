@@ -3,6 +3,7 @@ package merese.citation;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import merese.model.Slips;
 
 /** Which names are near to one that does not exist. */
 final class Nearness {
@@ -31,7 +32,9 @@ final class Nearness {
 
   private static int distance(String wanted, String name, int allowed) {
     int edits =
-        Math.abs(wanted.length() - name.length()) > allowed ? allowed + 9 : edits(wanted, name);
+        Math.abs(wanted.length() - name.length()) > allowed
+            ? allowed + 9
+            : Slips.between(wanted, name);
     if (edits <= allowed) {
       return edits;
     }
@@ -39,23 +42,5 @@ final class Nearness {
     return long_ && name.startsWith(wanted)
         ? allowed + 1
         : long_ && name.contains(wanted) ? allowed + 2 : allowed + 9;
-  }
-
-  /** The number of letters to insert, remove or change (Levenshtein). */
-  private static int edits(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j < row.length; j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int change = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
-      }
-    }
-    return row[b.length()];
   }
 }

@@ -11,6 +11,6 @@ public enum Output {
 
   /** Words that are no citation, such as a heading, so that this output shows them as they are. */
   public String literal(String words) {
-    return Escape.of(this).text(PlainText.of(words));
+    return Escape.of(this).text(Marks.removedFrom(PlainText.of(words)));
   }
 }

@@ -193,9 +193,9 @@ public final class StyleCatalogue {
     }
     if (looksLikePath) {
       throw new CitationException(
-          "no style file "
+          "no style file \""
               + name
-              + "; give the path of a .csl file, or the name of a style without a slash");
+              + "\"; give the path of a .csl file, or the name of a style without a slash");
     }
     return Optional.empty();
   }
@@ -222,10 +222,10 @@ public final class StyleCatalogue {
   private CitationException unknown(String name) {
     List<String> near = near(name);
     return new CitationException(
-        "no style "
+        "there is no style \""
             + name
-            + (near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?")
-            + (near.isEmpty() ? "; " : " ")
-            + "merese reading-list --style list shows all");
+            + "\"; "
+            + (near.isEmpty() ? "" : "did you mean " + String.join(" or ", near) + "? ")
+            + "'merese reading-list --style list' shows all");
   }
 }

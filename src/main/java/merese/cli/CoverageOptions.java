@@ -61,8 +61,8 @@ final class CoverageOptions {
     return new Narrowing(
         pictured.isSet(),
         owned.isSet(),
-        kinds.value().map(CoverageOptions::kinds).orElse(Set.of()),
-        years.value().map(CoverageOptions::years),
+        kinds.value().isPresent() ? kinds(kinds.value().get()) : Set.of(),
+        years.value().isPresent() ? Optional.of(years(years.value().get())) : Optional.empty(),
         place.value());
   }
 

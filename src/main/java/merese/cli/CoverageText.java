@@ -3,30 +3,31 @@ package merese.cli;
 import java.util.ArrayList;
 import java.util.List;
 import merese.answer.Coverage;
+import merese.answer.Coverage.CheckLine;
 import merese.answer.Coverage.Checked;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.Coverage.Entry;
+import merese.answer.Coverage.ExperienceLine;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.LeftOut;
 import merese.answer.Coverage.NotChecked;
-import merese.answer.Coverage.Passage;
+import merese.answer.Coverage.OtherUse;
+import merese.answer.Coverage.PieceLine;
 import merese.answer.Coverage.Section;
 import merese.answer.Coverage.SourceLine;
 import merese.answer.Coverage.WordUse;
 import merese.answer.CoverageQuestion.Narrowing;
-import merese.model.Locator;
-import merese.model.LocatorKind;
 import merese.model.Mine.Untraced;
 
 /** Lays out which sources cover a feature, for a screen of any width. */
 final class CoverageText {
   private static final String INDENT = "    ";
   private static final int WIDEST_REFERENCE = 26;
-  private static final int LONGEST_UNBROKEN = 24;
 
   private final Page page;
+  private final EntryText entry;
   private final Narrowing narrowing;
   private final boolean withReasons;
   private final int limit;
@@ -37,6 +38,7 @@ final class CoverageText {
    */
   CoverageText(Context context, Narrowing narrowing, boolean withReasons, int limit) {
     this.page = new Page(context.out(), context.screen());
+    this.entry = new EntryText(page);
     this.narrowing = narrowing;
     this.withReasons = withReasons;
     this.limit = limit;
@@ -47,7 +49,9 @@ final class CoverageText {
       nothing(answer);
       return;
     }
-    answer.ask().ifPresent(ask -> ask(answer, ask));
+    if (answer.ask().isPresent()) {
+      ask(answer, answer.ask().get());
+    }
     for (Section section : answer.sections()) {
       section(section, answer.ask().isPresent());
     }
@@ -56,32 +60,40 @@ final class CoverageText {
     }
     checked(answer.checked());
     notChecked(answer.notChecked());
-    answer.leftOut().forEach(this::leftOut);
-    answer.sections().forEach(this::after);
-    answer.met().forEach(this::met);
+    for (LeftOut leftOut : answer.leftOut()) {
+      leftOut(leftOut);
+    }
+    for (Section section : answer.sections()) {
+      after(section);
+    }
+    met(answer.met());
   }
 
   private void ask(Coverage answer, Coverage.Ask ask) {
-    String remark = ask.remark().map(r -> " (" + r + ")").orElse("");
+    String remark = Page.given(" (", ask.remark(), ")");
     page.text("“" + answer.asked() + "”: " + ask.reason() + remark + ".");
+    int wide = 0;
     for (Section section : answer.sections()) {
-      page.hanging(
-          "  " + section.letter().orElse("") + "  ",
-          section.heading().label() + "   --concept " + section.heading().id());
+      wide = Math.max(wide, Wrap.columns(section.heading().label()));
+    }
+    for (Section section : answer.sections()) {
+      String lead = "  " + section.letter().orElse("") + "  ";
+      page.columns(lead, section.heading().label(), Math.min(wide, WIDEST_REFERENCE))
+          .line(Wrap.together("--concept " + section.heading().id()));
     }
     page.blank();
   }
 
   private void section(Section section, boolean byWord) {
     Coverage.Heading heading = section.heading();
-    String letter = section.letter().map(l -> l + "  ").orElse("");
+    String letter = Wrap.together(Page.given("", section.letter(), "  "));
     String mine = heading.myTerm() ? " (my term)" : "";
     page.heading(letter + heading.label() + mine);
     if (heading.myTerm() && !heading.label().equals(heading.preferred())) {
       page.text("The vocabulary prefers “" + heading.preferred() + "”.");
     }
     if (withReasons && heading.myTerm()) {
-      page.text("Why my term: " + heading.reason().orElse("no reason recorded") + ".");
+      page.text("Why my term: " + reason(heading.reason().orElse("no reason recorded")) + ".");
       if (!heading.setAside().isEmpty()) {
         page.text("Set aside: " + String.join("; ", heading.setAside()) + ".");
       }
@@ -102,37 +114,24 @@ final class CoverageText {
   }
 
   private String count(Section section, boolean byWord) {
-    String verb = narrowing.pictured() ? "picture" : "cover";
-    String wanted =
-        narrowing.owned() || !narrowing.kinds().isEmpty() || narrowing.years().isPresent()
-            ? " of those asked for"
-            : "";
-    String what = byWord ? " it by this word" : " it";
-    String place = narrowing.place().map(p -> " and give the place as " + p).orElse("");
+    boolean chosen =
+        narrowing.owned() || !narrowing.kinds().isEmpty() || narrowing.years().isPresent();
+    String among = chosen ? " of those asked for" : "";
+    boolean one = section.count() < 2;
+    String what =
+        (narrowing.pictured() ? " picture" : " cover")
+            + (one ? "s" : "")
+            + (byWord ? " it by this word" : " it")
+            + Page.given(
+                (one ? " and gives" : " and give") + " the place as “", narrowing.place(), "”");
     if (section.count() == 0) {
-      return "No source"
-          + wanted
-          + " in this library "
-          + verb
-          + "s"
-          + what
-          + (place.isEmpty() ? "" : " and gives the place as " + narrowing.place().get())
-          + ".";
-    } else if (section.count() == 1) {
-      return "1 source"
-          + wanted
-          + " "
-          + verb
-          + "s"
-          + what
-          + place.replace(" give ", " gives ")
-          + ".";
+      return (chosen ? "None of the sources asked for" : "No source in this library") + what + ".";
     }
     String works =
         section.works() < section.count()
-            ? " (editions of " + section.works() + (section.works() == 1 ? " work)" : " works)")
+            ? " " + Wrap.together("(editions of " + Page.many(section.works(), "work") + ")")
             : "";
-    return section.count() + " sources" + wanted + " " + verb + what + place + works + ".";
+    return Page.many(section.count(), "source") + among + what + works + ".";
   }
 
   private void counted(List<Entry> entries) {
@@ -142,7 +141,7 @@ final class CoverageText {
     for (int i = 0; i < shown; i++) {
       String number = String.valueOf(i + 1);
       String lead = " ".repeat(digits - number.length() + 1) + number + ". ";
-      entry(lead, entries.get(i), wide, Group.COUNTED);
+      entry.print(lead, entries.get(i), wide, Group.COUNTED);
     }
     if (shown < entries.size()) {
       page.hanging(INDENT, "and " + (entries.size() - shown) + " more");
@@ -152,110 +151,10 @@ final class CoverageText {
   private void group(Grouped grouped) {
     page.heading(title(grouped.group()));
     int wide = referenceWidth(grouped.entries());
-    for (Entry entry : grouped.entries()) {
-      entry(INDENT, entry, wide, grouped.group());
+    for (Entry each : grouped.entries()) {
+      entry.print(INDENT, each, wide, grouped.group());
     }
     page.blank();
-  }
-
-  private void entry(String lead, Entry entry, int wide, Group group) {
-    SourceLine source = entry.source();
-    String where = source.whereabouts().map(w -> "[" + w + "]").orElse("");
-    Page.Columns columns = page.columns(lead, source.reference(), wide);
-    for (Passage passage : entry.passages()) {
-      columns.line(passage(passage, group));
-    }
-    entry
-        .conflicts()
-        .forEach(
-            c ->
-                columns.line(
-                    "⚠ caption “"
-                        + c.caption()
-                        + "” against "
-                        + c.text()
-                            .map(t -> "text " + t + " “" + c.words().orElse("") + "”")
-                            .orElse("your reading")));
-    entry.readings().forEach(reading -> columns.line("my reading: " + reading));
-    entry.claims().forEach(claim -> columns.line("place: “" + claim + "”"));
-    entry
-        .sameAs()
-        .forEach(
-            s ->
-                columns.line(
-                    "the picture at "
-                        + s.here()
-                        + " is that of "
-                        + s.otherReference()
-                        + ", "
-                        + s.there()));
-    if (!where.isEmpty()) {
-      columns.line(where);
-    }
-  }
-
-  private static String passage(Passage passage, Group group) {
-    StringBuilder text = new StringBuilder();
-    text.append(places(passage, group));
-    String printed = printed(passage.printed());
-    String label = passage.concept().map(ConceptLine::label).orElse("");
-    switch (group) {
-      case NOT_THIS -> text.append("  ⚠ uses ").append(printed).append(" for ").append(label);
-      case LOOK_ALIKES, GENERAL_ONLY ->
-          text.append("  ").append(printed).append(" (").append(label).append(')');
-      case MEANING_NOT_STATED -> text.append("  ").append(printed);
-      default -> {
-        text.append("  ").append(printed);
-        if (passage.narrower()) {
-          text.append(" (narrower: ").append(label).append(')');
-        }
-      }
-    }
-    return text.toString();
-  }
-
-  private static String places(Passage passage, Group group) {
-    String pictured = locators(passage.pictured());
-    String inWords = locators(passage.inWords());
-    if (pictured.isEmpty()) {
-      return group == Group.COUNTED || group == Group.SAME_FEATURE
-          ? inWords + " (text only)"
-          : inWords;
-    }
-    return inWords.isEmpty() ? pictured : pictured + " (text " + inWords + ")";
-  }
-
-  private static String locators(List<Locator> locators) {
-    StringBuilder text = new StringBuilder();
-    for (Locator locator : locators) {
-      text.append(text.isEmpty() ? "" : "; ").append(locator(locator));
-    }
-    return text.toString();
-  }
-
-  /** As printed; where something is excepted, what is left and how many that are. */
-  private static String locator(Locator locator) {
-    Locator left = locator.withExceptionsApplied();
-    String text = left.toString();
-    String shown = text.length() <= LONGEST_UNBROKEN ? Page.together(text) : text;
-    return left.equals(locator)
-        ? shown
-        : shown + " (" + locator.count() + " " + kinds(locator.labelKind()) + ")";
-  }
-
-  private static String kinds(LocatorKind kind) {
-    return switch (kind) {
-      case PLATE -> "plates";
-      case COLOUR_PLATE -> "colour plates";
-      case FIGURE -> "figures";
-      case PAGE -> "pages";
-      case FOLIO -> "folios";
-      default -> kind.plural();
-    };
-  }
-
-  private static String printed(List<String> terms) {
-    return terms.isEmpty() ? "not named" : "“" + String.join("”, “", terms) + "”";
   }
 
   private void checked(List<Checked> checked) {
@@ -270,17 +169,15 @@ final class CoverageText {
     for (Checked source : checked) {
       Page.Columns columns =
           page.columns(INDENT, source.source().reference(), Math.min(wide, WIDEST_REFERENCE));
-      source
-          .checks()
-          .forEach(
-              c ->
-                  columns.line(
-                      c.extent().map(e -> e + " ").orElse("")
-                          + "("
-                          + c.method()
-                          + "): "
-                          + c.result()
-                          + c.scope().map(s -> "; " + s).orElse("")));
+      for (CheckLine check : source.checks()) {
+        columns.line(
+            Page.given("", check.extent(), " ")
+                + "("
+                + check.method()
+                + "): "
+                + check.result()
+                + Page.given("; ", check.scope(), ""));
+      }
     }
     page.blank();
   }
@@ -293,7 +190,7 @@ final class CoverageText {
     List<String> plain = new ArrayList<>();
     for (NotChecked source : notChecked) {
       if (source.remark().isEmpty()) {
-        plain.add(Page.together(source.source().reference()));
+        plain.add(Wrap.together(source.source().reference()));
       } else {
         page.hanging(INDENT, source.source().reference() + ": " + source.remark().get());
       }
@@ -306,7 +203,9 @@ final class CoverageText {
 
   private void leftOut(LeftOut leftOut) {
     List<String> names = new ArrayList<>();
-    leftOut.sources().forEach(s -> names.add(Page.together(s.reference())));
+    for (SourceLine source : leftOut.sources()) {
+      names.add(Wrap.together(source.reference()));
+    }
     page.heading("Left out: " + leftOut.because());
     page.hanging(INDENT, String.join("; ", names));
     page.blank();
@@ -316,65 +215,91 @@ final class CoverageText {
   private void after(Section section) {
     if (!section.words().isEmpty()) {
       page.heading("Words to watch");
-      section.words().forEach(this::word);
+      for (WordUse word : section.words()) {
+        word(word);
+      }
       page.blank();
     }
     if (!section.howToTell().isEmpty()) {
       page.heading("How to tell look-alikes");
-      section.howToTell().forEach(h -> howToTell(section, h));
+      for (HowToTell pair : section.howToTell()) {
+        howToTell(section, pair);
+      }
       page.blank();
     }
     if (!section.ownPieces().isEmpty()) {
       page.heading("My own pieces");
-      section
-          .ownPieces()
-          .forEach(
-              p ->
-                  page.hanging(
-                      INDENT,
-                      p.ref()
-                          + p.photo().map(x -> ", photo " + x).orElse("")
-                          + "  "
-                          + p.title()
-                          + ": "
-                          + p.kind().words()
-                          + narrower(section, p.concept())
-                          + p.words().map(w -> "; " + w).orElse("")));
+      pieces(section);
       page.blank();
     }
     if (!section.experience().isEmpty()) {
       page.heading("My experience");
-      section
-          .experience()
-          .forEach(
-              e ->
-                  page.hanging(
-                      INDENT,
-                      e.words()
-                          + narrower(section, e.concept())
-                          + (e.pieces().isPresent()
-                              ? " (" + Page.many(e.pieces().getAsInt(), "piece") + " handled"
-                              : " (")
-                          + (e.until().isPresent() ? ", until " + e.until().getAsInt() : "")
-                          + ")"));
+      for (ExperienceLine line : section.experience()) {
+        experience(section, line);
+      }
       page.blank();
     }
   }
 
-  private static String narrower(Section section, ConceptLine concept) {
-    return concept.id().equals(section.heading().id()) ? "" : " of " + concept.label();
+  private void pieces(Section section) {
+    int wide = 0;
+    for (PieceLine piece : section.ownPieces()) {
+      wide = Math.max(wide, Wrap.columns(name(piece)));
+    }
+    for (PieceLine piece : section.ownPieces()) {
+      String what = isAsked(section, piece.concept()) ? "" : " (" + piece.concept().label() + ")";
+      page.columns(INDENT, name(piece), Math.min(wide, WIDEST_REFERENCE))
+          .line(
+              piece.title()
+                  + ": "
+                  + piece.kind().words()
+                  + what
+                  + Page.given("; ", piece.words(), ""));
+    }
+  }
+
+  private static String name(PieceLine piece) {
+    return piece.ref() + Page.given(", photo ", piece.photo(), "");
+  }
+
+  private void experience(Section section, ExperienceLine line) {
+    List<String> from = new ArrayList<>();
+    if (line.pieces().isPresent()) {
+      from.add(Page.many(line.pieces().getAsInt(), "piece") + " handled");
+    }
+    if (line.until().isPresent()) {
+      from.add("until " + line.until().getAsInt());
+    }
+    String what = isAsked(section, line.concept()) ? "" : line.concept().label() + ": ";
+    String handled = from.isEmpty() ? "" : " (" + String.join(", ", from) + ")";
+    page.hanging(INDENT, what + line.words() + handled);
+  }
+
+  private static boolean isAsked(Section section, ConceptLine concept) {
+    return concept.id().equals(section.heading().id());
+  }
+
+  /** A reason that is one of the recorded ones in words; others as they were written. */
+  private static String reason(String recorded) {
+    return switch (recorded) {
+      case "ambiguous" -> "the other words are ambiguous";
+      case "describes-better" -> "it describes the thing better";
+      case "usage" -> "it is in common use";
+      case "first-learnt" -> "it was the first one learnt";
+      default -> recorded;
+    };
   }
 
   private void word(WordUse use) {
     List<String> others = new ArrayList<>();
-    use.others()
-        .forEach(
-            o ->
-                others.add(
-                    o.concept().label()
-                        + (o.references().isEmpty()
-                            ? " (by the vocabulary)"
-                            : " (" + String.join("; ", o.references()) + ")")));
+    for (OtherUse other : use.others()) {
+      List<String> references = new ArrayList<>();
+      for (String reference : other.references()) {
+        references.add(Wrap.together(reference));
+      }
+      String by = references.isEmpty() ? "by the vocabulary" : String.join("; ", references);
+      others.add(other.concept().label() + " (" + by + ")");
+    }
     page.hanging(
         INDENT, "“" + use.word() + "”: others use this word for " + String.join(", ", others));
   }
@@ -386,9 +311,9 @@ final class CoverageText {
     String between =
         asked ? pair.other().label() : pair.concept().label() + " and " + pair.other().label();
     String test =
-        pair.test()
-            .map(t -> ours ? ": " + t : " (" + pair.concept().label() + ": " + t + ")")
-            .orElse("");
+        ours
+            ? Page.given(": ", pair.test(), "")
+            : Page.given(" (" + pair.concept().label() + ": ", pair.test(), ")");
     page.hanging(INDENT, between + test);
   }
 
@@ -400,19 +325,21 @@ final class CoverageText {
     } else {
       page.text("“" + answer.asked() + "” is no word of the vocabulary, and no note prints it.");
     }
-    answer.met().forEach(this::met);
+    met(answer.met());
     if (!answer.nearTerms().isEmpty()) {
       page.text("Near it: " + String.join("; ", answer.nearTerms()) + ".");
     }
   }
 
-  private void met(Untraced untraced) {
-    page.text(
-        "“"
-            + untraced.word()
-            + "” was met somewhere; its source is forgotten"
-            + untraced.words().map(w -> ": " + w).orElse("")
-            + ".");
+  private void met(List<Untraced> met) {
+    for (Untraced untraced : met) {
+      page.text(
+          "“"
+              + untraced.word()
+              + "” was met somewhere; its source is forgotten"
+              + Page.given(": ", untraced.words(), "")
+              + ".");
+    }
   }
 
   private static int referenceWidth(List<Entry> entries) {

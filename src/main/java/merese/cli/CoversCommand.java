@@ -34,7 +34,7 @@ final class CoversCommand extends LibraryCommand {
     }
     CoverageQuestion question = options.question(words.value().orElse(List.of()));
     try (Shelf shelf = openShelf()) {
-      Coverage answer = shelf.ask(s -> Covers.answer(s, question));
+      Coverage answer = Covers.answer(shelf, question);
       if (json.isSet()) {
         AnswerJson.print(context().out(), answer);
       } else {

@@ -116,7 +116,8 @@ final class Errors {
     return "could not read or write " + file + (reason == null ? "" : ": " + reason);
   }
 
-  private static String uncapitalised(String message) {
+  private static String uncapitalised(String said) {
+    String message = said.replace("is not an int", "is not a whole number"); // picocli's word
     return message.isEmpty()
         ? message
         : Character.toLowerCase(message.charAt(0)) + message.substring(1);

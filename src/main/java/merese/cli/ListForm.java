@@ -19,6 +19,7 @@ enum ListForm {
       for (Chapter chapter : list.chapters()) {
         chapter.heading().ifPresent(h -> text.append(Wrap.text(h, width)).append("\n\n"));
         items(text, chapter.items(), width);
+        chapter.why().ifPresent(w -> text.append(Wrap.text(w, width)).append('\n'));
         text.append('\n');
       }
       if (!list.consulted().isEmpty()) {
@@ -33,15 +34,13 @@ enum ListForm {
     }
 
     private void items(StringBuilder text, List<Item> items, int width) {
-      if (items.isEmpty()) {
-        text.append(Wrap.text(NOTHING, width)).append('\n');
-      }
       int digits = String.valueOf(items.size()).length();
       for (int i = 0; i < items.size(); i++) {
         String number = String.valueOf(i + 1);
         String lead = " ".repeat(digits - number.length()) + number + ". ";
         for (String line :
-            Wrap.lines(items.get(i).citation(), width, lead, " ".repeat(lead.length()))) {
+            Wrap.lines(
+                Labels.together(items.get(i).citation()), width, lead, " ".repeat(lead.length()))) {
           text.append(line).append('\n');
         }
       }
@@ -56,6 +55,7 @@ enum ListForm {
         chapter
             .heading()
             .ifPresent(h -> text.append("## ").append(output().literal(h)).append("\n\n"));
+        chapter.why().ifPresent(w -> text.append(output().literal(w)).append('\n'));
         items(text, chapter.items());
       }
       if (!list.consulted().isEmpty()) {
@@ -67,9 +67,6 @@ enum ListForm {
     }
 
     private void items(StringBuilder text, List<Item> items) {
-      if (items.isEmpty()) {
-        text.append(NOTHING).append('\n');
-      }
       for (int i = 0; i < items.size(); i++) {
         text.append(i + 1).append(". ").append(items.get(i).citation()).append('\n');
       }
@@ -83,6 +80,9 @@ enum ListForm {
       StringBuilder text = new StringBuilder(HTML_START);
       for (Chapter chapter : list.chapters()) {
         chapter.heading().ifPresent(h -> heading(text, h));
+        chapter
+            .why()
+            .ifPresent(w -> text.append("<p>").append(output().literal(w)).append("</p>\n"));
         items(text, chapter.items());
       }
       if (!list.consulted().isEmpty()) {
@@ -101,7 +101,6 @@ enum ListForm {
 
     private void items(StringBuilder text, List<Item> items) {
       if (items.isEmpty()) {
-        text.append("<p>").append(NOTHING).append("</p>\n");
         return;
       }
       text.append("<ol>\n");
@@ -111,7 +110,6 @@ enum ListForm {
   };
 
   private static final String CONSULTED = "Consulted without result";
-  private static final String NOTHING = "No source in this library covers it.";
   private static final String HTML_START =
       """
       <!DOCTYPE html>

@@ -1,14 +1,17 @@
 package merese.cli;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 
 /** Paragraphs, headings and two-column lists on a screen, wrapped at its width. */
 final class Page {
-  private static final int NARROW = 60;
+  /** Fewer columns than this beside a name are better used by putting the lines below it. */
+  private static final int ROOM = 34;
 
   private final PrintWriter out;
   private final Screen screen;
-  private boolean lastWasBlank = true;
+  private boolean started;
+  private boolean blankWanted;
 
   Page(PrintWriter out, Screen screen) {
     this.out = out;
@@ -34,16 +37,14 @@ final class Page {
     }
   }
 
-  /** One empty line, however often it is asked for. */
+  /** One empty line before what follows, however often it is asked for; none at either end. */
   void blank() {
-    if (!lastWasBlank) {
-      out.println();
-      lastWasBlank = true;
-    }
+    blankWanted = started;
   }
 
   /**
-   * A name with lines beside it, or below it where the screen is narrow.
+   * A name with lines beside it; below it where the screen is too narrow for both, or the name too
+   * long.
    *
    * @param width of the name's column
    */
@@ -52,13 +53,17 @@ final class Page {
   }
 
   private void print(String line) {
+    if (blankWanted) {
+      out.println();
+      blankWanted = false;
+    }
     out.println(line);
-    lastWasBlank = line.isEmpty();
+    started = true;
   }
 
-  /** Keeps the words of a name on one line. */
-  static String together(String name) {
-    return name.replace(' ', '\u00A0');
+  /** A text with what stands before and after it; nothing where there is none. */
+  static String given(String before, Optional<?> text, String after) {
+    return text.isPresent() ? before + text.get() + after : "";
   }
 
   /** A count with its noun: "1 piece", "2 pieces". */
@@ -73,12 +78,13 @@ final class Page {
 
     private Columns(String lead, String name, int width) {
       int used = Wrap.columns(name);
-      if (screen.width() < NARROW || used > width) {
-        print(lead + name);
-        indent = " ".repeat(Wrap.columns(lead) + (screen.width() < NARROW ? 2 : width + 2));
+      int margin = Wrap.columns(lead);
+      boolean narrow = screen.width() - margin - width - 2 < ROOM;
+      indent = " ".repeat(margin + (narrow ? 2 : width + 2));
+      if (narrow || used > width) {
+        hanging(lead, name);
         first = indent;
       } else {
-        indent = " ".repeat(Wrap.columns(lead) + width + 2);
         first = lead + name + " ".repeat(width - used + 2);
       }
     }
@@ -88,6 +94,17 @@ final class Page {
         print(line);
       }
       first = indent;
+    }
+
+    /** Two texts on one line, or each on lines of its own where one line can't hold both. */
+    void line(String text, String other) {
+      String both = text + "  " + other;
+      if (Wrap.columns(indent) + Wrap.columns(both) <= screen.width()) {
+        line(Wrap.together(both));
+      } else {
+        line(text);
+        line(other);
+      }
     }
   }
 }

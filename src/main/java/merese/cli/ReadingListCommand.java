@@ -68,14 +68,29 @@ final class ReadingListCommand extends LibraryCommand {
       ReadingList list = shelf.ask(s -> ReadingLists.answer(s, question, citations, form.output()));
       String text = form.write(list, context().screen(), file.value().isPresent());
       if (file.value().isPresent()) {
-        Path target = context().resolve(file.value().get());
-        Files.writeString(target, text, StandardCharsets.UTF_8);
-        context().err().println("Wrote " + target + ".");
+        write(text, context().resolve(file.value().get()));
       } else {
         context().out().print(text);
       }
       return list.isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
+  }
+
+  private void write(String text, Path target) throws IOException {
+    Path folder = target.getParent();
+    if (folder != null && !Files.isDirectory(folder)) {
+      throw new CommandException(
+          "--output: there is no folder " + folder + " to write " + target.getFileName() + " in");
+    }
+    if (Files.isDirectory(target)) {
+      throw new CommandException(
+          "--output: "
+              + target
+              + " is a folder; name a file, such as "
+              + target.resolve("list.txt"));
+    }
+    Files.writeString(target, text, StandardCharsets.UTF_8);
+    context().err().println("Wrote " + target + ".");
   }
 
   private List<CoverageQuestion> features() {

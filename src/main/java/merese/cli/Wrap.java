@@ -8,17 +8,26 @@ import java.util.List;
  * mark takes none. Scripts whose letters take two columns are counted as one.
  */
 final class Wrap {
+  /** A space that breaks only where its words don't fit on one line; a noncharacter of Unicode. */
+  private static final char GLUE = '\uFDD0';
+
   private Wrap() {}
+
+  /** Keeps words on one line, spaces and all, wherever a line has room for them. */
+  static String together(String words) {
+    return words.replace(' ', GLUE);
+  }
 
   /**
    * The text in lines of at most {@code width} columns; a word that is longer stands on a line of
    * its own, whole, since a locator or a path that is cut can't be copied. A no-break space never
-   * breaks, which keeps {@code pl. 31} together where the caller wants it.
+   * breaks; what {@link #together} kept is broken only where a line has no room for it.
    *
    * @param first what the first line starts with
    * @param hanging what every later line starts with
    */
-  static List<String> lines(String text, int width, String first, String hanging) {
+  static List<String> lines(String words, int width, String first, String hanging) {
+    String text = loosened(words, width - Math.max(columns(first), columns(hanging)));
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     int used = columns(first);
@@ -57,7 +66,32 @@ final class Wrap {
     if (!empty || lines.isEmpty()) {
       lines.add(line.toString());
     }
+    for (int i = 0; i < lines.size(); i++) {
+      lines.set(i, lines.get(i).replace(GLUE, ' '));
+    }
     return lines;
+  }
+
+  /** Gives up what is kept together and wider than the room for it. */
+  private static String loosened(String text, int room) {
+    if (text.indexOf(GLUE) < 0) {
+      return text;
+    }
+    StringBuilder out = new StringBuilder();
+    int at = 0;
+    while (at < text.length()) {
+      int end = at;
+      while (end < text.length() && !breaks(text.charAt(end))) {
+        end++;
+      }
+      String word = text.substring(at, end);
+      out.append(columns(word) > room ? word.replace(GLUE, ' ') : word);
+      if (end < text.length()) {
+        out.append(text.charAt(end));
+      }
+      at = end + 1;
+    }
+    return out.toString();
   }
 
   /** As {@link #lines}, without a lead, as one string. */

@@ -109,8 +109,9 @@ final class LocatorRange {
   }
 
   /** The numbers of the range in order, printed in the style of its ends. */
+  @SuppressWarnings("ReferenceEquality") // as in Span.isOne
   static List<LocatorNumber> expanded(LocatorNumber from, LocatorNumber to) {
-    if (from.equals(to)) {
+    if (from == to) {
       return List.of(from);
     }
     List<LocatorNumber> all = new ArrayList<>();

@@ -44,8 +44,9 @@ final class LocatorRun {
       return new Span(fixed, whole, joint, from, to, all, position, begin);
     }
 
+    @SuppressWarnings("ReferenceEquality") // one number is read once; a range has two of them
     boolean isOne() {
-      return fixed != null || from.equals(to);
+      return fixed != null || from == to;
     }
 
     long size() {

@@ -1,6 +1,7 @@
 package merese.model;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,16 +42,24 @@ public record Note(
   }
 
   private static void requireNaming(String printed, List<Naming> namings) {
-    Require.that(
-        namings.stream().anyMatch(n -> n.printed().equals(printed)),
+    for (Naming naming : namings) {
+      if (naming.printed().equals(printed)) {
+        return;
+      }
+    }
+    throw new IllegalArgumentException(
         "a place speaks of the naming \"" + printed + "\", but the note has no naming printed so");
   }
 
   /** The places that speak of a naming: those that name it and those that name none. */
   public List<Place> placesOf(Naming naming) {
-    return places.stream()
-        .filter(p -> p.naming().isEmpty() || p.naming().get().equals(naming.printed()))
-        .toList();
+    List<Place> found = new ArrayList<>();
+    for (Place place : places) {
+      if (place.naming().isEmpty() || place.naming().get().equals(naming.printed())) {
+        found.add(place);
+      }
+    }
+    return found;
   }
 
   /** Who made or verified the note, and when. */

@@ -1,84 +1,136 @@
 package merese.search;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import merese.search.IndexedFile.IndexedCheck;
+import merese.search.IndexedFile.IndexedLabels;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
+import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
-import org.apache.lucene.document.Field;
 import org.apache.lucene.document.Field.Store;
-import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
+import org.apache.lucene.util.BytesRef;
 
 /** Makes the index's documents. */
 final class Documents {
+  private static final String NONE = "";
+
   private Documents() {}
 
+  /** All that a file brings. */
+  static List<Document> of(IndexedFile file) {
+    String path = file.stamp().path();
+    List<Document> documents = new ArrayList<>();
+    for (IndexedSource source : file.sources()) {
+      documents.addAll(source(path, source));
+    }
+    for (IndexedNote note : file.notes()) {
+      documents.add(note(path, note));
+    }
+    for (IndexedCheck check : file.checks()) {
+      documents.add(check(path, check));
+    }
+    for (IndexedLabels labels : file.labels()) {
+      documents.add(labels(path, labels));
+    }
+    for (IndexedRecord item : file.records()) {
+      documents.add(record(path, item));
+    }
+    documents.add(stamp(file.stamp()));
+    return documents;
+  }
+
   static Document note(String file, IndexedNote note) {
-    Document document = of(Fields.NOTE, file, note.payload());
-    document.add(new StringField(Fields.EDITION, note.edition(), Store.YES));
-    document.add(new StoredField(Fields.ORDER, note.order()));
-    String unique = Fields.unique(note.edition(), note.order());
-    document.add(new StringField(Fields.UNIQUE, unique, Store.NO));
+    Document document = of(file, note.edition(), note.order(), note.payload());
+    add(document, Fields.UNIQUE, Fields.unique(note.edition(), note.order()));
+    add(document, Fields.IN_SOURCE, note.edition());
     addAll(document, Fields.CONCEPT, note.concepts());
     addAll(document, Fields.MEANING, note.meanings());
     addAll(document, Fields.POSSIBLE, note.possible());
     if (note.unassigned()) {
-      document.add(new StringField(Fields.UNASSIGNED, "yes", Store.NO));
+      add(document, Fields.UNASSIGNED, Fields.YES);
     }
-    document.add(new TextField(Fields.PRINTED, new FoldedWords(note.printed())));
-    for (List<String> printed : note.printed()) {
-      document.add(new StringField(Fields.PRINTED_KEY, String.join(" ", printed), Store.NO));
+    for (List<String> words : note.printed()) {
+      add(document, Fields.PRINTED_WHOLE, String.join(" ", words));
     }
+    addAll(document, Fields.PRINTED, runs(note.printed()));
     for (String piece : note.pieces()) {
-      document.add(new StringField(Fields.PIECE, Fields.piece(note.edition(), piece), Store.NO));
+      add(document, Fields.PIECE, Fields.piece(note.edition(), piece));
     }
     document.add(new TextField(Fields.TEXT, note.text(), Store.NO));
     return document;
   }
 
-  static Document source(String file, IndexedSource source) {
-    Document document = of(Fields.SOURCE, file, source.payload());
-    document.add(new StringField(Fields.EDITION, source.edition(), Store.YES));
-    document.add(new StoredField(Fields.FILING, source.filing()));
-    document.add(new TextField(Fields.TEXT, source.text(), Store.NO));
+  private static Set<String> runs(List<List<String>> printed) {
+    Set<String> runs = new HashSet<>();
+    for (List<String> words : printed) {
+      for (int from = 0; from < words.size(); from++) {
+        StringBuilder run = new StringBuilder(words.get(from));
+        runs.add(run.toString());
+        for (String next : words.subList(from + 1, words.size())) {
+          runs.add(run.append(' ').append(next).toString());
+        }
+      }
+    }
+    return runs;
+  }
+
+  /** The two documents of an edition: what every answer needs of it, and all of it. */
+  private static List<Document> source(String file, IndexedSource source) {
+    Document brief = of(file, source.edition(), 0, source.brief());
+    add(brief, Fields.TYPE, Fields.SOURCE);
+    brief.add(new TextField(Fields.TEXT, source.text(), Store.NO));
+    Document whole = of(file, source.edition(), 0, source.whole());
+    add(whole, Fields.WHOLE_SOURCE, source.edition());
+    return List.of(brief, whole);
+  }
+
+  private static Document check(String file, IndexedCheck check) {
+    Document document = of(file, check.edition(), 0, check.payload());
+    add(document, Fields.CHECKED, check.concept());
     return document;
   }
 
-  static Document check(String file, IndexedCheck check) {
-    Document document = of(Fields.CHECK, file, check.payload());
-    document.add(new StringField(Fields.EDITION, check.edition(), Store.YES));
-    document.add(new StringField(Fields.CONCEPT, check.concept(), Store.NO));
+  private static Document labels(String file, IndexedLabels labels) {
+    Document document = of(file, NONE, 0, labels.payload());
+    for (List<String> words : labels.words()) {
+      add(document, Fields.LABEL, String.join(" ", words));
+    }
     return document;
   }
 
-  static Document record(String file, IndexedRecord item) {
-    return of(item.type(), file, item.payload());
+  private static Document record(String file, IndexedRecord item) {
+    Document document = of(file, NONE, 0, item.payload());
+    add(document, Fields.TYPE, item.type());
+    return document;
   }
 
-  static Document stamp(FileStamp stamp) {
+  private static Document stamp(FileStamp stamp) {
+    Document document = of(stamp.path(), NONE, 0, StoredValue.payload(stamp));
+    add(document, Fields.TYPE, Fields.STAMP);
+    return document;
+  }
+
+  private static Document of(String file, String edition, int order, byte[] payload) {
     Document document = new Document();
-    document.add(new StringField(Fields.TYPE, Fields.STAMP, Store.NO));
-    document.add(new StringField(Fields.FILE, stamp.path(), Store.YES));
-    document.add(new StoredField(Fields.SIZE, stamp.size()));
-    document.add(new StoredField(Fields.MODIFIED, stamp.modified()));
-    document.add(new StoredField(Fields.HASH, stamp.hash()));
-    document.add(new StoredField(Fields.SETTLED, stamp.settled() ? 1 : 0));
-    return document;
-  }
-
-  private static Document of(String type, String file, byte[] payload) {
-    Document document = new Document();
-    document.add(new StringField(Fields.TYPE, type, Store.NO));
-    document.add(new StringField(Fields.FILE, file, Store.YES));
-    document.add(new StoredField(Fields.PAYLOAD, payload));
+    add(document, Fields.FILE, file);
+    document.add(
+        new BinaryDocValuesField(
+            Fields.STORED, new BytesRef(StoredValue.bytes(file, edition, order, payload))));
     return document;
   }
 
   private static void addAll(Document document, String field, Iterable<String> values) {
     for (String value : values) {
-      document.add(new StringField(field, value, Field.Store.NO));
+      add(document, field, value);
     }
+  }
+
+  private static void add(Document document, String field, String value) {
+    document.add(new StringField(field, value, Store.NO));
   }
 }

@@ -1,33 +1,65 @@
 package merese.search;
 
+import java.util.List;
+
 /** The names of the index's fields. */
 final class Fields {
+  /** What kind of document it is: one of those below, or what a caller calls its records. */
   static final String TYPE = "type";
+
+  static final String SOURCE = "source";
+  static final String STAMP = "stamp";
+
+  /** The file that brought the document, so that it can be taken out again. */
   static final String FILE = "file";
-  static final String EDITION = "edition";
-  static final String ORDER = "order";
+
+  /** A note's edition and order. */
   static final String UNIQUE = "unique";
+
+  /** On a note: its edition's key. */
+  static final String IN_SOURCE = "inSource";
+
   static final String CONCEPT = "concept";
   static final String MEANING = "meaning";
   static final String POSSIBLE = "possible";
   static final String UNASSIGNED = "unassigned";
+  static final String YES = "yes";
+
+  /** Every run of consecutive words of a printed term, so that any phrase in it is one term. */
   static final String PRINTED = "printed";
-  static final String PRINTED_KEY = "printedKey";
+
+  static final String PRINTED_WHOLE = "printedWhole";
   static final String PIECE = "piece";
+
+  /** A label of the vocabulary or a word of the register, folded. */
+  static final String LABEL = "label";
+
+  static final String CHECKED = "checked";
+
+  /** On the document that holds all of an edition: its key. */
+  static final String WHOLE_SOURCE = "wholeSource";
+
+  /** All words, for full-text search. */
   static final String TEXT = "text";
-  static final String FILING = "filing";
-  static final String PAYLOAD = "payload";
-  static final String SIZE = "size";
-  static final String MODIFIED = "modified";
-  static final String HASH = "hash";
-  static final String SETTLED = "settled";
 
-  /** Values of {@link #TYPE}, besides those that a caller gives its records. */
-  static final String NOTE = "note";
+  /** What the document gives back. */
+  static final String STORED = "stored";
 
-  static final String SOURCE = "source";
-  static final String CHECK = "check";
-  static final String STAMP = "stamp";
+  /** The fields that a question names terms of. */
+  static final List<String> ASKED =
+      List.of(
+          TYPE,
+          IN_SOURCE,
+          CONCEPT,
+          MEANING,
+          POSSIBLE,
+          UNASSIGNED,
+          PRINTED,
+          PRINTED_WHOLE,
+          PIECE,
+          LABEL,
+          CHECKED,
+          WHOLE_SOURCE);
 
   private Fields() {}
 
@@ -37,5 +69,37 @@ final class Fields {
 
   static String piece(String edition, String piece) {
     return edition + '\n' + piece;
+  }
+
+  /** A field and a text in it, as one string that sorts by field. */
+  static String term(String field, String text) {
+    return field + '\0' + text;
+  }
+
+  static String nameOf(String term) {
+    return term.substring(0, term.indexOf('\0'));
+  }
+
+  static String textOf(String term) {
+    return term.substring(term.indexOf('\0') + 1);
+  }
+
+  static String term(NoteCriterion criterion) {
+    if (criterion instanceof NoteCriterion.Means means) {
+      return term(MEANING, means.concept());
+    } else if (criterion instanceof NoteCriterion.MeansExactly exactly) {
+      return term(CONCEPT, exactly.concept());
+    } else if (criterion instanceof NoteCriterion.MayMean may) {
+      return term(POSSIBLE, may.concept());
+    } else if (criterion instanceof NoteCriterion.Prints prints) {
+      return term(PRINTED, String.join(" ", prints.words()));
+    } else if (criterion instanceof NoteCriterion.PrintsExactly exactly) {
+      return term(PRINTED_WHOLE, String.join(" ", exactly.words()));
+    } else if (criterion instanceof NoteCriterion.SpeaksOf piece) {
+      return term(PIECE, piece(piece.edition(), piece.piece()));
+    } else if (criterion instanceof NoteCriterion.InSource source) {
+      return term(IN_SOURCE, source.edition());
+    }
+    throw new IllegalArgumentException("no term for " + criterion);
   }
 }

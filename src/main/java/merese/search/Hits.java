@@ -13,7 +13,7 @@ public final class Hits {
   public record NoteHit(String file, String edition, int order, byte[] payload) {}
 
   /** An edition. */
-  public record SourceHit(String file, String edition, byte[] filing, byte[] payload) {}
+  public record SourceHit(String file, String edition, byte[] payload) {}
 
   /** A line of a check log. */
   public record CheckHit(String edition, byte[] payload) {}

@@ -5,10 +5,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
-import merese.search.IndexedFile.IndexedCheck;
-import merese.search.IndexedFile.IndexedRecord;
-import merese.search.IndexedFile.IndexedSource;
+import org.apache.lucene.document.Document;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.IndexWriterConfig.OpenMode;
@@ -25,10 +24,14 @@ import org.apache.lucene.store.LockObtainFailedException;
 public final class IndexUpdate implements Closeable {
   private static final double BUFFER_MEGABYTES = 48;
 
+  private final boolean isNew;
+  private final Path folder;
   private final Directory directory;
   private final IndexWriter writer;
 
-  private IndexUpdate(Directory directory, IndexWriter writer) {
+  private IndexUpdate(boolean isNew, Path folder, Directory directory, IndexWriter writer) {
+    this.isNew = isNew;
+    this.folder = folder;
     this.directory = directory;
     this.writer = writer;
   }
@@ -56,7 +59,8 @@ public final class IndexUpdate implements Closeable {
                 .setOpenMode(mode)
                 .setRAMBufferSizeMB(BUFFER_MEGABYTES)
                 .setCommitOnClose(false);
-        return new IndexUpdate(directory, new IndexWriter(directory, config));
+        IndexWriter writer = new IndexWriter(directory, config);
+        return new IndexUpdate(mode == OpenMode.CREATE, folder, directory, writer);
       } catch (IOException | RuntimeException e) {
         directory.close();
         throw e;
@@ -86,23 +90,11 @@ public final class IndexUpdate implements Closeable {
   /** Puts what a file brings in the place of what it brought before. */
   public void replace(IndexedFile file) {
     String path = file.stamp().path();
-    remove(path);
-    writing(
-        () -> {
-          for (IndexedSource source : file.sources()) {
-            writer.addDocument(Documents.source(path, source));
-          }
-          for (IndexedNote note : file.notes()) {
-            writer.addDocument(Documents.note(path, note));
-          }
-          for (IndexedCheck check : file.checks()) {
-            writer.addDocument(Documents.check(path, check));
-          }
-          for (IndexedRecord item : file.records()) {
-            writer.addDocument(Documents.record(path, item));
-          }
-          writer.addDocument(Documents.stamp(file.stamp()));
-        });
+    if (!isNew) {
+      remove(path);
+    }
+    List<Document> documents = Documents.of(file);
+    writing(() -> writer.addDocuments(documents));
   }
 
   /** Puts a note in the place of the one with the same edition and order. */
@@ -121,6 +113,9 @@ public final class IndexUpdate implements Closeable {
         () -> {
           writer.setLiveCommitData(Map.of(NoteIndex.LAYOUT_KEY, NoteIndex.LAYOUT).entrySet());
           writer.commit();
+          if (TermTable.isMadeFor(writer.getDocStats().numDocs)) {
+            TermTableMaker.make(folder);
+          }
         });
   }
 

@@ -8,18 +8,27 @@ public record IndexedFile(
     List<IndexedSource> sources,
     List<IndexedNote> notes,
     List<IndexedCheck> checks,
+    List<IndexedLabels> labels,
     List<IndexedRecord> records) {
 
   /**
    * An edition.
    *
-   * @param filing a key that compares as unsigned bytes in the order of authors, A to Z
    * @param text its author, title and imprint, for full-text search
+   * @param brief what {@link NoteIndex#sources} gives back of it
+   * @param whole what {@link NoteIndex#wholeSource} gives back
    */
-  public record IndexedSource(String edition, byte[] filing, String text, byte[] payload) {}
+  public record IndexedSource(String edition, String text, byte[] brief, byte[] whole) {}
 
   /** One line of an edition's check log. */
   public record IndexedCheck(String edition, String concept, byte[] payload) {}
+
+  /**
+   * What some labels mean.
+   *
+   * @param words each label as folded words
+   */
+  public record IndexedLabels(List<List<String>> words, byte[] payload) {}
 
   /** Anything that is read whole: settings, a facet, the user's own words and pieces. */
   public record IndexedRecord(String type, byte[] payload) {}

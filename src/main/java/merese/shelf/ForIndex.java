@@ -1,8 +1,11 @@
 package merese.shelf;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import merese.model.Check;
@@ -19,18 +22,19 @@ import merese.model.Work;
 import merese.search.FileStamp;
 import merese.search.IndexedFile;
 import merese.search.IndexedFile.IndexedCheck;
+import merese.search.IndexedFile.IndexedLabels;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
 import merese.search.IndexedNote;
 import merese.store.LibraryJson;
 import merese.store.VocabularyFile;
-import merese.vocabulary.Filing;
 import merese.vocabulary.PossibleMeaning;
 import merese.vocabulary.Thesaurus;
 
-/** Makes of the library's files what the index takes. */
+/** Makes of the library's files what the index takes. Terms recur, so each is folded once. */
 final class ForIndex {
   private final Thesaurus thesaurus;
+  private final Map<String, List<List<String>>> forms = new HashMap<>();
 
   ForIndex(Thesaurus thesaurus) {
     this.thesaurus = thesaurus;
@@ -46,36 +50,39 @@ final class ForIndex {
         notes.add(note(edition.key(), order, edition.notes().get(order)));
       }
       for (Check check : edition.checks()) {
-        checks.add(
-            new IndexedCheck(edition.key(), check.concept(), LibraryJson.encodeCheck(check)));
+        checks.add(new IndexedCheck(edition.key(), check.concept(), PackedNote.pack(check)));
       }
     }
-    return new IndexedFile(stamp, sources, notes, checks, List.of());
+    return new IndexedFile(stamp, sources, notes, checks, List.of(), List.of());
   }
 
   private static IndexedSource source(Work work, Edition edition) {
     String heading = FilingHeading.of(work, edition);
     return new IndexedSource(
         edition.key(),
-        Filing.WORD_BY_WORD.key(heading),
         heading + " " + work.title() + " " + work.subtitle().orElse(""),
+        PackedSource.pack(work, edition, heading),
         LibraryJson.encodeWork(work.withOnly(edition.withoutNotes())));
   }
 
   IndexedNote note(String edition, int order, Note note) {
     Set<String> concepts = new LinkedHashSet<>();
     Set<String> possible = new LinkedHashSet<>();
+    Map<String, List<String>> mayMean = new LinkedHashMap<>();
     Set<List<String>> printed = new LinkedHashSet<>();
     boolean unassigned = false;
     for (Naming naming : note.namings()) {
-      printed.addAll(thesaurus.forms(naming.printed()));
+      printed.addAll(forms.computeIfAbsent(naming.printed(), thesaurus::forms));
       if (naming.concept().isPresent()) {
         concepts.add(naming.concept().get());
       } else {
         unassigned = true;
+        List<String> ids = new ArrayList<>();
         for (PossibleMeaning meaning : thesaurus.possibleMeanings(naming.printed())) {
-          possible.add(meaning.concept().id());
+          ids.add(meaning.concept().id());
         }
+        possible.addAll(ids);
+        mayMean.put(naming.printed(), ids);
       }
     }
     Set<String> pieces = new TreeSet<>();
@@ -92,7 +99,7 @@ final class ForIndex {
         List.copyOf(printed),
         pieces,
         words(note),
-        LibraryJson.encodeNote(note));
+        PackedNote.pack(note, mayMean));
   }
 
   private Set<String> withBroader(Set<String> concepts) {
@@ -116,39 +123,54 @@ final class ForIndex {
     return words.toString();
   }
 
-  static IndexedFile vocabulary(FileStamp stamp, VocabularyFile file) {
-    List<IndexedRecord> records = new ArrayList<>();
-    records.add(new IndexedRecord(RecordTypes.FACET, LibraryJson.encodeFacet(file.facet())));
+  IndexedFile vocabulary(FileStamp stamp, VocabularyFile file) {
+    List<IndexedLabels> labels = new ArrayList<>();
     for (Concept concept : file.concepts()) {
-      records.add(new IndexedRecord(RecordTypes.CONCEPT, LibraryJson.encodeConcept(concept)));
+      Set<String> words = new LinkedHashSet<>();
+      words.add(concept.preferred().text());
+      for (Concept.Label label : concept.alternatives()) {
+        words.add(label.text());
+      }
+      for (Concept.Label label : concept.hidden()) {
+        words.add(label.text());
+      }
+      labels.add(labels(words, List.of(concept.id())));
     }
-    return records(stamp, records);
+    return record(stamp, RecordTypes.FACET, PackedVocabulary.pack(file), labels);
   }
 
-  static IndexedFile homonyms(FileStamp stamp, List<Homonym> register) {
-    List<IndexedRecord> records = new ArrayList<>();
+  IndexedFile homonyms(FileStamp stamp, List<Homonym> register) {
+    List<IndexedLabels> labels = new ArrayList<>();
     for (Homonym homonym : register) {
-      records.add(new IndexedRecord(RecordTypes.HOMONYM, LibraryJson.encodeHomonym(homonym)));
+      labels.add(labels(Set.of(homonym.word()), homonym.concepts()));
     }
-    return records(stamp, records);
+    return record(stamp, RecordTypes.REGISTER, PackedVocabulary.pack(register), labels);
+  }
+
+  private IndexedLabels labels(Set<String> texts, List<String> concepts) {
+    Set<List<String>> forms = new LinkedHashSet<>();
+    for (String text : texts) {
+      forms.addAll(thesaurus.forms(text));
+    }
+    return new IndexedLabels(List.copyOf(forms), PackedLabels.pack(forms, concepts));
   }
 
   static IndexedFile mine(FileStamp stamp, Mine mine) {
-    return records(
-        stamp, List.of(new IndexedRecord(RecordTypes.MINE, LibraryJson.encodeMine(mine))));
+    return record(stamp, RecordTypes.MINE, PackedMine.pack(mine), List.of());
   }
 
   static IndexedFile object(FileStamp stamp, OwnObject object) {
-    return records(
-        stamp, List.of(new IndexedRecord(RecordTypes.OBJECT, LibraryJson.encodeOwnObject(object))));
+    return record(stamp, RecordTypes.OBJECT, PackedMine.pack(object), List.of());
   }
 
   /** The settings are read from their file at each opening, so only their stamp is kept. */
   static IndexedFile settings(FileStamp stamp) {
-    return records(stamp, List.of());
+    return new IndexedFile(stamp, List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
-  private static IndexedFile records(FileStamp stamp, List<IndexedRecord> records) {
-    return new IndexedFile(stamp, List.of(), List.of(), List.of(), records);
+  private static IndexedFile record(
+      FileStamp stamp, String type, byte[] packed, List<IndexedLabels> labels) {
+    return new IndexedFile(
+        stamp, List.of(), List.of(), List.of(), labels, List.of(new IndexedRecord(type, packed)));
   }
 }

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import merese.model.Check;
 import merese.model.Concept;
 import merese.model.Edition;
+import merese.model.Facet;
 import merese.model.Note;
 import merese.model.Work;
 import merese.search.Hits.NoteHit;
@@ -23,7 +24,6 @@ import merese.search.NoteIndex;
 import merese.shelf.LibraryReading.Read;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
-import merese.store.LibraryJson;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -33,6 +33,7 @@ import merese.vocabulary.Thesaurus;
  */
 final class IndexKeeper {
   private static final String FIRST = "there is no index yet";
+  private static final String OTHER_WORDS = "the words that a facet's labels may lack have changed";
   private static final String DAMAGED = "the index was damaged or unfinished";
 
   private final LibraryFolder folder;
@@ -68,12 +69,13 @@ final class IndexKeeper {
     if (changes.none()) {
       return index;
     }
+    boolean done;
     try (index) {
-      update(index, changes);
+      done = update(index, changes);
     } catch (IndexDamagedException e) {
       return build(DAMAGED);
     }
-    return NoteIndex.open(place);
+    return done ? NoteIndex.open(place) : build(OTHER_WORDS);
   }
 
   /** A new index in the place of one that turned out to be damaged. */
@@ -100,7 +102,8 @@ final class IndexKeeper {
     return NoteIndex.open(place);
   }
 
-  private void update(NoteIndex index, Changes changes) {
+  /** Returns false where nothing less than a new index will do. */
+  private boolean update(NoteIndex index, Changes changes) {
     LibraryReading reading = new LibraryReading(folder, clock);
     watcher.start(changes.changed().size());
     Thesaurus before = VocabularyRecords.thesaurus(index);
@@ -109,6 +112,9 @@ final class IndexKeeper {
             ? VocabularyReading.changed(folder, reading, changes, before)
             : VocabularyReading.unchanged(before);
     reading.throwProblems();
+    if (!optionalWords(before).equals(optionalWords(vocabulary.thesaurus()))) {
+      return false;
+    }
     int again = 0;
     try (IndexUpdate update = IndexUpdate.of(place)) {
       changes.removed().forEach(update::remove);
@@ -127,6 +133,18 @@ final class IndexKeeper {
     }
     watcher.end();
     report = new UpToDate(Optional.empty(), reading.opened(), changes.removed(), again);
+    return true;
+  }
+
+  /** What the forms of every label and of every printed term depend on. */
+  private static Set<List<Object>> optionalWords(Thesaurus thesaurus) {
+    Set<List<Object>> words = new HashSet<>();
+    for (Facet facet : thesaurus.facets()) {
+      if (!facet.optionalWords().isEmpty()) {
+        words.add(List.of(facet.headNoun(), facet.optionalWords()));
+      }
+    }
+    return words;
   }
 
   private static Set<String> editionsElsewhere(NoteIndex index, Changes changes) {
@@ -220,7 +238,7 @@ final class IndexKeeper {
     boolean sound = true;
     for (NoteHit hit : index.notesDependingOn(changed)) {
       if (!changes.concerns(hit.file())) {
-        Note note = Shelf.stored(LibraryJson::decodeNote, hit.payload());
+        Note note = PackedNote.unpack(hit.payload()).note();
         sound &=
             note.namings().stream()
                 .allMatch(n -> n.concept().isEmpty() || isKnown(after, n.concept().get()));

@@ -3,9 +3,12 @@ package merese.shelf;
 import java.io.Closeable;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import merese.model.LibrarySettings;
 import merese.model.Mine;
@@ -37,6 +40,7 @@ public final class Shelf implements Closeable {
   private Mine mine;
   private List<OwnObject> objects;
   private Map<String, Source> sources;
+  private final Map<String, Map<Integer, SourcedNote>> notes = new HashMap<>();
 
   private Shelf(LibraryFolder folder, Watcher watcher) {
     this.folder = folder;
@@ -62,6 +66,7 @@ public final class Shelf implements Closeable {
     mine = null;
     objects = null;
     sources = null;
+    notes.clear();
   }
 
   /**
@@ -98,8 +103,8 @@ public final class Shelf implements Closeable {
   public Mine mine() {
     if (mine == null) {
       mine = Mine.NOTHING;
-      for (byte[] json : index.records(RecordTypes.MINE)) {
-        mine = stored(LibraryJson::decodeMine, json);
+      for (byte[] packed : index.records(RecordTypes.MINE)) {
+        mine = PackedMine.unpack(packed);
       }
     }
     return mine;
@@ -109,8 +114,8 @@ public final class Shelf implements Closeable {
   public List<OwnObject> objects() {
     if (objects == null) {
       objects = new ArrayList<>();
-      for (byte[] json : index.records(RecordTypes.OBJECT)) {
-        objects.add(stored(LibraryJson::decodeOwnObject, json));
+      for (byte[] packed : index.records(RecordTypes.OBJECT)) {
+        objects.add(PackedMine.unpackObject(packed));
       }
     }
     return objects;
@@ -125,25 +130,50 @@ public final class Shelf implements Closeable {
     if (sources == null) {
       sources = new LinkedHashMap<>();
       for (SourceHit hit : index.sources()) {
-        Work work = stored(LibraryJson::decodeWork, hit.payload());
-        sources.put(hit.edition(), new Source(work, work.editions().get(0), hit.filing()));
+        sources.put(hit.edition(), new Source(PackedSource.unpack(hit.payload()), this));
       }
     }
     return sources;
   }
 
+  /** All of an edition's work and edition, but the notes. */
+  Work whole(String edition) {
+    try {
+      return LibraryJson.decodeWork(index.wholeSource(edition));
+    } catch (LibraryException e) {
+      throw new IndexDamagedException("the index holds what cannot be read", e);
+    }
+  }
+
+  /**
+   * What terms mean by the vocabulary alone: the ids of the concepts that have one as a label, or
+   * that the register of homonyms gives it. A term that is no word of the vocabulary means nothing.
+   */
+  public Map<String, Set<String>> meanings(Collection<String> terms) {
+    List<List<String>> forms = new ArrayList<>();
+    for (String term : terms) {
+      forms.addAll(thesaurus().forms(term));
+    }
+    Map<String, Set<String>> byLabel = new HashMap<>();
+    for (byte[] packed : index.labelled(forms)) {
+      PackedLabels.unpack(packed, byLabel);
+    }
+    Map<String, Set<String>> meanings = new HashMap<>();
+    for (String term : terms) {
+      Set<String> concepts = new LinkedHashSet<>();
+      for (List<String> form : thesaurus().forms(term)) {
+        concepts.addAll(byLabel.getOrDefault(String.join(" ", form), Set.of()));
+      }
+      meanings.put(term, concepts);
+    }
+    return meanings;
+  }
+
   /** The notes that meet at least one of the criteria; none where there are no criteria. */
   public List<SourcedNote> notes(Collection<? extends NoteCriterion> anyOf) {
-    if (anyOf.isEmpty()) {
-      return List.of();
-    }
     List<SourcedNote> notes = new ArrayList<>();
     for (NoteHit hit : index.notes(anyOf)) {
-      notes.add(
-          new SourcedNote(
-              sourcesByKey().get(hit.edition()),
-              hit.order(),
-              stored(LibraryJson::decodeNote, hit.payload())));
+      notes.add(note(hit));
     }
     return notes;
   }
@@ -153,24 +183,31 @@ public final class Shelf implements Closeable {
     return notes(List.of(new NoteCriterion.InSource(source.key())));
   }
 
+  /** A note that several questions find is unpacked once. */
+  private SourcedNote note(NoteHit hit) {
+    Map<Integer, SourcedNote> known = notes.get(hit.edition());
+    if (known == null) {
+      known = new HashMap<>();
+      notes.put(hit.edition(), known);
+    }
+    SourcedNote note = known.get(hit.order());
+    if (note == null) {
+      PackedNote.Unpacked unpacked = PackedNote.unpack(hit.payload());
+      Source source = sourcesByKey().get(hit.edition());
+      note = new SourcedNote(source, hit.order(), unpacked.note(), unpacked.mayMean());
+      known.put(hit.order(), note);
+    }
+    return note;
+  }
+
   /** The check log's lines that are about just these concepts. */
   public List<SourcedCheck> checks(Collection<String> concepts) {
     List<SourcedCheck> checks = new ArrayList<>();
     for (CheckHit hit : index.checks(concepts)) {
-      checks.add(
-          new SourcedCheck(
-              sourcesByKey().get(hit.edition()), stored(LibraryJson::decodeCheck, hit.payload())));
+      Source source = sourcesByKey().get(hit.edition());
+      checks.add(new SourcedCheck(source, PackedNote.unpackCheck(hit.payload())));
     }
     return checks;
-  }
-
-  /** Decodes what the index holds; nobody edits that, so what cannot be read is damaged. */
-  static <T> T stored(Function<byte[], T> decoder, byte[] json) {
-    try {
-      return decoder.apply(json);
-    } catch (LibraryException e) {
-      throw new IndexDamagedException("the index holds what cannot be read", e);
-    }
   }
 
   @Override

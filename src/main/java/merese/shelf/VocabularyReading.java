@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import merese.model.Concept;
 import merese.model.Facet;
@@ -74,29 +73,31 @@ final class VocabularyReading {
     List<Facet> facets = new ArrayList<>(kept.facets());
     List<Concept> concepts = new ArrayList<>(kept.concepts());
     List<Homonym> register = new ArrayList<>(kept.register());
-    List<IndexedFile> indexed = new ArrayList<>();
+    List<Read<VocabularyFile>> facetFiles = new ArrayList<>();
+    List<Read<List<Homonym>>> registers = new ArrayList<>();
     for (LibraryFile file : files) {
       if (file.kind() == Kind.VOCABULARY) {
-        Optional<Read<VocabularyFile>> read = reading.read(file, folder::readVocabulary);
-        if (read.isPresent()) {
-          facets.add(read.get().value().facet());
-          concepts.addAll(read.get().value().concepts());
-          indexed.add(ForIndex.vocabulary(read.get().stamp(), read.get().value()));
-        }
+        reading.read(file, folder::readVocabulary).ifPresent(facetFiles::add);
       } else if (file.kind() == Kind.HOMONYMS) {
-        Optional<Read<List<Homonym>>> read = reading.read(file, path -> folder.readHomonyms());
-        if (read.isPresent()) {
-          register.addAll(read.get().value());
-          indexed.add(ForIndex.homonyms(read.get().stamp(), read.get().value()));
-        }
+        reading.read(file, path -> folder.readHomonyms()).ifPresent(registers::add);
       }
     }
+    for (Read<VocabularyFile> read : facetFiles) {
+      facets.add(read.value().facet());
+      concepts.addAll(read.value().concepts());
+    }
+    registers.forEach(read -> register.addAll(read.value()));
     facets.sort(Comparator.comparing(f -> path(f.id())));
     concepts.sort(Comparator.comparing(c -> path(c.facet())));
     if (reading.problems().isEmpty()) {
       requireIntegrity(folder, reading, facets, concepts, register);
     }
-    return new VocabularyReading(Thesaurus.of(facets, concepts, register), indexed);
+    Thesaurus thesaurus = Thesaurus.of(facets, concepts, register);
+    ForIndex maker = new ForIndex(thesaurus);
+    List<IndexedFile> indexed = new ArrayList<>();
+    facetFiles.forEach(read -> indexed.add(maker.vocabulary(read.stamp(), read.value())));
+    registers.forEach(read -> indexed.add(maker.homonyms(read.stamp(), read.value())));
+    return new VocabularyReading(thesaurus, indexed);
   }
 
   private static void requireIntegrity(

@@ -6,7 +6,7 @@ import merese.model.Concept;
 import merese.model.Facet;
 import merese.model.Homonym;
 import merese.search.NoteIndex;
-import merese.store.LibraryJson;
+import merese.store.VocabularyFile;
 import merese.vocabulary.Thesaurus;
 
 /** The vocabulary as the index holds it. */
@@ -15,16 +15,15 @@ final class VocabularyRecords {
 
   static Thesaurus thesaurus(NoteIndex index) {
     List<Facet> facets = new ArrayList<>();
-    for (byte[] json : index.records(RecordTypes.FACET)) {
-      facets.add(Shelf.stored(LibraryJson::decodeFacet, json));
-    }
     List<Concept> concepts = new ArrayList<>();
-    for (byte[] json : index.records(RecordTypes.CONCEPT)) {
-      concepts.add(Shelf.stored(LibraryJson::decodeConcept, json));
+    for (byte[] packed : index.records(RecordTypes.FACET)) {
+      VocabularyFile file = PackedVocabulary.unpack(packed);
+      facets.add(file.facet());
+      concepts.addAll(file.concepts());
     }
     List<Homonym> register = new ArrayList<>();
-    for (byte[] json : index.records(RecordTypes.HOMONYM)) {
-      register.add(Shelf.stored(LibraryJson::decodeHomonym, json));
+    for (byte[] packed : index.records(RecordTypes.REGISTER)) {
+      register.addAll(PackedVocabulary.unpackRegister(packed));
     }
     return Thesaurus.of(facets, concepts, register);
   }

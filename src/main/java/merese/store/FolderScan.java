@@ -10,7 +10,7 @@ import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
@@ -43,7 +43,7 @@ final class FolderScan {
     walk(root.resolve(WORKS), WORKS, LibraryFile.Kind.WORK);
     walk(root.resolve(OBJECTS), OBJECTS, LibraryFile.Kind.OBJECT);
     walk(root.resolve(VOCABULARY), VOCABULARY, LibraryFile.Kind.VOCABULARY);
-    files.sort(Comparator.comparing(LibraryFile::relative));
+    Collections.sort(files);
     return files;
   }
 

@@ -10,7 +10,8 @@ import java.nio.file.Path;
  * @param size in bytes
  * @param modified nanoseconds since 1970, as exactly as the file system keeps it
  */
-public record LibraryFile(Kind kind, Path path, String relative, long size, long modified) {
+public record LibraryFile(Kind kind, Path path, String relative, long size, long modified)
+    implements Comparable<LibraryFile> {
   /** What is in a file. */
   public enum Kind {
     SETTINGS,
@@ -19,6 +20,12 @@ public record LibraryFile(Kind kind, Path path, String relative, long size, long
     HOMONYMS,
     OBJECT,
     MINE
+  }
+
+  /** By the relative path. */
+  @Override
+  public int compareTo(LibraryFile other) {
+    return relative.compareTo(other.relative);
   }
 
   /** The file's name without its ending: the id of a work or facet, the reference of an object. */

@@ -23,14 +23,14 @@ public final class LibraryFolder {
   private static final Duration PATIENCE = Duration.ofSeconds(10);
 
   private final Path root;
-  private final Stored<LibrarySettings> settings;
+  private final Path settingsFile;
   private final Duration patience;
   private final Clock clock;
+  private Stored<LibrarySettings> settings;
 
-  private LibraryFolder(
-      Path root, Stored<LibrarySettings> settings, Duration patience, Clock clock) {
+  private LibraryFolder(Path root, Path settingsFile, Duration patience, Clock clock) {
     this.root = root;
-    this.settings = settings;
+    this.settingsFile = settingsFile;
     this.patience = patience;
     this.clock = clock;
   }
@@ -39,22 +39,16 @@ public final class LibraryFolder {
   public record Folder(String relative, long modified) {}
 
   /**
-   * Opens the library that is the folder {@code root}; see {@link #find} for a looser address.
-   * Files are named in messages as {@code root} is given here.
+   * Opens the library that is the folder {@code root}; see {@link #find} for a looser address. Only
+   * that it is there is made sure of: its files are read when they are asked for. Files are named
+   * in messages as {@code root} is given here.
    */
   public static LibraryFolder open(Path root) {
     return open(root, PATIENCE, Clock.systemUTC());
   }
 
   static LibraryFolder open(Path root, Duration patience, Clock clock) {
-    Path file = LibraryFinder.requireLibrary(root);
-    byte[] bytes = Disk.read(file);
-    Source source = Source.of(file, bytes);
-    Json.Obj json = JsonReader.read(source);
-    SettingsCodec.requireKnownFormat(source, json);
-    LibrarySettings value = Reading.decode(source, json, SettingsCodec.SETTINGS);
-    Stored<LibrarySettings> settings = new Stored<>(value, file, bytes, SettingsCodec.SETTINGS);
-    return new LibraryFolder(root, settings, patience, clock);
+    return new LibraryFolder(root, LibraryFinder.requireLibrary(root), patience, clock);
   }
 
   /**
@@ -94,12 +88,21 @@ public final class LibraryFolder {
     return root.resolve(relative);
   }
 
+  /** What the library says of itself; a format that this program does not know is refused. */
   public LibrarySettings settings() {
-    return settings.value();
+    return storedSettings().value();
   }
 
-  /** As it was when the library was opened. */
+  /** As it was when it was first asked for. */
   public Stored<LibrarySettings> storedSettings() {
+    if (settings == null) {
+      byte[] bytes = Disk.read(settingsFile);
+      Source source = Source.of(settingsFile, bytes);
+      Json.Obj json = JsonReader.read(source);
+      SettingsCodec.requireKnownFormat(source, json);
+      LibrarySettings value = Reading.decode(source, json, SettingsCodec.SETTINGS);
+      settings = new Stored<>(value, settingsFile, bytes, SettingsCodec.SETTINGS);
+    }
     return settings;
   }
 

@@ -9,12 +9,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import merese.model.Concept;
 
 /** What is broader and narrower than what. A broader id that no concept has is passed over. */
 final class Hierarchy {
   private final Map<String, Concept> concepts;
   private final Map<String, List<String>> narrower;
+  private final Map<String, Set<String>> ancestors = new ConcurrentHashMap<>();
 
   Hierarchy(List<Concept> all) {
     concepts = new LinkedHashMap<>(all.size() * 2);
@@ -46,7 +48,12 @@ final class Hierarchy {
 
   /** All that is broader, nearest first, without {@code id} even where it is its own ancestor. */
   Set<String> ancestors(String id) {
-    return closure(id, true);
+    Set<String> known = ancestors.get(id);
+    if (known == null) {
+      known = closure(id, true);
+      ancestors.put(id, known);
+    }
+    return known;
   }
 
   /** All that is narrower, nearest first. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import merese.model.Facet;
+import merese.model.Slips;
 
 /**
  * Labels that resemble a phrase, by letters (optimal string alignment: an exchange of neighbours
@@ -65,7 +66,7 @@ final class NearTerms {
     if (Math.abs(a.length() - b.length()) > most) {
       return 0;
     }
-    int distance = distance(a, b);
+    int distance = Slips.between(a, b);
     return distance > most ? 0 : 1.0 - (double) distance / longest;
   }
 
@@ -95,36 +96,7 @@ final class NearTerms {
     return a.equals(b)
         || (Math.min(a.length(), b.length()) >= 4
             && Math.abs(a.length() - b.length()) <= 1
-            && distance(a, b) <= 1);
-  }
-
-  /** The optimal string alignment distance. */
-  static int distance(String a, String b) {
-    int[] before = new int[b.length() + 1];
-    int[] previous = new int[b.length() + 1];
-    int[] current = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      previous[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      current[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int cost = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
-        int best = Math.min(previous[j - 1] + cost, Math.min(previous[j], current[j - 1]) + 1);
-        if (i > 1
-            && j > 1
-            && a.charAt(i - 1) == b.charAt(j - 2)
-            && a.charAt(i - 2) == b.charAt(j - 1)) {
-          best = Math.min(best, before[j - 2] + 1);
-        }
-        current[j] = best;
-      }
-      int[] spare = before;
-      before = previous;
-      previous = current;
-      current = spare;
-    }
-    return previous[b.length()];
+            && Slips.between(a, b) <= 1);
   }
 
   private static final class Candidate {

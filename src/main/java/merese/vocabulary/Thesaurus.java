@@ -28,6 +28,7 @@ public final class Thesaurus {
   private LookAlikes lookAlikes;
   private LabelIndex labels;
   private PrintedTerms printedTerms;
+  private List<FacetWords> lenient;
 
   private Thesaurus(List<Facet> facets, List<Concept> concepts, List<Homonym> register) {
     for (Facet facet : facets) {
@@ -201,30 +202,22 @@ public final class Thesaurus {
   /** All words for a concept: its labels, and what the register has for it. */
   public Set<String> wordsFor(String id) {
     Set<String> words = new LinkedHashSet<>();
-    concept(id)
-        .ifPresent(
-            concept -> {
-              words.add(concept.preferred().text());
-              concept.alternatives().forEach(label -> words.add(label.text()));
-              concept.hidden().forEach(label -> words.add(label.text()));
-            });
+    Concept concept = hierarchy.concepts().get(id);
+    if (concept != null) {
+      words.add(concept.preferred().text());
+      for (Concept.Label label : concept.alternatives()) {
+        words.add(label.text());
+      }
+      for (Concept.Label label : concept.hidden()) {
+        words.add(label.text());
+      }
+    }
     for (Homonym homonym : register) {
       if (homonym.concepts().contains(id)) {
         words.add(homonym.word());
       }
     }
     return words;
-  }
-
-  /**
-   * The ids of what a printed term means by the vocabulary alone; none where it is no word of it.
-   */
-  public Set<String> meaningsOf(String printed) {
-    Set<String> ids = new LinkedHashSet<>();
-    for (PhraseMatch.Meaning meaning : match(printed, Optional.empty()).meanings()) {
-      ids.add(meaning.concept().id());
-    }
-    return ids;
   }
 
   /**
@@ -239,14 +232,26 @@ public final class Thesaurus {
     }
     List<List<String>> forms = new ArrayList<>();
     forms.add(words);
-    for (Facet facet : facets.values()) {
-      FacetWords of = FacetWords.of(facet);
+    for (FacetWords of : lenient()) {
       List<String> rest = FacetWords.without(words, of.optional);
       if (rest.size() > 1 && rest.contains(of.noun) && !forms.contains(rest)) {
         forms.add(rest);
       }
     }
     return forms;
+  }
+
+  /** The facets whose labels may lack words. */
+  private synchronized List<FacetWords> lenient() {
+    if (lenient == null) {
+      lenient = new ArrayList<>();
+      for (Facet facet : facets.values()) {
+        if (!facet.optionalWords().isEmpty()) {
+          lenient.add(FacetWords.of(facet));
+        }
+      }
+    }
+    return lenient;
   }
 
   /** Whether two phrases are the same words in some of their {@link #forms}. */

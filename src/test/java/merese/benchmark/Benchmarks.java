@@ -8,7 +8,8 @@ import java.util.List;
  */
 final class Benchmarks {
   /** A new comparison is one line here. */
-  private static final List<Benchmark> ALL = List.of(new StartBenchmark());
+  private static final List<Benchmark> ALL =
+      List.of(new StartBenchmark(), new IndexBenchmark(), new MemoryBenchmark());
 
   private Benchmarks() {}
 

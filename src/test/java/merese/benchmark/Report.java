@@ -34,6 +34,26 @@ final class Report {
         ratio <= goal ? "met" : "missed");
   }
 
+  /**
+   * One line: our rate as a share of another.
+   *
+   * @param ours so many a second, a median
+   * @param yardstick so many a second, measured in the same run
+   * @param goal the share that is not to be fallen short of
+   */
+  void share(String what, double ours, double yardstick, double goal) {
+    double share = ours / yardstick;
+    out.printf(
+        Locale.ROOT,
+        "%s: %.0f / %.0f = %.0f %% (goal: at least %.0f %%; %s)%n",
+        what,
+        ours,
+        yardstick,
+        share * 100,
+        goal * 100,
+        share >= goal ? "met" : "missed");
+  }
+
   /** One line without a judgement. */
   void say(String line) {
     out.println(line);

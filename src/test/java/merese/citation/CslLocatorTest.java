@@ -49,8 +49,10 @@ class CslLocatorTest {
           fig. 3 (top left)        | fig. 3 (top left)        | fig. 3 (top left)
           vol. II, pl. 5           | vol. II, pl. 5           | vol. II, pl. 5
           pls I–V except III       | pls I–V except III       | pls I–V except III
-          p. 41.                   | p. 41                    | 41
-          p. zqlocator$1           | p. zqlocator$1           | p. zqlocator$1
+          pp. 7 and 9              | pp. 7 and 9              | 7 and 9
+          p. 40 and pl. 9          | p. 40 and pl. 9          | p. 40 and pl. 9
+          fig. 3 (zqlocator$1)     | fig. 3 (zqlocator$1)     | fig. 3 (zqlocator$1)
+          pl. 3, cat. no. 12       | pl. 3, cat. no. 12       | pl. 3, cat. no. 12
           """)
   void aPlaceIsWordedByTheStyleOrPrintedAsItIs(String printed, String inMhra, String inChicago) {
     assertEquals("Quenby, Neck, " + inMhra + ".", shortNote(mhra, printed));

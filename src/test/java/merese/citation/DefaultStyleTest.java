@@ -110,10 +110,10 @@ class DefaultStyleTest {
                   + " thesis, University of Lissadeel, 1985)");
       case WEB_PAGE ->
           new Expected(
-              "under “Cutting”",
-              "Ivo Pell, ‘How Neck Rings Were Applied’, The Gaffer’s Bench, 2019, under ‘Cutting’"
+              "para. 4 (under “Cutting”)",
+              "Ivo Pell, ‘How Neck Rings Were Applied’, The Gaffer’s Bench, 2019, para. 4 (under ‘Cutting’)"
                   + " \\<<https://gaffer.example/rings_and_necks>\\> \\[accessed 2 March 2025\\].",
-              "Pell, ‘How Neck Rings Were Applied’, under ‘Cutting’.",
+              "Pell, ‘How Neck Rings Were Applied’, para. 4 (under ‘Cutting’).",
               "Pell, Ivo, ‘How Neck Rings Were Applied’, The Gaffer’s Bench, 2019"
                   + " \\<<https://gaffer.example/rings_and_necks>\\> \\[accessed 2 March 2025\\]");
       case VIDEO ->

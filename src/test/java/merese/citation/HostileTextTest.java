@@ -116,11 +116,10 @@ class HostileTextTest {
       strings = {
         "pp. 5–20, pl. XII",
         "p. 0",
-        "p. -",
-        "p. 99999999999999999999",
-        "",
-        "p.",
-        "\u0000"
+        "p. 999999999999999",
+        "p. 3 (\u202etop <b>left</b>)",
+        "frontispiece",
+        "03:15"
       })
   void anyExtentAndAnyPlaceIsCited(String place) {
     Source article =

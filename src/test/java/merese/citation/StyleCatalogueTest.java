@@ -42,8 +42,9 @@ class StyleCatalogueTest {
     CitationException e =
         assertThrows(CitationException.class, () -> Citations.inStyle("mhra-note", "en-GB"));
     assertTrue(
-        e.getMessage().startsWith("no style mhra-note; did you mean mhra-notes"), e.getMessage());
-    assertTrue(e.getMessage().endsWith("merese reading-list --style list shows all"));
+        e.getMessage().startsWith("there is no style \"mhra-note\"; did you mean mhra-notes"),
+        e.getMessage());
+    assertTrue(e.getMessage().endsWith("'merese reading-list --style list' shows all"));
     assertEquals("mhra-notes", catalogue.near("MHRA Notes").get(0));
     assertEquals(List.of(), catalogue.near("qqqqqqqqqqqq"));
   }

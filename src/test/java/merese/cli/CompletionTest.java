@@ -27,7 +27,7 @@ class CompletionTest {
 
   @Test
   void bashCompletesAnOptionOfACommand() throws Exception {
-    assertEquals(List.of("--library"), completed("merese", "covers", "--l"));
+    assertEquals(List.of("--pictured"), completed("merese", "covers", "--pi"));
   }
 
   /** What bash offers for the last word. */

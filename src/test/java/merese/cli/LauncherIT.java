@@ -43,8 +43,21 @@ class LauncherIT {
 
     @Test
     void handsTheWordsOnAsTheyAre() throws Exception {
-      Ran ran = start(BUILT, folder, Map.of(), "covers", "a  b", "*", "$HOME", "ä");
-      assertEquals("a  b * $HOME ä in " + folder.toRealPath().resolve("library") + "\n", ran.out());
+      String demo = BUILT.resolve("demo").toString();
+      Ran ran =
+          start(
+              BUILT,
+              folder,
+              Map.of(),
+              "covers",
+              "--json",
+              "--library",
+              demo,
+              "a  b",
+              "*",
+              "$HOME",
+              "ä");
+      assertTrue(ran.out().contains("\"asked\" : \"a  b * $HOME ä\""), ran.out());
     }
 
     @Test
@@ -192,6 +205,19 @@ class LauncherIT {
       Map<String, String> environment = Map.of("JAVA_HOME", other.toString());
       assertTrue(start(moved, folder, environment, "--version").err().startsWith(PREPARING));
       assertEquals("", start(moved, folder, environment, "--version").err());
+    }
+
+    /** In Turkish the capital of "i" has a dot, and citation styles put names in capitals. */
+    @Test
+    void isToldNotToFollowTheLanguageOfTheMachine() throws Exception {
+      Path moved = copy("language");
+      Path other = Files.createDirectories(folder.resolve("echo/bin"));
+      Files.writeString(other.resolveSibling("release"), "JAVA_VERSION=\"17.0.1\"\n");
+      program(other.resolve("java"), "echo \"$*\"");
+      Map<String, String> environment =
+          Map.of("JAVA_HOME", other.getParent().toString(), "LC_ALL", "tr_TR.UTF-8");
+      String words = start(moved, folder, environment, "--version").out();
+      assertTrue(words.contains("-Duser.language=en "), words);
     }
 
     @Test

@@ -40,6 +40,18 @@ class WrapTest {
   }
 
   @Test
+  void keepsTogetherWhatFitsOnALineAndShowsOrdinarySpaces() {
+    assertEquals("see\npl. 31", Wrap.text("see " + Wrap.together("pl. 31"), 8));
+    assertEquals("pl. 31  x", Wrap.text(Wrap.together("pl. 31  x"), 20));
+  }
+
+  @Test
+  void givesUpKeepingTogetherWhatNoLineHasRoomFor() {
+    assertEquals("plate\nfacing\np. 40", Wrap.text(Wrap.together("plate facing p. 40"), 7));
+    assertEquals(List.of("   a b", "   c"), Wrap.lines(Wrap.together("a b c"), 7, "   ", "   "));
+  }
+
+  @Test
   void keepsLineBreaksAndDropsSpareSpaces() {
     assertEquals("a b\nc", Wrap.text("a  b\nc ", 80));
   }

@@ -77,18 +77,18 @@ class LibraryFolderTest {
           dir.resolve("library.json")
               + ":3:13: this library was made by a newer merese: its format is 2, and this one"
               + " knows 1; use that newer merese",
-          refusal(() -> LibraryFolder.open(dir)));
+          refusal(() -> LibraryFolder.open(dir).settings()));
     }
 
     @Test
     void settingsThatAreBrokenOrAFolder() throws IOException {
       Fixture.write(dir.resolve("library.json"), "{\"format\": 1}");
-      String found = refusal(() -> LibraryFolder.open(dir));
+      String found = refusal(() -> LibraryFolder.open(dir).settings());
       assertTrue(
           found.startsWith(dir.resolve("library.json") + ":1:1: \"title\" is missing"), found);
       Files.delete(dir.resolve("library.json"));
       Files.createDirectory(dir.resolve("library.json"));
-      found = refusal(() -> LibraryFolder.open(dir));
+      found = refusal(() -> LibraryFolder.open(dir).settings());
       assertTrue(found.contains("this must be a file, not a folder"), found);
     }
 

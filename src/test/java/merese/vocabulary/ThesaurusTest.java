@@ -306,10 +306,10 @@ class ThesaurusTest {
     void distanceCountsAnExchangeOfNeighboursOnce() {
       // Optimal string alignment; the third value, 3 and not 2, is what tells it from
       // Damerau's own distance (from memory).
-      assertEquals(3, merese.vocabulary.NearTerms.distance("kitten", "sitting"));
-      assertEquals(1, merese.vocabulary.NearTerms.distance("ring", "rnig"));
-      assertEquals(3, merese.vocabulary.NearTerms.distance("ca", "abc"));
-      assertEquals(4, merese.vocabulary.NearTerms.distance("", "ring"));
+      assertEquals(3, merese.model.Slips.between("kitten", "sitting"));
+      assertEquals(1, merese.model.Slips.between("ring", "rnig"));
+      assertEquals(3, merese.model.Slips.between("ca", "abc"));
+      assertEquals(4, merese.model.Slips.between("", "ring"));
     }
 
     private String nearest(String phrase) {

@@ -1,0 +1,183 @@
+package merese.shelf;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import merese.model.Check;
+import merese.model.Claim;
+import merese.model.Locator;
+import merese.model.Naming;
+import merese.model.Note;
+import merese.model.Place;
+import merese.model.Scope;
+
+/** Notes and lines of check logs as the index holds them. */
+final class PackedNote {
+  private static final Naming.Why[] WHYS = Naming.Why.values();
+  private static final Place.Stance[] STANCES = Place.Stance.values();
+  private static final Place.Medium[] MEDIA = Place.Medium.values();
+  private static final Place.Shows[] SHOWN = Place.Shows.values();
+  private static final Claim.Kind[] KINDS = Claim.Kind.values();
+  private static final Claim.About[] SUBJECTS = Claim.About.values();
+  private static final Note.ObjectLink.Sameness[] SAMENESS = Note.ObjectLink.Sameness.values();
+  private static final Check.Method[] METHODS = Check.Method.values();
+  private static final Check.Result[] RESULTS = Check.Result.values();
+
+  private PackedNote() {}
+
+  /** What the index holds of a note; {@code mayMean} as in {@link SourcedNote}. */
+  record Unpacked(Note note, Map<String, List<String>> mayMean) {}
+
+  static byte[] pack(Note note, Map<String, List<String>> mayMean) {
+    Packer to = new Packer().number(mayMean.size());
+    for (Map.Entry<String, List<String>> each : mayMean.entrySet()) {
+      to.text(each.getKey()).texts(each.getValue());
+    }
+    to.text(note.id());
+    to.list(note.namings(), PackedNote::naming);
+    to.list(note.places(), PackedNote::place);
+    to.list(note.claims(), PackedNote::claim);
+    to.text(note.quotation()).text(note.reading()).text(note.part());
+    to.flag(note.object().isPresent());
+    if (note.object().isPresent()) {
+      Note.ObjectLink link = note.object().get();
+      to.text(link.ref()).constant(link.sameness()).text(link.evidence());
+    }
+    to.text(note.rights());
+    to.flag(note.checked().isPresent());
+    if (note.checked().isPresent()) {
+      to.text(note.checked().get().by()).text(date(note.checked().get().on()));
+    }
+    return to.toBytes();
+  }
+
+  private static void naming(Packer to, Naming naming) {
+    to.text(naming.printed()).text(naming.concept()).constant(naming.why());
+  }
+
+  private static void place(Packer to, Place place) {
+    to.text(place.locator().toString());
+    to.constant(place.stance()).constant(place.medium()).constant(place.shows());
+    to.text(place.naming()).text(place.picture()).text(place.piece());
+  }
+
+  private static void claim(Packer to, Claim claim) {
+    to.constant(claim.kind()).text(claim.words()).text(claim.value()).text(claim.hedge());
+    to.text(claim.bracket()).constant(claim.about()).text(locator(claim.locator()));
+  }
+
+  static Unpacked unpack(byte[] bytes) {
+    Unpacker from = new Unpacker(bytes);
+    int size = from.number();
+    Map<String, List<String>> mayMean = size == 0 ? Map.of() : new HashMap<>();
+    for (int left = size; left > 0; left--) {
+      mayMean.put(from.text(), from.texts());
+    }
+    return new Unpacked(note(from), mayMean);
+  }
+
+  private static Note note(Unpacker from) {
+    String id = from.text();
+    List<Naming> namings = new ArrayList<>();
+    for (int left = from.number(); left > 0; left--) {
+      namings.add(new Naming(from.text(), from.optionalText(), from.optionalConstant(WHYS)));
+    }
+    List<Place> places = new ArrayList<>();
+    for (int left = from.number(); left > 0; left--) {
+      places.add(
+          new Place(
+              Locator.parse(from.text()),
+              from.constant(STANCES),
+              from.constant(MEDIA),
+              from.optionalConstant(SHOWN),
+              from.optionalText(),
+              from.optionalText(),
+              from.optionalText()));
+    }
+    List<Claim> claims = new ArrayList<>();
+    for (int left = from.number(); left > 0; left--) {
+      claims.add(
+          new Claim(
+              from.constant(KINDS),
+              from.text(),
+              from.optionalText(),
+              from.optionalText(),
+              from.optionalText(),
+              from.constant(SUBJECTS),
+              locator(from)));
+    }
+    return new Note(
+        id,
+        namings,
+        places,
+        claims,
+        from.optionalText(),
+        from.optionalText(),
+        from.optionalText(),
+        from.flag()
+            ? Optional.of(
+                new Note.ObjectLink(from.text(), from.constant(SAMENESS), from.optionalText()))
+            : Optional.empty(),
+        from.optionalText(),
+        from.flag() ? Optional.of(new Note.Checked(from.text(), date(from))) : Optional.empty());
+  }
+
+  static byte[] pack(Check check) {
+    Packer to = new Packer().text(check.concept()).text(locator(check.extent()));
+    to.constant(check.method()).constant(check.result());
+    to.flag(check.scope().isPresent());
+    if (check.scope().isPresent()) {
+      scope(to, check.scope().get());
+    }
+    return to.text(date(check.on())).text(check.by()).text(check.copy()).toBytes();
+  }
+
+  static Check unpackCheck(byte[] bytes) {
+    Unpacker from = new Unpacker(bytes);
+    return new Check(
+        from.text(),
+        locator(from),
+        from.constant(METHODS),
+        from.constant(RESULTS),
+        from.flag() ? Optional.of(scope(from)) : Optional.empty(),
+        date(from),
+        from.optionalText(),
+        from.optionalText());
+  }
+
+  static void scope(Packer to, Scope scope) {
+    to.text(scope.words()).texts(scope.places()).texts(scope.concepts());
+  }
+
+  static Scope scope(Unpacker from) {
+    return new Scope(from.text(), from.texts(), from.texts());
+  }
+
+  private static Optional<String> locator(Optional<Locator> locator) {
+    return locator.isPresent() ? Optional.of(locator.get().toString()) : Optional.empty();
+  }
+
+  private static Optional<Locator> locator(Unpacker from) {
+    return from.flag() ? Optional.of(Locator.parse(from.text())) : Optional.empty();
+  }
+
+  static Optional<String> date(Optional<LocalDate> date) {
+    return date.isPresent() ? Optional.of(date.get().toString()) : Optional.empty();
+  }
+
+  /** A date is kept as its digits: reading one with its own parser costs a start several ms. */
+  static Optional<LocalDate> date(Unpacker from) {
+    if (!from.flag()) {
+      return Optional.empty();
+    }
+    String text = from.text();
+    return Optional.of(
+        LocalDate.of(
+            Integer.parseInt(text.substring(0, text.length() - 6)),
+            Integer.parseInt(text.substring(text.length() - 5, text.length() - 3)),
+            Integer.parseInt(text.substring(text.length() - 2))));
+  }
+}

@@ -1,0 +1,140 @@
+package merese.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckCommandTest {
+  @TempDir private Path folder;
+  private Path library;
+
+  @BeforeEach
+  void makeALibrary() {
+    library = new Shelves(folder).of("rings").resolve("library");
+  }
+
+  private Ran check() {
+    return Ran.in(library.getParent(), Map.of("COLUMNS", "100"), "check");
+  }
+
+  private void change(String file, String old, String with) throws IOException {
+    Path path = library.resolve(file);
+    String text = Files.readString(path);
+    assertTrue(text.contains(old), text);
+    Files.writeString(path, text.replace(old, with));
+  }
+
+  private static final String HOLDINGS =
+      "8 works, 9 editions, 12 notes, 140 concepts and 1 object: ";
+
+  @Test
+  void aSoundLibraryIsCountedAndDone() {
+    assertEquals(new Ran(0, HOLDINGS + "nothing wrong found.\n", ""), check());
+  }
+
+  @Nested
+  class AnError {
+    @Test
+    void isNamedWithItsPlaceAndFailsTheCommand() throws IOException {
+      change("works/dunlavin-1990.json", "\"title\"", "\"titel\"");
+      Ran ran = check();
+      assertEquals(1, ran.code());
+      String first = ran.out().lines().findFirst().orElse("");
+      assertTrue(first.startsWith("library/works/dunlavin-1990.json:1:1: "), first);
+      assertTrue(ran.out().contains("7 works, 8 editions"), ran.out());
+      assertEquals("", ran.err());
+    }
+
+    @Test
+    void inTheVocabularyIsFoundWhereTheConceptStands() throws IOException {
+      change(
+          "vocabulary/ring.json",
+          "\"prefLabel\": \"bladed ring\",",
+          "\"prefLabel\": \"bladed ring\",\n      \"hiddenLabels\": [\n        \"bladed ring\"\n"
+              + "      ],");
+      long line =
+          Files.readString(library.resolve("vocabulary/ring.json"))
+              .lines()
+              .takeWhile(l -> !l.contains("\"id\": \"ring-bladed\""))
+              .count();
+      assertEquals(
+          List.of(
+              "library/vocabulary/ring.json:"
+                  + (line + 1)
+                  + ":13: \"bladed ring\" (en) is both prefLabel and hiddenLabel of ring-bladed;"
+                  + " keep it as one of the two",
+              HOLDINGS + "1 error."),
+          check().out().lines().toList());
+    }
+
+    @Test
+    void ofAVocabularyInPiecesIsNotFollowedByGuesses() throws IOException {
+      change("vocabulary/knop.json", "\"headNoun\"", "headNoun");
+      String said = check().out();
+      assertTrue(said.startsWith("library/vocabulary/knop.json:"), said);
+      assertTrue(said.lines().noneMatch(l -> l.contains("vocabulary/neck")), said);
+    }
+
+    @Test
+    void inTheSettingsIsOneOfTheProblems() throws IOException {
+      change("library.json", "{", "[");
+      Ran ran = check();
+      assertEquals(1, ran.code());
+      assertTrue(ran.out().startsWith("library/library.json:"), ran.out());
+    }
+  }
+
+  @Nested
+  class AWarning {
+    @Test
+    void ofAPlateThatIsRecordedAsTextDoesNotFail() throws IOException {
+      change("works/tressick-1954.json", "\"locator\": \"p. 88\"", "\"locator\": \"pl. 88\"");
+      Ran ran = check();
+      assertEquals(0, ran.code());
+      String first = ran.out().lines().findFirst().orElse("");
+      assertTrue(first.startsWith("library/works/tressick-1954.json:"), first);
+      assertTrue(
+          first.contains(": warning: tressick-1954, n1: \"pl. 88\" usually is a picture"), first);
+      assertTrue(ran.out().endsWith(HOLDINGS + "1 warning.\n"), ran.out());
+    }
+
+    @Test
+    void isNotGivenForATextThatSaysWhatAPlateDoesNotShow() throws IOException {
+      change("works/haskeld-1983.json", "\"locator\": \"p. 12\"", "\"locator\": \"pl. 12\"");
+      assertEquals(HOLDINGS + "nothing wrong found.\n", check().out());
+    }
+
+    @Test
+    void ofTwoPreferencesForOneConceptSaysWhichCounts() throws IOException {
+      change(
+          "mine.json",
+          "\"preferences\": [",
+          "\"preferences\": [{\"concept\": \"ring-bladed\", \"label\": \"blade\"},");
+      String first = check().out().lines().findFirst().orElse("");
+      assertTrue(
+          first.contains("two preferences for ring-bladed, and the first one counts"), first);
+    }
+
+    @Test
+    void ofAPhotographThatIsNotThereComesOnlyWhereThereIsAFolderOfPictures() throws IOException {
+      change(
+          "objects/d-1.json",
+          "\"title\"",
+          "\"photographs\": [{\"id\": \"p1\", \"file\": \"d-1.jpg\"}], \"title\"");
+      assertTrue(check().out().endsWith("nothing wrong found.\n"));
+      Files.createDirectory(library.resolve("pictures"));
+      assertTrue(check().out().contains("there is no file \"d-1.jpg\" in pictures"));
+      Files.createFile(library.resolve("pictures/d-1.jpg"));
+      assertTrue(check().out().endsWith("nothing wrong found.\n"));
+    }
+  }
+}
