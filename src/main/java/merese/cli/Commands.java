@@ -27,6 +27,8 @@ final class Commands {
           new Entry(Group.ASK, "covers", CoversCommand.class),
           new Entry(Group.ASK, "find", FindCommand.class),
           new Entry(Group.ASK, "reading-list", ReadingListCommand.class),
+          new Entry(Group.ASK, "cite", CiteCommand.class),
+          new Entry(Group.ASK, "export", ExportCommand.class),
           new Entry(Group.KEEP, "new", NewCommand.class),
           new Entry(Group.KEEP, "check", CheckCommand.class),
           new Entry(Group.TOOL, "completion", CompletionCommand.class),

@@ -9,6 +9,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import merese.answer.UnknownConceptException;
+import merese.answer.UnknownSourceException;
 import merese.citation.CitationException;
 import merese.model.LocatorException;
 import merese.search.IndexBusyException;
@@ -32,6 +33,7 @@ final class Errors {
           LibraryException.class,
           IndexBusyException.class,
           UnknownConceptException.class,
+          UnknownSourceException.class,
           LocatorException.class,
           CitationException.class);
 

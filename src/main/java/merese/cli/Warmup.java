@@ -17,6 +17,7 @@ final class Warmup {
           List.of("covers", "bladed ring", "--pictured"), // makes the index
           List.of("covers", "bladed ring", "--pictured"), // finds it made
           List.of("covers", "triple ring"),
+          List.of("find", "knife-edged rings"),
           List.of("covers", "--help"),
           List.of("covers", "--no-such-option"),
           List.of("--help"),

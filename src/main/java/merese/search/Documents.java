@@ -46,6 +46,7 @@ final class Documents {
   static Document note(String file, IndexedNote note) {
     Document document = of(file, note.edition(), note.order(), note.payload());
     add(document, Fields.UNIQUE, Fields.unique(note.edition(), note.order()));
+    add(document, Fields.IN_SOURCE, note.edition());
     addAll(document, Fields.CONCEPT, note.concepts());
     addAll(document, Fields.MEANING, note.meanings());
     addAll(document, Fields.POSSIBLE, note.possible());

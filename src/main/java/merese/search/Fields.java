@@ -16,6 +16,9 @@ final class Fields {
   /** A note's edition and order. */
   static final String UNIQUE = "unique";
 
+  /** On a note: its edition's key. */
+  static final String IN_SOURCE = "inSource";
+
   static final String CONCEPT = "concept";
   static final String MEANING = "meaning";
   static final String POSSIBLE = "possible";
@@ -68,6 +71,7 @@ final class Fields {
   static final List<String> ASKED =
       List.of(
           TYPE,
+          IN_SOURCE,
           CONCEPT,
           MEANING,
           POSSIBLE,
@@ -115,6 +119,8 @@ final class Fields {
       return term(PRINTED_WHOLE, String.join(" ", exactly.words()));
     } else if (criterion instanceof NoteCriterion.SpeaksOf piece) {
       return term(PIECE, piece(piece.edition(), piece.piece()));
+    } else if (criterion instanceof NoteCriterion.InSource source) {
+      return term(IN_SOURCE, source.edition());
     }
     throw new IllegalArgumentException("no term for " + criterion);
   }

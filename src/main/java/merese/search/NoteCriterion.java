@@ -21,4 +21,7 @@ public sealed interface NoteCriterion {
 
   /** A place that speaks of this piece. */
   record SpeaksOf(String edition, String piece) implements NoteCriterion {}
+
+  /** Any note of this edition. */
+  record InSource(String edition) implements NoteCriterion {}
 }

@@ -3,6 +3,7 @@ package merese.search;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
@@ -180,7 +181,9 @@ final class TermTable implements Postings {
     byte[] bytes = all.toByteArray();
     ByteBuffer.wrap(bytes).putInt(0, checkSum(bytes, 4));
     Path temporary = folder.resolve(NAME + ".new");
-    Files.write(temporary, bytes);
+    try (OutputStream file = Files.newOutputStream(temporary)) {
+      file.write(bytes);
+    }
     Files.move(
         temporary,
         folder.resolve(NAME),

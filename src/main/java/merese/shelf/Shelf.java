@@ -184,6 +184,11 @@ public final class Shelf implements Closeable {
     return notes;
   }
 
+  /** All notes of a source, in the order of its file. */
+  public List<SourcedNote> notesOf(Source source) {
+    return notes(List.of(new NoteCriterion.InSource(source.key())));
+  }
+
   /** A note that several questions find is unpacked once. */
   SourcedNote note(NoteHit hit) {
     Map<Integer, SourcedNote> known = notes.get(hit.edition());

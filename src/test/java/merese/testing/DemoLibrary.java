@@ -5,6 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import merese.shelf.Shelf;
+import merese.shelf.Watcher;
 import merese.store.LibraryFolder;
 
 /** The demo library of the repository, copied to where a test may change it. */
@@ -26,6 +28,10 @@ public final class DemoLibrary {
       }
     }
     return LibraryFolder.open(target);
+  }
+
+  public static Shelf open(Path folder) throws IOException {
+    return Shelf.open(copyTo(folder), Watcher.NONE);
   }
 
   /** Every file of the demo library that holds a work. */

@@ -1,0 +1,63 @@
+package merese.answer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import merese.exchange.bibtex.BibtexExport;
+import merese.exchange.bibtex.BibtexSource;
+import merese.model.Edition;
+import merese.model.Note;
+import merese.shelf.Shelf;
+import merese.shelf.Source;
+import merese.shelf.SourcedNote;
+
+/** Sources with their notes, for other programs. */
+public final class Exported {
+  private Exported() {}
+
+  /**
+   * Some sources as BibTeX, or all of them. Parts that somebody signed are sources of their own;
+   * they are among all, and among some where they are named.
+   *
+   * @param typed keys, each with a part's id after "#" where just that is wanted; none for all
+   * @throws UnknownSourceException for a key that no source has
+   */
+  public static String bibtex(Shelf shelf, List<String> typed) {
+    Map<String, BibtexSource> all = new LinkedHashMap<>();
+    List<String> ids = new ArrayList<>();
+    for (Source source : shelf.sources()) {
+      ids.add(source.key());
+      source.edition().parts().forEach(part -> ids.add(source.key() + "#" + part.id()));
+    }
+    if (typed.isEmpty()) {
+      shelf.sources().forEach(source -> addAll(shelf, source, all));
+    }
+    for (String word : typed) {
+      NamedSource named = NamedSource.find(shelf, word);
+      add(named.source(), named.part(), notes(shelf, named.source()), all);
+    }
+    return new BibtexExport(ids, shelf.thesaurus()::label).write(all.values());
+  }
+
+  private static void addAll(Shelf shelf, Source source, Map<String, BibtexSource> all) {
+    List<Note> notes = notes(shelf, source);
+    add(source, Optional.empty(), notes, all);
+    for (Edition.Part part : source.edition().parts()) {
+      if (!part.authors().isEmpty()) {
+        add(source, Optional.of(part), notes, all);
+      }
+    }
+  }
+
+  private static void add(
+      Source source, Optional<Edition.Part> part, List<Note> notes, Map<String, BibtexSource> all) {
+    BibtexSource made = new BibtexSource(source.work(), source.edition(), part, notes);
+    all.put(made.id(), made);
+  }
+
+  private static List<Note> notes(Shelf shelf, Source source) {
+    return shelf.notesOf(source).stream().map(SourcedNote::note).toList();
+  }
+}

@@ -1,0 +1,30 @@
+package merese.answer;
+
+import java.util.List;
+
+/** That a key was typed which no source has, or a part which a source does not have. */
+public final class UnknownSourceException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private UnknownSourceException(String message) {
+    super(message);
+  }
+
+  static UnknownSourceException key(String typed, List<String> near) {
+    return new UnknownSourceException(
+        near.isEmpty()
+            ? "no source " + typed + "; a source is named by the key of its edition, as in works/"
+            : "no source " + typed + "; did you mean " + String.join(" or ", near) + "?");
+  }
+
+  static UnknownSourceException part(String key, String typed, List<String> parts) {
+    return new UnknownSourceException(
+        "no part "
+            + typed
+            + " in "
+            + key
+            + (parts.isEmpty()
+                ? ", which has no parts; cite it without one"
+                : "; its parts are " + String.join(", ", parts)));
+  }
+}

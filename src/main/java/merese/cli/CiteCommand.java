@@ -1,0 +1,137 @@
+package merese.cli;
+
+import java.util.List;
+import java.util.Optional;
+import merese.answer.CitedSource;
+import merese.answer.Citing;
+import merese.citation.Citations;
+import merese.citation.Output;
+import merese.citation.StyleCatalogue;
+import merese.model.Locator;
+import merese.model.LocatorException;
+import merese.shelf.Shelf;
+
+/** Cites one source. */
+final class CiteCommand extends LibraryCommand {
+  private static final String LIST_STYLES = "list";
+
+  private final Given<String> source =
+      optionalWord(
+          String.class, "SOURCE", "The key of an edition; key#part for an essay or entry in it.");
+
+  private final Given<List<String>> place =
+      optionalWords("LOCATOR", "The place cited, such as \"pl. XII, fig. 3\".");
+
+  private final Given<String> part =
+      option(String.class, "ID", "The part of the edition, as after the # of key#part.", "--part");
+  private final Given<String> style =
+      option(
+          String.class,
+          "STYLE",
+          "A CSL style by name or a .csl file; list shows the names. Without this, the library's"
+              + " style, else mhra-notes.",
+          "--style");
+  private final Given<String> as =
+      option(String.class, "FORM", "text, markdown or html. Without this, text.", "--as");
+  private final Given<String> form =
+      option(
+          String.class,
+          "ONE",
+          "note, short or entry: that one alone, for pasting. Without this, all three.",
+          "--form");
+  private final Given<Boolean> json = flag("Print the whole answer as JSON.", "--json");
+
+  CiteCommand(Context context) {
+    super(
+        context,
+        "Cite a source: as a note, as a short note and in a bibliography.",
+        "merese cite quenby-1949 \"pl. 31\"",
+        "merese cite osmere-1988#feet \"p. 7\" --style chicago-notes-bibliography",
+        "merese cite tressick-1954 \"p. 88, fig. 61\" --form note --as html");
+  }
+
+  @Override
+  int run() {
+    if (style.value().filter(LIST_STYLES::equals).isPresent()) {
+      StyleCatalogue.load().names().forEach(context().out()::println);
+      return ExitCode.DONE;
+    }
+    String typed = source();
+    Output output = output();
+    Optional<CiteForm> only = only();
+    List<Locator> locators = locators();
+    try (Shelf shelf = openShelf()) {
+      String name = style.value().or(() -> shelf.settings().style()).orElse(StyleCatalogue.DEFAULT);
+      Citations citations = Citations.inStyle(name, shelf.settings().language());
+      CitedSource cited = shelf.ask(s -> Citing.answer(s, typed, locators, citations, output));
+      if (json.isSet()) {
+        AnswerJson.print(context().out(), cited);
+      } else if (only.isPresent()) {
+        context().out().println(only.get().of(cited));
+        cited.remarks().forEach(context().err()::println);
+      } else {
+        print(cited, output);
+      }
+    }
+    return ExitCode.DONE;
+  }
+
+  private String source() {
+    if (source.value().isEmpty()) {
+      throw CommandException.wrongUse("a SOURCE is missing; give the key of an edition");
+    }
+    String typed = source.value().get();
+    if (part.value().isEmpty()) {
+      return typed;
+    }
+    if (typed.indexOf('#') >= 0) {
+      throw CommandException.wrongUse(
+          "\"" + typed + "\" names a part already; leave out --part or the # and what follows it");
+    }
+    return typed + "#" + part.value().get();
+  }
+
+  private List<Locator> locators() {
+    if (place.value().isEmpty() || place.value().get().isEmpty()) {
+      return List.of();
+    }
+    try {
+      return List.of(Locator.parse(String.join(" ", place.value().get())));
+    } catch (LocatorException e) {
+      throw CommandException.wrongUse(e.getMessage());
+    }
+  }
+
+  private Output output() {
+    return ListForm.named(as.value().orElse("text"))
+        .orElseThrow(
+            () ->
+                CommandException.wrongUse(
+                    "--as: there is no form \""
+                        + as.value().get()
+                        + "\"; the forms are text, markdown and html"))
+        .output();
+  }
+
+  private Optional<CiteForm> only() {
+    if (form.value().isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<CiteForm> known = CiteForm.named(form.value().get());
+    if (known.isEmpty()) {
+      throw CommandException.wrongUse(
+          "--form: \"" + form.value().get() + "\" is neither note, short nor entry");
+    }
+    return known;
+  }
+
+  private void print(CitedSource cited, Output output) {
+    CiteText text = new CiteText(context(), output);
+    for (CiteForm each : CiteForm.values()) {
+      text.line(each.label(), each.of(cited));
+    }
+    CiteForm.editions(cited).ifPresent(words -> text.line("Edition", output.literal(words)));
+    cited.remarks().forEach(remark -> text.line("Remark", output.literal(remark)));
+    text.end();
+  }
+}

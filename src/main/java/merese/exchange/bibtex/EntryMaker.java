@@ -1,0 +1,293 @@
+package merese.exchange.bibtex;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import merese.model.Contributor.Role;
+import merese.model.Edition;
+import merese.model.Edition.Imprint;
+import merese.model.Edition.Lineage.Form;
+import merese.model.Locator;
+import merese.model.LocatorKind;
+import merese.model.Name;
+import merese.model.SourceKind;
+import merese.model.Work;
+
+/** The fields of one entry, by name, each as LaTeX. */
+final class EntryMaker {
+  private static final Pattern SERIES =
+      Pattern.compile("(.*[^\\s,;])[,;]?\\s+(?:(?:no|vol)\\.?\\s*)?(\\d+|[IVXLC]+)");
+
+  private final BibtexSource source;
+  private final Work work;
+  private final Edition edition;
+  private final Imprint imprint;
+  private final Makers makers;
+  private final EntryType type;
+  private final List<String> unplaced = new ArrayList<>();
+  private final Map<String, String> fields = new LinkedHashMap<>();
+
+  private EntryMaker(BibtexSource source) {
+    this.source = source;
+    this.work = source.work();
+    this.edition = source.edition();
+    this.imprint = edition.imprint();
+    this.makers = Makers.of(source);
+    this.type = EntryType.of(source, makers);
+  }
+
+  /** An entry's type and its fields in their order. */
+  record Made(EntryType type, Map<String, String> fields) {}
+
+  static Made make(BibtexSource source, UnaryOperator<String> labels) {
+    EntryMaker maker = new EntryMaker(source);
+    maker.names();
+    maker.titles();
+    maker.published();
+    maker.online();
+    maker.set("note", NoteField.of(source, maker.type, maker.unplaced));
+    maker.set("keywords", LatexText.of(kind(source)));
+    source.work().language().flatMap(LanguageName::of).ifPresent(l -> maker.set("langid", l));
+    maker.set("annote", AnnoteField.of(source.ownNotes(), labels));
+    return new Made(maker.type, maker.fields);
+  }
+
+  private static String kind(BibtexSource source) {
+    String kind = source.work().kind().words();
+    return source.work().mine() ? kind + ", own work" : kind;
+  }
+
+  private void set(String field, String latex) {
+    if (!latex.isEmpty()) {
+      fields.put(field, latex);
+    }
+  }
+
+  private void text(String field, Optional<String> text) {
+    text.map(LatexText::of).ifPresent(latex -> set(field, latex));
+  }
+
+  private void names() {
+    makers.authors().ifPresent(names -> set("author", names));
+    if (type.takesEditor(makers.hasAuthors())) {
+      makers.editors().ifPresent(names -> set("editor", names));
+    } else {
+      people("Edited by ", Makers.names(work, Role.EDITOR));
+    }
+    people("The book is by ", makers.host()); // bookauthor belongs to another type
+    List<Name> translators = Makers.names(work, Role.TRANSLATOR);
+    if (type.takesTranslator()) {
+      BibtexNames.list(translators).ifPresent(names -> set("translator", names));
+    } else {
+      people("Translated by ", translators);
+    }
+    boolean filed = makers.hasAuthors() || type == EntryType.BOOK;
+    if (!filed) {
+      String title = source.part().map(Edition.Part::title).orElse(work.title());
+      set("key", LatexText.of(BibtexTitle.filed(title, work.language())));
+    }
+  }
+
+  private void people(String lead, List<Name> names) {
+    if (!names.isEmpty()) {
+      unplaced.add(lead + names.stream().map(Name::full).collect(Collectors.joining(" and ")));
+    }
+  }
+
+  private void titles() {
+    String whole =
+        work.subtitle().map(s -> work.title() + joint(work.title()) + s).orElse(work.title());
+    String title = source.part().map(Edition.Part::title).orElse(whole);
+    set("title", BibtexTitle.of(title, work.language()));
+    Optional<String> host =
+        source.part().map(p -> whole).or(() -> edition.container().map(Edition.Container::title));
+    switch (type) {
+      case INCOLLECTION ->
+          host.ifPresent(h -> set("booktitle", BibtexTitle.of(h, work.language())));
+      case ARTICLE -> text("journal", host);
+      default -> host.ifPresent(this::within);
+    }
+    if (type == EntryType.ARTICLE) {
+      edition.container().flatMap(Edition.Container::volume).ifPresent(this::volume);
+      edition.container().flatMap(c -> c.issue().or(c::part)).ifPresent(this::number);
+    }
+    if (type == EntryType.ARTICLE || type == EntryType.INCOLLECTION) {
+      extent().ifPresent(this::pages);
+    }
+  }
+
+  /** Biber ignores a volume that is no number, so that one is for the note. */
+  private void volume(String printed) {
+    if (printed.strip().matches("[0-9]{1,9}|[IVXLCDM]+")) {
+      text("volume", Optional.of(printed));
+    } else {
+      unplaced.add("Volume " + printed);
+    }
+  }
+
+  /** The styles of BibTeX print a number only after a volume. */
+  private void number(String printed) {
+    if (fields.containsKey("volume")) {
+      text("number", Optional.of(printed));
+    } else {
+      unplaced.add("No. " + printed);
+    }
+  }
+
+  private static String joint(String title) {
+    return title.endsWith("?") || title.endsWith("!") ? " " : ": ";
+  }
+
+  private Optional<Locator> extent() {
+    return source
+        .part()
+        .map(Edition.Part::extent)
+        .orElseGet(() -> edition.container().flatMap(Edition.Container::pages));
+  }
+
+  private void pages(Locator extent) {
+    Optional<Locator.Simple> pages =
+        extent.simple().filter(simple -> simple.kind() == LocatorKind.PAGE);
+    if (pages.isPresent()) {
+      set("pages", LatexText.of(pages.get().value()));
+    } else {
+      unplaced.add(extent.printed());
+    }
+  }
+
+  /** In a type that knows no journal and no book round it, words say what it stands in. */
+  private void within(String host) {
+    List<String> words = new ArrayList<>(List.of((source.part().isPresent() ? "In " : "") + host));
+    if (source.part().isEmpty()) {
+      Edition.Container container = edition.container().get();
+      container.volume().ifPresent(v -> words.add("vol. " + v));
+      container.part().ifPresent(p -> words.add("part " + p));
+      container.issue().ifPresent(i -> words.add("no. " + i));
+    }
+    extent().ifPresent(e -> words.add(e.printed()));
+    String all = String.join(", ", words);
+    if (type == EntryType.MISC || type == EntryType.BOOKLET) {
+      text("howpublished", Optional.of(all));
+    } else {
+      unplaced.add(all);
+    }
+  }
+
+  private void published() {
+    EditionStatement statement = EditionStatement.of(imprint);
+    switch (type) {
+      case BOOK, INCOLLECTION -> {
+        text("edition", statement.field());
+        imprint.series().ifPresent(this::series);
+        imprint.volumes().ifPresent(v -> set("volumes", Integer.toString(v)));
+        imprint.publisher().map(LatexText::oneOfList).ifPresent(p -> set("publisher", p));
+        address();
+      }
+      case BOOKLET -> {
+        statementInWords(statement);
+        text("howpublished", imprint.publisher());
+        address();
+      }
+      case MASTERSTHESIS, PHDTHESIS ->
+          edition
+              .archive()
+              .map(a -> LatexText.oneOfList(a.repository()))
+              .ifPresent(school -> set("school", school));
+      case MISC -> {
+        statementInWords(statement);
+        howPublished();
+      }
+      case ARTICLE, UNPUBLISHED -> statementInWords(statement);
+    }
+    if (imprint.year().isPresent()) {
+      set("year", Integer.toString(imprint.year().getAsInt()));
+    }
+    edition
+        .lineage()
+        .filter(lineage -> lineage.form() == Form.REPRINT || lineage.form() == Form.FACSIMILE)
+        .map(Edition.Lineage::originalYear)
+        .filter(year -> year.isPresent())
+        .ifPresent(year -> set("origdate", year(year.getAsInt())));
+    if (type == EntryType.BOOK || type == EntryType.INCOLLECTION || type == EntryType.BOOKLET) {
+      text("isbn", imprint.isbn().filter(Isbn::isValid));
+    } else {
+      imprint.isbn().filter(Isbn::isValid).ifPresent(isbn -> unplaced.add("ISBN " + isbn));
+    }
+  }
+
+  /** Four digits, as ISO 8601 has it. */
+  private static String year(int year) {
+    String digits = Integer.toString(year);
+    return "0".repeat(Math.max(0, 4 - digits.length())) + digits;
+  }
+
+  private void statementInWords(EditionStatement statement) {
+    if (statement.rest().isEmpty()) {
+      statement.field().ifPresent(words -> unplaced.add(words + " edition"));
+    }
+    imprint.series().ifPresent(unplaced::add);
+  }
+
+  private void series(String printed) {
+    Matcher matcher = SERIES.matcher(printed);
+    if (matcher.matches()) {
+      text("series", Optional.of(matcher.group(1)));
+      text("number", Optional.of(matcher.group(2)));
+    } else {
+      text("series", Optional.of(printed));
+    }
+  }
+
+  private void address() {
+    set(
+        "address",
+        imprint.places().stream()
+            .map(LatexText::oneOfList)
+            .filter(place -> !place.isEmpty())
+            .collect(Collectors.joining(" and ")));
+  }
+
+  private void howPublished() {
+    List<String> words = new ArrayList<>();
+    if (work.kind() == SourceKind.SALE_CATALOGUE) {
+      words.add("Sale catalogue");
+      edition
+          .occasion()
+          .ifPresent(
+              sale -> {
+                sale.house().or(imprint::publisher).ifPresent(words::add);
+                sale.city().ifPresent(words::add);
+                sale.dates().ifPresent(words::add);
+                sale.code().ifPresent(code -> words.add("sale " + code));
+              });
+    } else if (!fields.containsKey("howpublished")) {
+      imprint.publisher().ifPresent(words::add);
+      words.addAll(imprint.places());
+    }
+    if (!words.isEmpty()) {
+      text("howpublished", Optional.of(String.join(", ", words)));
+    }
+  }
+
+  private void online() {
+    edition
+        .online()
+        .ifPresent(
+            online -> {
+              WebAddress.of(online.url()).ifPresent(url -> set("url", url));
+              Optional<String> day =
+                  online.accessed().filter(d -> d.matches("\\d{4}-\\d{2}-\\d{2}"));
+              if (fields.containsKey("url") && day.isPresent()) {
+                set("urldate", day.get());
+              } else {
+                online.accessed().ifPresent(d -> unplaced.add("Accessed " + d));
+              }
+            });
+  }
+}
