@@ -18,7 +18,7 @@ import merese.vocabulary.Thesaurus;
 
 /**
  * Building the index, from works in memory to the commit, against a bare Lucene writer that is
- * given the same documents ready made, with the same fields and analyzer.
+ * given what the works were made into, and makes, analyses and writes the same documents.
  */
 final class IndexBenchmark implements Benchmark {
   private static final int RUNS = 7;

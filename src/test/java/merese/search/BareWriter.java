@@ -2,7 +2,6 @@ package merese.search;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.IndexWriter;
@@ -11,18 +10,25 @@ import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 
 /**
- * Writes documents with Lucene and nothing else: what a benchmark holds building an index against.
+ * Makes documents of the index's fields, analyses and writes them with Lucene and nothing else:
+ * what a benchmark holds building the index against.
  */
 public final class BareWriter {
-  private final List<Document> documents = new ArrayList<>();
+  private final List<IndexedFile> files;
+  private final int size;
 
-  /** Makes the documents, with the fields that the index has. */
+  /**
+   * @param files what the documents are made of; all that makes of works what the index takes is
+   *     done
+   */
   public BareWriter(List<IndexedFile> files) {
-    files.forEach(file -> documents.addAll(Documents.of(file)));
+    this.files = files;
+    this.size = files.stream().mapToInt(file -> Documents.of(file).size()).sum();
   }
 
+  /** How many documents it writes. */
   public int size() {
-    return documents.size();
+    return size;
   }
 
   /** Writes them with the index's analyzer and commits. */
@@ -30,8 +36,10 @@ public final class BareWriter {
     IndexWriterConfig config = new IndexWriterConfig(new FoldedText()).setRAMBufferSizeMB(48);
     try (Directory directory = FSDirectory.open(folder);
         IndexWriter writer = new IndexWriter(directory, config)) {
-      for (Document document : documents) {
-        writer.addDocument(document);
+      for (IndexedFile file : files) {
+        for (Document document : Documents.of(file)) {
+          writer.addDocument(document);
+        }
       }
       writer.commit();
     }
