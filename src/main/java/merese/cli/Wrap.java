@@ -19,6 +19,27 @@ final class Wrap {
   }
 
   /**
+   * The words with a mark in the place of what would steer a terminal or turn the direction of
+   * writing, since what a library holds may come from anywhere.
+   */
+  static String harmless(String words) {
+    StringBuilder clean = null;
+    for (int i = 0; i < words.length(); i++) {
+      if (steers(words.charAt(i))) {
+        clean = clean == null ? new StringBuilder(words) : clean;
+        clean.setCharAt(i, '\uFFFD');
+      }
+    }
+    return clean == null ? words : clean.toString();
+  }
+
+  private static boolean steers(char c) {
+    boolean control = (c < ' ' && c != '\n' && c != '\t') || (c >= 0x7F && c < 0xA0);
+    boolean direction = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+    return control || direction;
+  }
+
+  /**
    * The text in lines of at most {@code width} columns; a word that is longer stands on a line of
    * its own, whole, since a locator or a path that is cut can't be copied. A no-break space never
    * breaks; what {@link #together} kept is broken only where a line has no room for it.
@@ -27,7 +48,8 @@ final class Wrap {
    * @param hanging what every later line starts with
    */
   static List<String> lines(String words, int width, String first, String hanging) {
-    String text = loosened(words, width - Math.max(columns(first), columns(hanging)));
+    String text =
+        harmless(loosened(words, width - Math.max(columns(first), columns(hanging))));
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     int used = columns(first);

@@ -7,6 +7,13 @@ import org.junit.jupiter.api.Test;
 
 class WrapTest {
   @Test
+  void nothingThatSteersATerminalComesThrough() {
+    assertEquals(
+        List.of("red \uFFFD[31m bell \uFFFD turned \uFFFD end"),
+        Wrap.lines("red \u001B[31m bell \u0007 turned \u202E end", 80, "", ""));
+  }
+
+  @Test
   void breaksAtTheLastSpaceThatFits() {
     assertEquals("one two\nthree", Wrap.text("one two three", 7));
     assertEquals("one\ntwo\nthree", Wrap.text("one two three", 6));
