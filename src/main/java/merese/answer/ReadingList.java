@@ -11,11 +11,16 @@ import merese.model.Locator;
  * @param chapters one a feature, or one meaning of a word; a single one without a heading where
  *     every source stands once
  * @param consulted sources that were looked through without result, where they were asked for
+ * @param pieces the user's own pieces that a script shows, in the mark-up asked for
  * @param remarks what a reader of the list should know, such as that a style has no notes
  * @param cautions what nobody should forget who shows or believes what is in the books
  */
 public record ReadingList(
-    List<Chapter> chapters, List<Item> consulted, List<String> remarks, List<String> cautions) {
+    List<Chapter> chapters,
+    List<Item> consulted,
+    List<String> pieces,
+    List<String> remarks,
+    List<String> cautions) {
 
   /** Said at the end of every list (common practice, no source). */
   public static final String CAUTION =

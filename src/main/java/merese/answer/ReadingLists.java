@@ -2,10 +2,13 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import merese.answer.Coverage.Checked;
@@ -16,6 +19,7 @@ import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.ReadingList.Chapter;
 import merese.answer.ReadingList.Item;
 import merese.answer.ReadingListQuestion.Arrangement;
+import merese.answer.Script.Mark;
 import merese.citation.Citations;
 import merese.citation.Output;
 import merese.model.Locator;
@@ -40,36 +44,97 @@ public final class ReadingLists {
   /** Makes the list in a style and a mark-up. */
   public static ReadingList answer(
       Shelf shelf, ReadingListQuestion question, Citations citations, Output output) {
-    List<Coverage> answers = new ArrayList<>();
-    for (CoverageQuestion feature : question.features()) {
-      answers.add(Covers.answer(shelf, feature));
+    List<CoverageQuestion> features = new ArrayList<>(question.features());
+    if (question.script().isPresent()) {
+      for (Mark mark : question.script().get().marks()) {
+        if (mark instanceof Mark.OfTerm term && !features.contains(term.question())) {
+          features.add(term.question());
+        }
+      }
+    }
+    Map<CoverageQuestion, Coverage> answers = new LinkedHashMap<>();
+    for (CoverageQuestion feature : features) {
+      answers.put(feature, Covers.answer(shelf, feature));
     }
     return new ReadingLists(shelf, citations, output).of(question, answers);
   }
 
-  private ReadingList of(ReadingListQuestion question, List<Coverage> answers) {
+  private ReadingList of(ReadingListQuestion question, Map<CoverageQuestion, Coverage> answers) {
     List<Chapter> chapters = new ArrayList<>();
-    for (int i = 0; i < answers.size(); i++) {
-      Coverage answer = answers.get(i);
-      for (Section section : answer.sections()) {
-        chapters.add(chapter(question.features().get(i), answer, section));
-      }
-      if (answer.sections().isEmpty()) {
-        chapters.add(
-            new Chapter(Optional.of(answer.asked()), Optional.empty(), List.of(), unknown(answer)));
-      }
-    }
-    if (question.arrangement() == Arrangement.BY_SOURCE) {
-      List<Item> all = new ArrayList<>();
-      places.forEach((source, where) -> all.add(item(source, where)));
-      Optional<String> why = all.isEmpty() ? nothing(question.features().get(0)) : Optional.empty();
-      chapters = List.of(new Chapter(Optional.empty(), Optional.empty(), all, why));
-    }
+    answers.forEach(
+        (feature, answer) -> {
+          for (Section section : answer.sections()) {
+            chapters.add(chapter(feature, answer, section));
+          }
+          if (answer.sections().isEmpty()) {
+            Optional<String> heading = Optional.of(answer.asked());
+            chapters.add(new Chapter(heading, Optional.empty(), List.of(), unknown(answer)));
+          }
+        });
+    List<Mark> marks = question.script().map(Script::marks).orElse(List.of());
+    ScriptOrder order = ScriptOrder.of(marks, answers, sources);
+    order
+        .named()
+        .forEach(
+            (source, where) -> {
+              if (!where.isEmpty() || !places.containsKey(source)) {
+                places.put(source, where);
+              }
+            });
     return new ReadingList(
-        chapters,
-        question.consulted() ? consulted(answers) : List.of(),
+        question.arrangement() == Arrangement.BY_SOURCE
+            ? List.of(allSources(question, order))
+            : inOrder(chapters, order),
+        question.consulted() ? consulted(answers.values()) : List.of(),
+        pieces(marks),
         citations.remarks(),
         List.of(ReadingList.CAUTION));
+  }
+
+  /** Each source once: in the order of the script, then those that only a feature brings. */
+  private Chapter allSources(ReadingListQuestion question, ScriptOrder order) {
+    List<Source> all = new ArrayList<>(places.keySet());
+    all.sort(order);
+    List<Item> items = new ArrayList<>();
+    all.forEach(source -> items.add(item(source, places.get(source))));
+    Optional<String> why =
+        !items.isEmpty()
+            ? Optional.empty()
+            : question.features().isEmpty()
+                ? Optional.of("The script names no source.")
+                : nothing(question.features().get(0));
+    return new Chapter(Optional.empty(), Optional.empty(), items, why);
+  }
+
+  /** The chapters with their sources in the order of the script, and what else it names. */
+  private List<Chapter> inOrder(List<Chapter> chapters, ScriptOrder order) {
+    List<Chapter> ordered = new ArrayList<>();
+    Map<Source, TreeSet<Locator>> left = new TreeMap<>(order);
+    left.putAll(order.named());
+    for (Chapter chapter : chapters) {
+      List<Item> items = new ArrayList<>(chapter.items());
+      items.sort(Comparator.comparing(item -> sources.get(item.source().key()), order));
+      items.forEach(item -> left.remove(sources.get(item.source().key())));
+      ordered.add(new Chapter(chapter.heading(), chapter.concept(), items, chapter.why()));
+    }
+    if (!left.isEmpty()) {
+      List<Item> items = new ArrayList<>();
+      left.forEach((source, where) -> items.add(item(source, where)));
+      Optional<String> heading = Optional.of("Also in the script");
+      ordered.add(new Chapter(heading, Optional.empty(), items, Optional.empty()));
+    }
+    return ordered;
+  }
+
+  private List<String> pieces(List<Mark> marks) {
+    Set<String> pieces = new LinkedHashSet<>();
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.OfObject piece) {
+        String rest = piece.rest().isEmpty() ? "" : ", " + piece.rest();
+        pieces.add(output.literal(piece.object().ref() + ", " + piece.object().title() + rest));
+      }
+    }
+    return List.copyOf(pieces);
   }
 
   private Chapter chapter(CoverageQuestion asked, Coverage answer, Section section) {
@@ -133,7 +198,7 @@ public final class ReadingLists {
     return new Item(lines.of(source), inOrder, citations.note(cited(source), inOrder, output));
   }
 
-  private List<Item> consulted(List<Coverage> answers) {
+  private List<Item> consulted(Collection<Coverage> answers) {
     TreeMap<Source, Item> consulted = new TreeMap<>(Source.BY_YEAR);
     for (Coverage answer : answers) {
       for (Checked checked : answer.checked()) {

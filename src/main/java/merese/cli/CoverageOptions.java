@@ -57,6 +57,10 @@ final class CoverageOptions {
         narrowing());
   }
 
+  boolean namesConcept() {
+    return concept.value().isPresent();
+  }
+
   Narrowing narrowing() {
     return new Narrowing(
         pictured.isSet(),

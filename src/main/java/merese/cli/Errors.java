@@ -8,6 +8,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
+import merese.answer.ScriptException;
 import merese.answer.UnknownConceptException;
 import merese.answer.UnknownSourceException;
 import merese.citation.CitationException;
@@ -33,6 +34,7 @@ final class Errors {
           LibraryException.class,
           IndexBusyException.class,
           UnknownConceptException.class,
+          ScriptException.class,
           UnknownSourceException.class,
           LocatorException.class,
           CitationException.class);

@@ -27,6 +27,13 @@ enum ListForm {
         items(text, list.consulted(), width);
         text.append('\n');
       }
+      if (!list.pieces().isEmpty()) {
+        text.append(PIECES).append("\n\n");
+        for (String piece : list.pieces()) {
+          Wrap.lines(piece, width, "   ", "   ").forEach(l -> text.append(l).append('\n'));
+        }
+        text.append('\n');
+      }
       for (String line : ending(list)) {
         text.append(Wrap.text(line, width)).append('\n');
       }
@@ -62,6 +69,11 @@ enum ListForm {
         text.append("## ").append(CONSULTED).append("\n\n");
         items(text, list.consulted());
       }
+      if (!list.pieces().isEmpty()) {
+        text.append("## ").append(PIECES).append("\n\n");
+        list.pieces().forEach(piece -> text.append("- ").append(piece).append('\n'));
+        text.append('\n');
+      }
       ending(list).forEach(line -> text.append('*').append(output().literal(line)).append("*\n"));
       return text.toString();
     }
@@ -89,6 +101,12 @@ enum ListForm {
         heading(text, CONSULTED);
         items(text, list.consulted());
       }
+      if (!list.pieces().isEmpty()) {
+        heading(text, PIECES);
+        text.append("<ul>\n");
+        list.pieces().forEach(p -> text.append("<li>").append(p).append("</li>\n"));
+        text.append("</ul>\n");
+      }
       for (String line : ending(list)) {
         text.append("<p><small>").append(output().literal(line)).append("</small></p>\n");
       }
@@ -110,6 +128,7 @@ enum ListForm {
   };
 
   private static final String CONSULTED = "Consulted without result";
+  private static final String PIECES = "My own pieces";
   private static final String HTML_START =
       """
       <!DOCTYPE html>

@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -8,10 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import merese.answer.CoverageQuestion;
+import merese.answer.FittedList;
 import merese.answer.ReadingList;
 import merese.answer.ReadingListQuestion;
 import merese.answer.ReadingListQuestion.Arrangement;
 import merese.answer.ReadingLists;
+import merese.answer.Script;
 import merese.citation.Citations;
 import merese.citation.StyleCatalogue;
 import merese.shelf.Shelf;
@@ -28,8 +31,22 @@ final class ReadingListCommand extends LibraryCommand {
       option(
           String.class,
           "HOW",
-          "feature: the sources of each; source: each source once. Without this, feature.",
+          "feature: the sources of each; source: each source once. Without this, feature, or"
+              + " source with a script.",
           "--by");
+  private final Given<Path> script =
+      option(
+          Path.class,
+          "FILE",
+          "In the order of a script with marks such as [quenby-1949 pl. 31], [object d-17] or"
+              + " [term ring-bladed].",
+          "--script");
+  private final Given<Integer> fit =
+      option(
+          Integer.class,
+          "N",
+          "Keep to N bytes, as for the description of a film: whole entries only.",
+          "--fit");
   private final Given<Boolean> consulted =
       flag("Name the sources too that were checked without result.", "--consulted");
   private final Given<String> style =
@@ -50,7 +67,8 @@ final class ReadingListCommand extends LibraryCommand {
         "Cite the sources for one or several features, with the pages and plates that count.",
         "merese reading-list \"bladed ring\" \"annulated ring\"",
         "merese reading-list \"air twist\" --pictured --style chicago-notes-bibliography",
-        "merese reading-list \"folded foot\" --as html --output list.html");
+        "merese reading-list \"folded foot\" --as html --output list.html",
+        "merese reading-list --script talk.txt --fit 5000");
   }
 
   @Override
@@ -60,19 +78,49 @@ final class ReadingListCommand extends LibraryCommand {
       return ExitCode.DONE;
     }
     ListForm form = form();
-    ReadingListQuestion question =
-        new ReadingListQuestion(features(), arrangement(), consulted.isSet());
+    if (fit.value().isPresent() && (form != ListForm.TEXT || consulted.isSet())) {
+      throw CommandException.wrongUse("--fit prints text, without --as and --consulted");
+    }
+    List<CoverageQuestion> features = features();
+    Arrangement arrangement = arrangement();
     try (Shelf shelf = openShelf()) {
       String name = style.value().or(() -> shelf.settings().style()).orElse(StyleCatalogue.DEFAULT);
       Citations citations = Citations.inStyle(name, shelf.settings().language());
+      Optional<Script> read = readScript(shelf);
+      ReadingListQuestion question =
+          new ReadingListQuestion(features, arrangement, consulted.isSet(), read);
       ReadingList list = shelf.ask(s -> ReadingLists.answer(s, question, citations, form.output()));
-      String text = form.write(list, context().screen(), file.value().isPresent());
+      String text =
+          fit.value().isPresent()
+              ? fitted(list, fit.value().get())
+              : form.write(list, context().screen(), file.value().isPresent());
       if (file.value().isPresent()) {
         write(text, context().resolve(file.value().get()));
       } else {
         context().out().print(text);
       }
+      read.ifPresent(s -> s.remarks().forEach(context().err()::println));
       return list.isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
+    }
+  }
+
+  private String fitted(ReadingList list, int limit) {
+    list.cautions().forEach(context().err()::println);
+    return FittedList.of(list, limit)
+        .orElseThrow(
+            () -> new CommandException("--fit: not even one source fits in " + limit + " bytes"));
+  }
+
+  private Optional<Script> readScript(Shelf shelf) throws IOException {
+    if (script.value().isEmpty()) {
+      return Optional.empty();
+    }
+    Path typed = script.value().get();
+    try {
+      String text = Files.readString(context().resolve(typed), StandardCharsets.UTF_8);
+      return Optional.of(Script.read(text, typed.toString(), shelf));
+    } catch (CharacterCodingException e) {
+      throw new CommandException(typed + " is not UTF-8 text; save it as UTF-8", e);
     }
   }
 
@@ -98,11 +146,13 @@ final class ReadingListCommand extends LibraryCommand {
     for (String term : terms.value().orElse(List.of())) {
       features.add(options.question(List.of(term)));
     }
-    return features.isEmpty() ? List.of(options.question(List.of())) : features;
+    boolean none = features.isEmpty() && !(script.value().isPresent() && !options.namesConcept());
+    return none ? List.of(options.question(List.of())) : features;
   }
 
   private Arrangement arrangement() {
-    return switch (by.value().orElse("feature")) {
+    boolean once = script.value().isPresent() || fit.value().isPresent();
+    return switch (by.value().orElse(once ? "source" : "feature")) {
       case "feature" -> Arrangement.BY_FEATURE;
       case "source" -> Arrangement.BY_SOURCE;
       default ->

@@ -48,8 +48,7 @@ final class Wrap {
    * @param hanging what every later line starts with
    */
   static List<String> lines(String words, int width, String first, String hanging) {
-    String text =
-        harmless(loosened(words, width - Math.max(columns(first), columns(hanging))));
+    String text = harmless(loosened(words, width - Math.max(columns(first), columns(hanging))));
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     int used = columns(first);

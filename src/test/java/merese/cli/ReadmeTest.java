@@ -55,7 +55,7 @@ class ReadmeTest {
         String start = shown.substring(0, shown.length() - 2);
         assertEquals(start, said.substring(0, Math.min(start.length(), said.length())), command);
       } else {
-        assertEquals(shown, said, command);
+        assertEquals(shown.strip(), said.strip(), command);
       }
     }
   }
