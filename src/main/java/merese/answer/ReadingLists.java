@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -32,7 +33,7 @@ public final class ReadingLists {
   private final Output output;
   private final SourceLines lines;
   private final Map<String, Source> sources = new LinkedHashMap<>();
-  private final Map<Source, TreeSet<Locator>> places = new TreeMap<>(Source.BY_YEAR);
+  private final Map<Source, NavigableSet<Locator>> places = new TreeMap<>(Source.BY_YEAR);
 
   private ReadingLists(Shelf shelf, Citations citations, Output output) {
     this.citations = citations;
@@ -109,7 +110,7 @@ public final class ReadingLists {
   /** The chapters with their sources in the order of the script, and what else it names. */
   private List<Chapter> inOrder(List<Chapter> chapters, ScriptOrder order) {
     List<Chapter> ordered = new ArrayList<>();
-    Map<Source, TreeSet<Locator>> left = new TreeMap<>(order);
+    Map<Source, NavigableSet<Locator>> left = new TreeMap<>(order);
     left.putAll(order.named());
     for (Chapter chapter : chapters) {
       List<Item> items = new ArrayList<>(chapter.items());

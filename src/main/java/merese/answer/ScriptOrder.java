@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
@@ -19,7 +20,7 @@ import merese.shelf.Source;
  */
 final class ScriptOrder implements Comparator<Source> {
   private final Map<Source, Integer> first = new HashMap<>();
-  private final Map<Source, TreeSet<Locator>> named = new LinkedHashMap<>();
+  private final Map<Source, NavigableSet<Locator>> named = new LinkedHashMap<>();
 
   private ScriptOrder() {}
 
@@ -29,7 +30,7 @@ final class ScriptOrder implements Comparator<Source> {
     for (Mark mark : marks) {
       if (mark instanceof Mark.OfSource place) {
         order.first.putIfAbsent(place.source(), order.first.size());
-        TreeSet<Locator> where =
+        NavigableSet<Locator> where =
             order.named.computeIfAbsent(place.source(), source -> new TreeSet<>());
         place.locator().ifPresent(where::add);
       } else if (mark instanceof Mark.OfTerm term) {
@@ -46,7 +47,7 @@ final class ScriptOrder implements Comparator<Source> {
   }
 
   /** The sources that the script names itself, with the places that it shows: just those. */
-  Map<Source, TreeSet<Locator>> named() {
+  Map<Source, NavigableSet<Locator>> named() {
     return named;
   }
 
