@@ -114,7 +114,7 @@ public final class ReadingLists {
     left.putAll(order.named());
     for (Chapter chapter : chapters) {
       List<Item> items = new ArrayList<>(chapter.items());
-      items.sort(Comparator.comparing(item -> sources.get(item.source().key()), order));
+      items.sort(Comparator.comparingInt(i -> order.position(sources.get(i.source().key()))));
       items.forEach(item -> left.remove(sources.get(item.source().key())));
       ordered.add(new Chapter(chapter.heading(), chapter.concept(), items, chapter.why()));
     }

@@ -51,11 +51,14 @@ final class ScriptOrder implements Comparator<Source> {
     return named;
   }
 
+  /** Where the script first needs a source; past the end where it does not. */
+  int position(Source source) {
+    return first.getOrDefault(source, Integer.MAX_VALUE);
+  }
+
   @Override
   public int compare(Source a, Source b) {
-    int firsts =
-        Integer.compare(
-            first.getOrDefault(a, Integer.MAX_VALUE), first.getOrDefault(b, Integer.MAX_VALUE));
-    return firsts != 0 ? firsts : Source.BY_YEAR.compare(a, b);
+    int positions = Integer.compare(position(a), position(b));
+    return positions != 0 ? positions : Source.BY_YEAR.compare(a, b);
   }
 }
