@@ -62,11 +62,16 @@ class ScriptListTest {
     Files.writeString(
         folder.resolve("library/works/" + key + ".json"),
         """
-        {"id": "%s", "kind": "monograph", "title": "%s",
-         "contributors": [{"role": "author", "family": "%s", "given": "%s"}],
-         "editions": [{"key": "%s", %s "year": %d}]}
+        {"id": "KEY", "kind": "monograph", "title": "TITLE",
+         "contributors": [{"role": "author", "family": "FAMILY", "given": "GIVEN"}],
+         "editions": [{"key": "KEY", MORE "year": YEAR}]}
         """
-            .formatted(key, title, family, given, key, more, year));
+            .replace("KEY", key)
+            .replace("TITLE", title)
+            .replace("FAMILY", family)
+            .replace("GIVEN", given)
+            .replace("MORE", more)
+            .replace("YEAR", String.valueOf(year)));
   }
 
   private void script(String text) throws IOException {
