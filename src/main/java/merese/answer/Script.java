@@ -81,7 +81,7 @@ public record Script(List<Mark> marks, List<String> remarks) {
 
   private static Optional<Mark> mark(String inside, String place, Shelf shelf) {
     String first = inside.isEmpty() ? "" : inside.split("\\s+", 2)[0];
-    String rest = inside.substring(first.length()).strip().replaceAll("\\s+", " ");
+    String rest = oneSpaced(inside.substring(first.length()));
     if (first.equals("object")) {
       return Optional.of(object(rest, place, shelf));
     } else if (first.equals("term")) {
@@ -127,8 +127,22 @@ public record Script(List<Mark> marks, List<String> remarks) {
     return new Mark.OfTerm(question);
   }
 
+  /** With one space for each run of them. */
+  private static String oneSpaced(String words) {
+    StringBuilder line = new StringBuilder();
+    for (int i = 0; i < words.length(); i++) {
+      char c = words.charAt(i);
+      boolean space = Character.isWhitespace(c);
+      boolean again = line.isEmpty() || line.charAt(line.length() - 1) == ' ';
+      if (!space || !again) {
+        line.append(space ? ' ' : c);
+      }
+    }
+    return line.toString().strip();
+  }
+
   private static String brief(String words) {
-    String line = words.replaceAll("\\s+", " ");
+    String line = oneSpaced(words);
     return line.length() <= LONGEST_QUOTE ? line : line.substring(0, LONGEST_QUOTE) + "…";
   }
 }
