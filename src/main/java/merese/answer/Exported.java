@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import merese.exchange.Outgoing;
 import merese.exchange.bibtex.BibtexExport;
-import merese.exchange.bibtex.BibtexSource;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.shelf.Shelf;
@@ -25,7 +25,7 @@ public final class Exported {
    * @throws UnknownSourceException for a key that no source has
    */
   public static String bibtex(Shelf shelf, List<String> typed) {
-    Map<String, BibtexSource> all = new LinkedHashMap<>();
+    Map<String, Outgoing> all = new LinkedHashMap<>();
     List<String> ids = new ArrayList<>();
     for (Source source : shelf.sources()) {
       ids.add(source.key());
@@ -41,7 +41,7 @@ public final class Exported {
     return new BibtexExport(ids, shelf.thesaurus()::label).write(all.values());
   }
 
-  private static void addAll(Shelf shelf, Source source, Map<String, BibtexSource> all) {
+  private static void addAll(Shelf shelf, Source source, Map<String, Outgoing> all) {
     List<Note> notes = notes(shelf, source);
     add(source, Optional.empty(), notes, all);
     for (Edition.Part part : source.edition().parts()) {
@@ -52,8 +52,8 @@ public final class Exported {
   }
 
   private static void add(
-      Source source, Optional<Edition.Part> part, List<Note> notes, Map<String, BibtexSource> all) {
-    BibtexSource made = new BibtexSource(source.work(), source.edition(), part, notes);
+      Source source, Optional<Edition.Part> part, List<Note> notes, Map<String, Outgoing> all) {
+    Outgoing made = new Outgoing(source.work(), source.edition(), part, notes);
     all.put(made.id(), made);
   }
 

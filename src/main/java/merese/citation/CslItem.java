@@ -13,6 +13,7 @@ import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Imprint;
 import merese.model.Edition.Lineage.Form;
+import merese.model.Identifier.Scheme;
 import merese.model.Locator;
 import merese.model.SourceKind;
 import merese.model.Work;
@@ -167,7 +168,9 @@ final class CslItem {
     if (imprint.volumes().isPresent() && imprint.volumes().getAsInt() > 1) {
       item.numberOfVolumes(Integer.toString(imprint.volumes().getAsInt()));
     }
-    text(imprint.isbn()).ifPresent(item::ISBN);
+    imprint.identifiers(Scheme.ISBN).stream()
+        .findFirst()
+        .ifPresent(isbn -> item.ISBN(PlainText.of(isbn.value())));
     text(imprint.series()).ifPresent(this::series);
     edition.occasion().ifPresent(this::occasion);
   }

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
  * source, it means this.
  *
  * @param key what a user types to name the source; also its BibTeX key
+ * @param received the records of it that other programs gave
  */
 public record Edition(
     String key,
@@ -22,7 +23,8 @@ public record Edition(
     List<Part> parts,
     List<Copy> copies,
     List<Note> notes,
-    List<Check> checks) {
+    List<Check> checks,
+    List<ReceivedRecord> received) {
 
   public Edition {
     Require.text(key, "an edition's key");
@@ -30,6 +32,7 @@ public record Edition(
     copies = List.copyOf(copies);
     notes = List.copyOf(notes);
     checks = List.copyOf(checks);
+    received = List.copyOf(received);
   }
 
   /** Whether the user has a copy of their own, on the shelf or lent. */
@@ -41,7 +44,7 @@ public record Edition(
   public Edition withoutNotes() {
     return new Edition(
         key, imprint, lineage, container, occasion, archive, online, scope, parts, copies,
-        List.of(), List.of());
+        List.of(), List.of(), received);
   }
 
   /**
@@ -63,10 +66,16 @@ public record Edition(
       Optional<String> publisher,
       OptionalInt volumes,
       Optional<String> series,
-      Optional<String> isbn,
+      List<Identifier> identifiers,
       Optional<String> notedAs) {
     public Imprint {
       places = List.copyOf(places);
+      identifiers = List.copyOf(identifiers);
+    }
+
+    /** The identifiers of one kind, in their order. */
+    public List<Identifier> identifiers(Identifier.Scheme scheme) {
+      return identifiers.stream().filter(i -> i.scheme() == scheme).toList();
     }
   }
 

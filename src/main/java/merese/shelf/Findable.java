@@ -88,7 +88,7 @@ final class Findable {
     by.words(Part.IMPRINT, imprint.series());
     by.words(Part.IMPRINT, imprint.statement());
     by.words(Part.IMPRINT, imprint.notedAs());
-    by.words(Part.IMPRINT, imprint.isbn());
+    imprint.identifiers().forEach(i -> by.words(Part.IMPRINT, i.value()));
     imprint.year().ifPresent(y -> by.words(Part.IMPRINT, Integer.toString(y)));
     by.words(Part.PLACE, imprint.places());
   }

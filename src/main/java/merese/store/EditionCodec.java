@@ -25,7 +25,8 @@ final class EditionCodec implements Codec<Edition> {
         in.list("parts", Parts.CODEC),
         in.list("copies", Copies.CODEC),
         in.list("notes", NoteCodec.NOTE),
-        in.list("checks", CheckCodec.CHECK));
+        in.list("checks", CheckCodec.CHECK),
+        in.list("received", ReceivedCodec.RECEIVED));
   }
 
   private static Imprint readImprint(Fields in) {
@@ -38,7 +39,7 @@ final class EditionCodec implements Codec<Edition> {
         in.optionalText("publisher"),
         in.optionalNumber("volumes"),
         in.optionalText("series"),
-        in.optionalText("isbn"),
+        in.list("identifiers", IdentifierCodec.IDENTIFIER),
         in.optionalText("notedAs"));
   }
 
@@ -56,6 +57,7 @@ final class EditionCodec implements Codec<Edition> {
     out.list("copies", edition.copies(), Copies.CODEC);
     out.list("notes", edition.notes(), NoteCodec.NOTE);
     out.list("checks", edition.checks(), CheckCodec.CHECK);
+    out.list("received", edition.received(), ReceivedCodec.RECEIVED);
   }
 
   private static void writeImprint(Imprint imprint, ObjectBuilder out) {
@@ -67,7 +69,7 @@ final class EditionCodec implements Codec<Edition> {
     out.text("publisher", imprint.publisher());
     out.number("volumes", imprint.volumes());
     out.text("series", imprint.series());
-    out.text("isbn", imprint.isbn());
+    out.list("identifiers", imprint.identifiers(), IdentifierCodec.IDENTIFIER);
     out.text("notedAs", imprint.notedAs());
   }
 

@@ -244,6 +244,7 @@ final class Shelves {
         edition.parts(),
         List.of(elsewhere),
         edition.notes(),
-        edition.checks());
+        edition.checks(),
+        edition.received());
   }
 }

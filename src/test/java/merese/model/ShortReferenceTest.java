@@ -55,7 +55,7 @@ class ShortReferenceTest {
             Optional.empty(),
             OptionalInt.empty(),
             Optional.empty(),
-            Optional.empty(),
+            List.of(),
             Optional.empty()),
         Optional.ofNullable(form)
             .map(
@@ -71,6 +71,7 @@ class ShortReferenceTest {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

@@ -60,7 +60,8 @@ class SavingTest {
             e.parts(),
             e.copies(),
             notes,
-            e.checks()));
+            e.checks(),
+            e.received()));
     return new Work(
         work.id(),
         work.kind(),

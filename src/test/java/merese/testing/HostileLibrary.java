@@ -8,6 +8,7 @@ import merese.model.Contributor;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Lineage;
+import merese.model.Identifier;
 import merese.model.Locator;
 import merese.model.Name;
 import merese.model.Naming;
@@ -99,7 +100,7 @@ public final class HostileLibrary {
             some(),
             OptionalInt.of(3),
             some(),
-            some(),
+            List.of(Identifier.of(Identifier.Scheme.ISBN, text())),
             some()),
         Optional.of(
             new Lineage(
@@ -131,6 +132,7 @@ public final class HostileLibrary {
                 Optional.of(place()))),
         List.of(),
         List.of(note()),
+        List.of(),
         List.of());
   }
 

@@ -88,7 +88,8 @@ public final class Shuffle {
         edition.parts(),
         edition.copies(),
         notes,
-        edition.checks());
+        edition.checks(),
+        edition.received());
   }
 
   private Note note(Note note) {

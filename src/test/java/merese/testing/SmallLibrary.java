@@ -99,7 +99,7 @@ public final class SmallLibrary {
             Optional.empty(),
             OptionalInt.empty(),
             Optional.empty(),
-            Optional.empty(),
+            List.of(),
             Optional.empty()),
         Optional.empty(),
         Optional.empty(),
@@ -117,7 +117,8 @@ public final class SmallLibrary {
                 false,
                 Optional.empty())),
         notes,
-        checks);
+        checks,
+        List.of());
   }
 
   /** A note that prints a term whose meaning its text gives. */

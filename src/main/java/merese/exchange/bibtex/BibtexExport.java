@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import merese.exchange.Outgoing;
 import org.jbibtex.BibTeXDatabase;
 import org.jbibtex.BibTeXEntry;
 import org.jbibtex.BibTeXFormatter;
@@ -39,8 +40,8 @@ public final class BibtexExport {
    *
    * @throws IllegalArgumentException for a source whose id is not among those of the library
    */
-  public String write(Collection<BibtexSource> sources) {
-    List<BibtexSource> sorted =
+  public String write(Collection<Outgoing> sources) {
+    List<Outgoing> sorted =
         sources.stream().sorted(Comparator.comparing(source -> keyOf(source))).toList();
     BibTeXDatabase database = new BibTeXDatabase();
     sorted.forEach(source -> database.addObject(entry(source)));
@@ -56,7 +57,7 @@ public final class BibtexExport {
     return text.isEmpty() || text.endsWith("\n") ? text : text + "\n";
   }
 
-  private String keyOf(BibtexSource source) {
+  private String keyOf(Outgoing source) {
     String key = keys.of(source.id());
     if (key == null) {
       throw new IllegalArgumentException(source.id() + " is no source of the library");
@@ -64,7 +65,7 @@ public final class BibtexExport {
     return key;
   }
 
-  private BibTeXEntry entry(BibtexSource source) {
+  private BibTeXEntry entry(Outgoing source) {
     EntryMaker.Made made = EntryMaker.make(source, labels);
     BibTeXEntry entry = new BibTeXEntry(new Key(made.type().code()), new Key(keyOf(source)));
     made.fields()

@@ -9,10 +9,13 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import merese.exchange.Outgoing;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Imprint;
 import merese.model.Edition.Lineage.Form;
+import merese.model.Identifier.Scheme;
 import merese.model.Locator;
 import merese.model.LocatorKind;
 import merese.model.Name;
@@ -24,7 +27,7 @@ final class EntryMaker {
   private static final Pattern SERIES =
       Pattern.compile("(.*[^\\s,;])[,;]?\\s+(?:(?:no|vol)\\.?\\s*)?(\\d+|[IVXLC]+)");
 
-  private final BibtexSource source;
+  private final Outgoing source;
   private final Work work;
   private final Edition edition;
   private final Imprint imprint;
@@ -33,7 +36,7 @@ final class EntryMaker {
   private final List<String> unplaced = new ArrayList<>();
   private final Map<String, String> fields = new LinkedHashMap<>();
 
-  private EntryMaker(BibtexSource source) {
+  private EntryMaker(Outgoing source) {
     this.source = source;
     this.work = source.work();
     this.edition = source.edition();
@@ -45,7 +48,7 @@ final class EntryMaker {
   /** An entry's type and its fields in their order. */
   record Made(EntryType type, Map<String, String> fields) {}
 
-  static Made make(BibtexSource source, UnaryOperator<String> labels) {
+  static Made make(Outgoing source, UnaryOperator<String> labels) {
     EntryMaker maker = new EntryMaker(source);
     maker.names();
     maker.titles();
@@ -58,7 +61,7 @@ final class EntryMaker {
     return new Made(maker.type, maker.fields);
   }
 
-  private static String kind(BibtexSource source) {
+  private static String kind(Outgoing source) {
     String kind = source.work().kind().words();
     return source.work().mine() ? kind + ", own work" : kind;
   }
@@ -215,10 +218,16 @@ final class EntryMaker {
         .filter(year -> year.isPresent())
         .ifPresent(year -> set("origdate", year(year.getAsInt())));
     if (type == EntryType.BOOK || type == EntryType.INCOLLECTION || type == EntryType.BOOKLET) {
-      text("isbn", imprint.isbn().filter(Isbn::isValid));
+      set("isbn", isbns().collect(Collectors.joining(", ")));
     } else {
-      imprint.isbn().filter(Isbn::isValid).ifPresent(isbn -> unplaced.add("ISBN " + isbn));
+      isbns().forEach(isbn -> unplaced.add("ISBN " + isbn));
     }
+  }
+
+  private Stream<String> isbns() {
+    return imprint.identifiers(Scheme.ISBN).stream()
+        .filter(isbn -> !isbn.wrongInPrint())
+        .map(isbn -> LatexText.of(isbn.value()));
   }
 
   /** Four digits, as ISO 8601 has it. */

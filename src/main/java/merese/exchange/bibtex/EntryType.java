@@ -2,6 +2,7 @@ package merese.exchange.bibtex;
 
 import java.util.Locale;
 import java.util.Optional;
+import merese.exchange.Outgoing;
 import merese.model.Edition;
 import merese.model.SourceKind;
 
@@ -42,7 +43,7 @@ enum EntryType {
     return this == BOOK || this == INCOLLECTION || this == ARTICLE;
   }
 
-  static EntryType of(BibtexSource source, Makers makers) {
+  static EntryType of(Outgoing source, Makers makers) {
     Edition edition = source.edition();
     boolean dated = edition.imprint().year().isPresent();
     boolean written = makers.hasAuthors();

@@ -3,6 +3,7 @@ package merese.exchange.bibtex;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import merese.exchange.Outgoing;
 import merese.model.Contributor;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
@@ -19,7 +20,7 @@ import merese.model.Work;
  * @param host who the book is by that a part stands in
  */
 record Makers(Optional<String> authors, Optional<String> editors, List<Name> host) {
-  static Makers of(BibtexSource source) {
+  static Makers of(Outgoing source) {
     List<Name> writers = names(source.work(), Role.AUTHOR);
     Optional<String> editors = BibtexNames.list(names(source.work(), Role.EDITOR));
     if (source.part().isPresent()) {

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import merese.exchange.Outgoing;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Lineage;
+import merese.model.Identifier;
 import merese.model.Name;
 import merese.model.SourceKind;
 import merese.model.Work;
@@ -19,7 +21,7 @@ final class NoteField {
   private final EntryType type;
   private final List<String> sentences = new ArrayList<>();
 
-  private NoteField(BibtexSource source, EntryType type) {
+  private NoteField(Outgoing source, EntryType type) {
     this.work = source.work();
     this.edition = source.edition();
     this.type = type;
@@ -28,7 +30,7 @@ final class NoteField {
   /**
    * @param more sentences that the caller has besides
    */
-  static String of(BibtexSource source, EntryType type, List<String> more) {
+  static String of(Outgoing source, EntryType type, List<String> more) {
     NoteField note = new NoteField(source, type);
     more.forEach(sentence -> note.add(capitalised(sentence)));
     note.edition();
@@ -163,7 +165,9 @@ final class NoteField {
     work.alternateTitles().stream()
         .filter(title -> own.isEmpty() || !own.get().contains(title))
         .forEach(title -> add("Also titled: " + title));
-    add("ISBN as printed: ", edition.imprint().isbn().filter(isbn -> !Isbn.isValid(isbn)));
+    edition.imprint().identifiers(Identifier.Scheme.ISBN).stream()
+        .filter(Identifier::wrongInPrint)
+        .forEach(isbn -> add("ISBN as printed: " + isbn.value()));
     edition
         .online()
         .ifPresent(

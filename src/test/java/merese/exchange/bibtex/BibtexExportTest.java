@@ -239,22 +239,9 @@ class BibtexExportTest {
                 plain.publisher(),
                 plain.volumes(),
                 plain.series(),
-                plain.isbn(),
+                plain.identifiers(),
                 plain.notedAs()));
     assertEquals(field, statement.field().orElse(""));
     assertEquals(rest, statement.rest().orElse(""));
-  }
-
-  /** ISO 2108; the first is the standard's own kind of example (from memory). */
-  @ParameterizedTest
-  @CsvSource({
-    "0-306-40615-2, true",
-    "978-0-306-40615-7, true",
-    "080442957X, true",
-    "0-306-40615-3, false",
-    "no isbn, false"
-  })
-  void anIsbnIsOneIfItsCheckDigitIsRight(String printed, boolean valid) {
-    assertEquals(valid, Isbn.isValid(printed));
   }
 }

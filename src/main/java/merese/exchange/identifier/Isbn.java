@@ -1,4 +1,4 @@
-package merese.exchange.bibtex;
+package merese.exchange.identifier;
 
 /** Whether an ISBN has the right check digit (ISO 2108). */
 final class Isbn {

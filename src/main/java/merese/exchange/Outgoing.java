@@ -1,4 +1,4 @@
-package merese.exchange.bibtex;
+package merese.exchange;
 
 import java.util.List;
 import java.util.Optional;
@@ -7,13 +7,13 @@ import merese.model.Note;
 import merese.model.Work;
 
 /**
- * What becomes one entry: an edition or, where a part is given, an entry, chapter or essay in it.
+ * What becomes one record of another format: an edition or, where a part is given, an entry,
+ * chapter or essay in it.
  *
  * @param notes what was noted from it; a part takes those that name it
  */
-public record BibtexSource(
-    Work work, Edition edition, Optional<Edition.Part> part, List<Note> notes) {
-  public BibtexSource {
+public record Outgoing(Work work, Edition edition, Optional<Edition.Part> part, List<Note> notes) {
+  public Outgoing {
     notes = List.copyOf(notes);
   }
 
@@ -26,7 +26,8 @@ public record BibtexSource(
     return part.map(p -> edition.key() + "#" + p.id()).orElse(edition.key());
   }
 
-  List<Note> ownNotes() {
+  /** What was noted from it; for a part, from the part. */
+  public List<Note> ownNotes() {
     return part.isEmpty()
         ? notes
         : notes.stream().filter(n -> n.part().equals(part.map(Edition.Part::id))).toList();
