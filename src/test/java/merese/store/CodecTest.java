@@ -148,7 +148,7 @@ class CodecTest {
         delimiter = '|',
         quoteCharacter = '`',
         value = {
-          "\"stance\": \"pictures\"|\"stance\": \"pictured\"|156:25: editions[1].notes[0].places[0]"
+          "\"stance\": \"pictures\"|\"stance\": \"pictured\"|165:25: editions[1].notes[0].places[0]"
               + ".stance: \"pictured\" is not a stance; write one of names, defines,"
               + " describes-unnamed, pictures, says-absent, corrects, lists; did you mean"
               + " \"pictures\"?",
@@ -160,7 +160,7 @@ class CodecTest {
               + " or false, unquoted",
           "\"publisher\": \"Ferrule & Gaunt\"|\"publisher\": 12|42:20: editions[1].publisher: the"
               + " number 12 stands where a text belongs; write \"12\"",
-          "\"on\": \"2025-03-02\"|\"on\": \"2025-02-30\"|209:19: editions[1].notes[0].checked.on:"
+          "\"on\": \"2025-03-02\"|\"on\": \"2025-02-30\"|218:19: editions[1].notes[0].checked.on:"
               + " \"2025-02-30\" is not a day; write it as in 2025-03-02",
           "\"title\": \"Necks and Their Rings\"|\"title\": \" \"|4:12: title: must not be empty;"
               + " write it, or \"?\" where it is unknown",
@@ -168,9 +168,9 @@ class CodecTest {
               + " you mean it by \"titel\"?",
           "\"key\": \"tarnbrook-1926\",||25:5: editions[0]: \"key\" is missing; add it with a"
               + " text",
-          "\"evidence\": \"the same chip\"|\"proof\": 1|201:21: editions[1].notes[0].object:"
+          "\"evidence\": \"the same chip\"|\"proof\": 1|210:21: editions[1].notes[0].object:"
               + " \"same\" needs its evidence; without any, write \"similar\"",
-          "\"naming\": \"plain rings\"|\"naming\": \"plane rings\"|136:9: editions[1].notes[0]: a"
+          "\"naming\": \"plain rings\"|\"naming\": \"plane rings\"|145:9: editions[1].notes[0]: a"
               + " place speaks of the naming \"plane rings\", but the note has no naming printed"
               + " so",
         })
