@@ -49,6 +49,7 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
           }
           case MINE -> slips.mine(folder.readMine());
           case HOMONYMS -> vocabulary.register(folder.readHomonyms());
+          case RECEIVED -> {} // the store's own check reads it
           case SETTINGS -> {} // read when the library was opened
         }
       } catch (LibraryException e) {

@@ -30,6 +30,7 @@ final class Commands {
           new Entry(Group.ASK, "cite", CiteCommand.class),
           new Entry(Group.ASK, "export", ExportCommand.class),
           new Entry(Group.KEEP, "new", NewCommand.class),
+          new Entry(Group.KEEP, "import", ImportCommand.class),
           new Entry(Group.KEEP, "check", CheckCommand.class),
           new Entry(Group.TOOL, "completion", CompletionCommand.class),
           new Entry(Group.TOOL, "help", HelpCommand.class));
