@@ -122,9 +122,7 @@ final class ConceptMaker {
         .forEach(some -> some.forEach(label -> labels.add(label.text())));
     OwnNotes.Reader reader = new OwnNotes.Reader(displayedById, labels);
     for (Said note : notes) {
-      RdfTerm.Literal literal = (RdfTerm.Literal) note.object();
-      boolean english = literal.language().orElse("").equals(OwnNotes.LANGUAGE);
-      if (!english || !reader.take(literal.text())) {
+      if (!reader.take(note.property(), (RdfTerm.Literal) note.object())) {
         rest(note);
       }
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import merese.model.Concept;
 import merese.model.Homonym;
+import merese.model.ReceivedRecord;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -139,6 +140,7 @@ final class OwnNotes {
     private final Set<String> elsewhere = new LinkedHashSet<>();
     private final List<SkosConcept.Own.Term> terms = new ArrayList<>();
     private final List<Concept.Match> odd = new ArrayList<>();
+    private final List<ReceivedRecord.Field> notes = new ArrayList<>();
 
     /**
      * @param displayedById the preferred labels of the file's concepts by their notations
@@ -150,17 +152,24 @@ final class OwnNotes {
     }
 
     SkosConcept.Own own() {
-      return new SkosConcept.Own(lookAlikes, remarks, status, elsewhere, terms, odd);
+      return new SkosConcept.Own(lookAlikes, remarks, status, elsewhere, terms, odd, notes);
     }
 
     /** Whether the note was one of ours and is taken. */
-    boolean take(String note) {
-      return lookAlike(note)
-          || isMistaken(note)
-          || remark(note)
-          || status(note)
-          || ofLabel(note)
-          || odd(note);
+    boolean take(String property, RdfTerm.Literal literal) {
+      String note = literal.text();
+      boolean ours =
+          literal.language().orElse("").equals(LANGUAGE)
+              && (lookAlike(note)
+                  || isMistaken(note)
+                  || remark(note)
+                  || status(note)
+                  || ofLabel(note)
+                  || odd(note));
+      if (ours) {
+        notes.add(new ReceivedRecord.Field(property, literal.printed()));
+      }
+      return ours;
     }
 
     private boolean lookAlike(String note) {

@@ -1,9 +1,12 @@
 package merese.exchange.skos;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
 import merese.model.Concept;
 import merese.model.ReceivedRecord;
+import merese.vocabulary.Skos;
+import merese.vocabulary.SkosGraph;
 
 /**
  * A concept as a file describes it, in all its languages.
@@ -57,6 +60,39 @@ public record SkosConcept(
     return !uri.startsWith(RdfTerm.BLANK) && !uri.startsWith(SkosReader.NO_BASE);
   }
 
+  /** What is stated of it, as N-Triples, so that a file of them can be read again. */
+  public byte[] verbatim() {
+    StringBuilder out = new StringBuilder();
+    Triples triples = new Triples(new RdfTerm.Resource(uri).printed(), out);
+    triples.resource(Skos.TYPE, Skos.CONCEPT);
+    preferred.forEach(text -> triples.printed(Skos.PREF_LABEL, text.printed()));
+    alternative.forEach(text -> triples.printed(Skos.ALT_LABEL, text.printed()));
+    hidden.forEach(text -> triples.printed(Skos.HIDDEN_LABEL, text.printed()));
+    definitions.forEach(text -> triples.printed(Skos.DEFINITION, text.printed()));
+    notations.forEach(code -> triples.printed(Rdf.NOTATION, Turtle.string(code)));
+    broader.forEach(other -> triples.resource(Skos.BROADER, other));
+    narrower.forEach(other -> triples.resource(Skos.NARROWER, other));
+    related.forEach(other -> triples.resource(Skos.RELATED, other));
+    schemes.forEach(scheme -> triples.resource(Skos.IN_SCHEME, scheme));
+    for (Concept.Match match : matches) {
+      triples.resource(SkosGraph.property(match.kind()), match.uri());
+    }
+    own.notes().forEach(field -> triples.printed(field.name(), field.value()));
+    rest.forEach(field -> triples.printed(field.name(), field.value()));
+    return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private record Triples(String subject, StringBuilder out) {
+    void resource(String property, String uri) {
+      printed(property, new RdfTerm.Resource(uri).printed());
+    }
+
+    void printed(String property, String value) {
+      out.append(subject).append(" <").append(Turtle.iri(property)).append("> ");
+      out.append(value).append(" .\n");
+    }
+  }
+
   /**
    * What our own notes say of a concept.
    *
@@ -66,6 +102,7 @@ public record SkosConcept(
    * @param elsewhere the labels, as displayed, that are also used for something else
    * @param terms labels, as displayed, whose term is not simply what stands before the brackets
    * @param oddMatches matches whose address is none
+   * @param notes the notes themselves, as they came
    */
   public record Own(
       List<Concept.LookAlike> lookAlikes,
@@ -73,7 +110,8 @@ public record SkosConcept(
       List<Concept.Status> status,
       Set<String> elsewhere,
       List<Term> terms,
-      List<Concept.Match> oddMatches) {
+      List<Concept.Match> oddMatches,
+      List<ReceivedRecord.Field> notes) {
     /** A label as displayed, and the term in it. */
     public record Term(String displayed, String text) {}
 
@@ -84,6 +122,7 @@ public record SkosConcept(
       elsewhere = Set.copyOf(elsewhere);
       terms = List.copyOf(terms);
       oddMatches = List.copyOf(oddMatches);
+      notes = List.copyOf(notes);
     }
   }
 }
