@@ -1,12 +1,15 @@
 package merese.answer;
 
-import java.util.ArrayList;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import merese.exchange.Outgoing;
-import merese.exchange.bibtex.BibtexExport;
+import merese.exchange.bibtex.BibtexWriter;
+import merese.exchange.bibtex.Flavour;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.shelf.Shelf;
@@ -26,11 +29,7 @@ public final class Exported {
    */
   public static String bibtex(Shelf shelf, List<String> typed) {
     Map<String, Outgoing> all = new LinkedHashMap<>();
-    List<String> ids = new ArrayList<>();
-    for (Source source : shelf.sources()) {
-      ids.add(source.key());
-      source.edition().parts().forEach(part -> ids.add(source.key() + "#" + part.id()));
-    }
+    List<Edition> library = shelf.sources().stream().map(Source::edition).toList();
     if (typed.isEmpty()) {
       shelf.sources().forEach(source -> addAll(shelf, source, all));
     }
@@ -38,7 +37,14 @@ public final class Exported {
       NamedSource named = NamedSource.find(shelf, word);
       add(named.source(), named.part(), notes(shelf, named.source()), all);
     }
-    return new BibtexExport(ids, shelf.thesaurus()::label).write(all.values());
+    StringWriter out = new StringWriter();
+    try {
+      new BibtexWriter(Flavour.BIBTEX, shelf.thesaurus()::label, library)
+          .write(all.values(), List.of(), out);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toString();
   }
 
   private static void addAll(Shelf shelf, Source source, Map<String, Outgoing> all) {
