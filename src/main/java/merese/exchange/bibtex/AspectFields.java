@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import merese.exchange.Aspect;
 import merese.exchange.Outgoing;
 import merese.exchange.bibtex.NoteField.Topic;
@@ -14,8 +13,6 @@ import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Container;
 import merese.model.Edition.Imprint;
-import merese.model.Identifier;
-import merese.model.Identifier.Scheme;
 import merese.model.Locator;
 import merese.model.LocatorKind;
 import merese.model.Name;
@@ -85,7 +82,7 @@ final class AspectFields {
               "edition",
               modern ? EditionStatement.whole(imprint) : EditionStatement.of(imprint).either());
       case DATE -> date();
-      case PLACES -> set(named("location", "address"), list(imprint.places()));
+      case PLACES -> set(named("location", "address"), LatexText.list(imprint.places()));
       case PUBLISHER -> publisher();
       case VOLUMES -> imprint.volumes().ifPresent(count -> set("volumes", Integer.toString(count)));
       case SERIES -> imprint.series().ifPresent(this::series);
@@ -100,13 +97,6 @@ final class AspectFields {
       case ONLINE -> online();
       case KIND, OTHER_TITLES, NOTED_AS, OCCASION -> {}
     }
-  }
-
-  private static String list(List<String> items) {
-    return items.stream()
-        .map(LatexText::oneOfList)
-        .filter(item -> !item.isEmpty())
-        .collect(Collectors.joining(" and "));
   }
 
   private void title() {
@@ -158,14 +148,8 @@ final class AspectFields {
   }
 
   private void identifiers() {
-    set(
-        "isbn",
-        imprint.identifiers(Scheme.ISBN).stream()
-            .filter(isbn -> !isbn.wrongInPrint())
-            .map(Identifier::value)
-            .map(LatexText::of)
-            .collect(Collectors.joining(", ")));
-    Numbers numbers = Numbers.of(imprint, true);
+    Numbers numbers = Numbers.of(imprint, true, true);
+    numbers.isbn().ifPresent(isbn -> set("isbn", isbn));
     numbers.issn().ifPresent(issn -> set("issn", issn));
     numbers.doi().ifPresent(doi -> set("doi", doi));
   }

@@ -182,7 +182,7 @@ final class BibOutput {
         ? entry
         : flavour
             .named(source.edition())
-            .map(record -> Homeless.added(entry, Inheritance.whole(record, this::known)))
+            .map(record -> Homeless.added(entry, WholeRecord.of(record, this::known)))
             .orElse(entry);
   }
 
@@ -193,12 +193,12 @@ final class BibOutput {
     Optional<String> parent = References.parent(record);
     boolean left =
         parent.filter(id -> !references.goesOut(id) && known(id).isPresent()).isPresent();
-    ReceivedRecord whole = left ? Inheritance.whole(record, this::known) : record;
+    ReceivedRecord whole = left ? WholeRecord.of(record, this::known) : record;
     ReceivedRecord now = merged(entry.source(), whole);
     if (!left
         && !Inheritance.parents(record.fields()).isEmpty()
         && saysTooMuch(entry.source(), now)) {
-      now = merged(entry.source(), Inheritance.whole(record, this::known));
+      now = merged(entry.source(), WholeRecord.of(record, this::known));
     }
     beingMade.remove(entry.key());
     return now;

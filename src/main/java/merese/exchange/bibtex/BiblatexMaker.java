@@ -16,8 +16,6 @@ import merese.model.Edition;
 import merese.model.Edition.Container;
 import merese.model.Edition.Imprint;
 import merese.model.Edition.Lineage.Form;
-import merese.model.Identifier;
-import merese.model.Identifier.Scheme;
 import merese.model.Locator;
 import merese.model.LocatorKind;
 import merese.model.Name;
@@ -225,8 +223,10 @@ final class BiblatexMaker {
   private void published() {
     if (type == BiblatexType.PATENT) {
       patent();
-    } else if (work.kind() == SourceKind.THESIS) {
+    } else if (type == BiblatexType.THESIS) {
       thesis();
+    } else if (work.kind() == SourceKind.THESIS) {
+      edition.archive().ifPresent(archive -> unplaced.add("Thesis, " + archive.repository()));
     } else if (BiblatexType.isSale(work)) {
       sale();
     }
@@ -238,41 +238,32 @@ final class BiblatexMaker {
       fielded.add(Topic.VOLUMES);
       imprint.volumes().ifPresent(v -> set("volumes", Integer.toString(v)));
     }
-    String publisher =
-        type.takes("publisher")
-            ? "publisher"
-            : type.takes("organization") ? "organization" : "howpublished";
-    boolean taken = fields.containsKey(publisher);
-    imprint
-        .publisher()
-        .filter(p -> !p.isBlank())
-        .ifPresent(
-            p -> {
-              if (type.takes(publisher) && !taken) {
-                boolean list = !publisher.equals("howpublished");
-                set(publisher, list ? LatexText.oneOfList(p) : LatexText.of(p));
-              } else {
-                unplaced.add(p);
-              }
-            });
-    places();
-  }
-
-  private void places() {
     List<String> places = new ArrayList<>(imprint.places());
     if (places.isEmpty() && BiblatexType.isSale(work)) {
       edition.occasion().flatMap(Edition.Occasion::city).ifPresent(places::add);
     }
+    List<String> without = new ArrayList<>();
+    imprint.publisher().filter(p -> !p.isBlank() && !publisher(p)).ifPresent(without::add);
     if (type.takes("location")) {
-      set(
-          "location",
-          places.stream()
-              .map(LatexText::oneOfList)
-              .filter(place -> !place.isEmpty())
-              .collect(Collectors.joining(" and ")));
-    } else if (!places.isEmpty()) {
-      unplaced.add(String.join(", ", places));
+      set("location", LatexText.list(places));
+    } else {
+      without.addAll(places);
     }
+    if (!without.isEmpty()) {
+      unplaced.add(String.join(", ", without));
+    }
+  }
+
+  /** False where the type has no field for one. */
+  private boolean publisher(String name) {
+    for (String field : List.of("publisher", "organization", "howpublished")) {
+      if (type.takes(field) && !fields.containsKey(field)) {
+        boolean list = !field.equals("howpublished");
+        set(field, list ? LatexText.oneOfList(name) : LatexText.of(name));
+        return true;
+      }
+    }
+    return false;
   }
 
   private void statement() {
@@ -342,13 +333,8 @@ final class BiblatexMaker {
   }
 
   private void numbers() {
-    String isbns =
-        imprint.identifiers(Scheme.ISBN).stream()
-            .filter(isbn -> !isbn.wrongInPrint())
-            .map(Identifier::value)
-            .collect(Collectors.joining(", "));
-    text("isbn", "ISBN ", Optional.of(isbns));
-    Numbers numbers = Numbers.of(imprint, type.takes("issn"));
+    Numbers numbers = Numbers.of(imprint, type.takes("isbn"), type.takes("issn"));
+    numbers.isbn().ifPresent(isbn -> set("isbn", isbn));
     numbers.issn().ifPresent(issn -> set("issn", issn));
     numbers.doi().ifPresent(doi -> set("doi", doi));
     unplaced.addAll(numbers.others());

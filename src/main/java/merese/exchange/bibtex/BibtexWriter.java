@@ -32,12 +32,22 @@ public final class BibtexWriter implements RecordWriter {
   private final Map<String, ReceivedRecord> library = new HashMap<>();
 
   /**
-   * For a library without cross-references to what is not written.
+   * A writer that knows the other sources of a library by their ids alone: what a source takes over
+   * from one that is not written is lost.
    *
    * @param ids of all sources of the library, so that a source has the same key in each export
    * @param labels the label of a concept, by its id
    */
-  public BibtexWriter(Flavour flavour, Collection<String> ids, UnaryOperator<String> labels) {
+  public static BibtexWriter bibtex(Collection<String> ids, UnaryOperator<String> labels) {
+    return new BibtexWriter(Flavour.BIBTEX, ids, labels);
+  }
+
+  /** The same for biblatex. */
+  public static BibtexWriter biblatex(Collection<String> ids, UnaryOperator<String> labels) {
+    return new BibtexWriter(Flavour.BIBLATEX, ids, labels);
+  }
+
+  private BibtexWriter(Flavour flavour, Collection<String> ids, UnaryOperator<String> labels) {
     this.flavour = flavour;
     this.labels = labels;
     this.ids = List.copyOf(ids);
@@ -60,7 +70,7 @@ public final class BibtexWriter implements RecordWriter {
       edition.parts().forEach(part -> all.add(edition.key() + "#" + part.id()));
       flavour.named(edition).ifPresent(record -> received.put(edition.key(), record.id()));
       flavour
-          .goesOutAs(edition)
+          .named(edition)
           .ifPresent(r -> this.library.putIfAbsent(BibtexKeys.folded(r.id()), r));
     }
     this.keys = Optional.of(new BibtexKeys(all, received));

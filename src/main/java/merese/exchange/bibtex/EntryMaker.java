@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import merese.exchange.Outgoing;
 import merese.exchange.bibtex.NoteField.Sentence;
 import merese.exchange.bibtex.NoteField.Topic;
@@ -17,7 +16,6 @@ import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Imprint;
 import merese.model.Edition.Lineage.Form;
-import merese.model.Identifier.Scheme;
 import merese.model.Locator;
 import merese.model.LocatorKind;
 import merese.model.Name;
@@ -213,30 +211,15 @@ final class EntryMaker {
     edition
         .lineage()
         .filter(lineage -> lineage.form() == Form.REPRINT || lineage.form() == Form.FACSIMILE)
-        .map(Edition.Lineage::originalYear)
-        .filter(year -> year.isPresent())
-        .ifPresent(year -> set("origdate", year(year.getAsInt())));
-    if (type == EntryType.BOOK || type == EntryType.INCOLLECTION || type == EntryType.BOOKLET) {
-      set("isbn", isbns().collect(Collectors.joining(", ")));
-    } else {
-      isbns().forEach(isbn -> unplaced.add("ISBN " + isbn));
-    }
-    Numbers numbers = Numbers.of(imprint, type == EntryType.ARTICLE);
+        .flatMap(lineage -> BiblatexDate.year(lineage.originalYear()))
+        .ifPresent(year -> set("origdate", year));
+    boolean isBook =
+        type == EntryType.BOOK || type == EntryType.INCOLLECTION || type == EntryType.BOOKLET;
+    Numbers numbers = Numbers.of(imprint, isBook, type == EntryType.ARTICLE);
+    numbers.isbn().ifPresent(isbn -> set("isbn", isbn));
     numbers.issn().ifPresent(issn -> set("issn", issn));
     numbers.doi().ifPresent(doi -> set("doi", doi));
     unplaced.addAll(numbers.others());
-  }
-
-  private Stream<String> isbns() {
-    return imprint.identifiers(Scheme.ISBN).stream()
-        .filter(isbn -> !isbn.wrongInPrint())
-        .map(isbn -> LatexText.of(isbn.value()));
-  }
-
-  /** Four digits, as ISO 8601 has it. */
-  private static String year(int year) {
-    String digits = Integer.toString(year);
-    return "0".repeat(Math.max(0, 4 - digits.length())) + digits;
   }
 
   private void statementInWords(EditionStatement statement) {
@@ -253,12 +236,7 @@ final class EntryMaker {
   }
 
   private void address() {
-    set(
-        "address",
-        imprint.places().stream()
-            .map(LatexText::oneOfList)
-            .filter(place -> !place.isEmpty())
-            .collect(Collectors.joining(" and ")));
+    set("address", LatexText.list(imprint.places()));
   }
 
   private void howPublished() {

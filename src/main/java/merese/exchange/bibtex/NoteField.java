@@ -11,7 +11,6 @@ import merese.exchange.Outgoing;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Lineage;
-import merese.model.Identifier;
 import merese.model.Name;
 import merese.model.SourceKind;
 import merese.model.Work;
@@ -200,7 +199,7 @@ final class NoteField {
         .filter(title -> own.isEmpty() || !own.get().contains(title))
         .forEach(title -> add(Aspect.OTHER_TITLES, "Also titled: " + title));
     edition.imprint().identifiers().stream()
-        .filter(Identifier::wrongInPrint)
+        .filter(Numbers::isWrong)
         .forEach(i -> add(Aspect.IDENTIFIERS, i.scheme() + " as printed: " + i.value()));
     edition
         .online()
