@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import merese.exchange.Aspect;
 import merese.exchange.Outgoing;
+import merese.exchange.bibtex.NoteField.Sentence;
 import merese.exchange.bibtex.NoteField.Topic;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
@@ -29,30 +30,48 @@ final class AspectFields {
   private final Edition edition;
   private final Imprint imprint;
   private final ReceivedRecord record;
+  private final FieldAspects aspects;
   private final boolean modern;
   private final Map<String, String> fields = new LinkedHashMap<>();
 
-  private AspectFields(Outgoing source, ReceivedRecord record) {
+  private AspectFields(Outgoing source, ReceivedRecord record, FieldAspects aspects) {
     this.work = source.work();
     this.edition = source.edition();
     this.imprint = edition.imprint();
     this.record = record;
+    this.aspects = aspects;
     this.modern = record.format().equals(Flavour.BIBLATEX.format());
   }
 
   /** By name, each as LaTeX; none where the library says nothing of it. */
-  static Map<String, String> of(Outgoing source, ReceivedRecord record, Aspect aspect) {
-    AspectFields made = new AspectFields(source, record);
+  static Map<String, String> of(
+      Outgoing source, ReceivedRecord record, FieldAspects aspects, Aspect aspect) {
+    AspectFields made = new AspectFields(source, record, aspects);
     made.make(aspect);
     return made.fields;
   }
 
   /** What has no field, as sentences for the note. */
-  static List<NoteField.Sentence> sentences(Outgoing source, Set<Aspect> changed) {
-    Set<Topic> fielded = Set.of(Topic.VOLUMES, Topic.STATEMENT);
-    return NoteField.sentences(source, fielded, List.of()).stream()
+  static List<Sentence> sentences(Outgoing source, Set<Aspect> changed) {
+    Set<Topic> fielded = Set.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE);
+    List<Sentence> sentences = new ArrayList<>();
+    if (changed.contains(Aspect.OCCASION) && BiblatexType.isSale(source.work())) {
+      sentences.add(new Sentence(Aspect.OCCASION, Makers.sale(source.edition())));
+    }
+    source
+        .edition()
+        .online()
+        .flatMap(Edition.Online::accessed)
+        .filter(day -> changed.contains(Aspect.ONLINE) && !isDay(day))
+        .ifPresent(day -> sentences.add(new Sentence(Aspect.ONLINE, "Accessed " + day)));
+    NoteField.sentences(source, fielded, List.of()).stream()
         .filter(sentence -> changed.contains(sentence.says()))
-        .toList();
+        .forEach(sentences::add);
+    return sentences;
+  }
+
+  private static boolean isDay(String accessed) {
+    return accessed.matches("\\d{4}-\\d{2}-\\d{2}");
   }
 
   private void set(String field, String latex) {
@@ -76,7 +95,7 @@ final class AspectFields {
     switch (aspect) {
       case TITLE -> title();
       case PEOPLE -> people();
-      case LANGUAGE -> work.language().flatMap(LanguageName::of).ifPresent(l -> set("langid", l));
+      case LANGUAGE -> language();
       case STATEMENT ->
           text(
               "edition",
@@ -92,7 +111,9 @@ final class AspectFields {
           edition
               .lineage()
               .flatMap(lineage -> BiblatexDate.year(lineage.originalYear()))
-              .ifPresent(year -> set("origdate", year));
+              .ifPresent(
+                  year ->
+                      set(record.field("origyear").isPresent() ? "origyear" : "origdate", year));
       case ARCHIVE -> archive();
       case ONLINE -> online();
       case KIND, OTHER_TITLES, NOTED_AS, OCCASION -> {}
@@ -122,6 +143,12 @@ final class AspectFields {
         .ifPresent(names -> set("translator", names));
   }
 
+  private void language() {
+    Optional<String> name = work.language().flatMap(LanguageName::of);
+    String field = record.field("language").isPresent() ? "language" : "langid";
+    name.ifPresent(language -> set(field, language));
+  }
+
   private void date() {
     boolean dated = record.field("date").isPresent();
     if (dated || modern && record.field("year").isEmpty()) {
@@ -135,16 +162,22 @@ final class AspectFields {
     String field =
         List.of("publisher", "howpublished", "organization", "institution").stream()
             .filter(name -> record.field(name).isPresent())
-            .filter(name -> FieldAspects.of(record, name).contains(Aspect.PUBLISHER))
+            .filter(name -> aspects.of(name).contains(Aspect.PUBLISHER))
             .findFirst()
-            .orElse("publisher");
-    imprint.publisher().map(LatexText::oneOfList).ifPresent(p -> set(field, p));
+            .orElse(record.type().equals("booklet") ? "howpublished" : "publisher");
+    imprint
+        .publisher()
+        .map(p -> field.equals("howpublished") ? LatexText.of(p) : LatexText.oneOfList(p))
+        .ifPresent(p -> set(field, p));
   }
 
   private void series(String printed) {
     EditionStatement.Series series = EditionStatement.series(printed);
+    boolean byVolume =
+        aspects.of("volume").contains(Aspect.SERIES)
+            && !aspects.of("number").contains(Aspect.SERIES);
     text("series", Optional.of(series.title()));
-    text("number", series.number());
+    text(byVolume ? "volume" : "number", series.number());
   }
 
   private void identifiers() {
@@ -176,22 +209,43 @@ final class AspectFields {
   private void archive() {
     boolean thesis = record.type().endsWith("thesis");
     if (thesis && edition.archive().isPresent()) {
+      Edition.Archive university = edition.archive().get();
       String older = record.type().equals("thesis") ? "institution" : "school";
-      String repository = edition.archive().get().repository();
-      set(named("institution", older), LatexText.oneOfList(repository));
-      text("type", edition.archive().get().degree());
+      set(named("institution", older), LatexText.oneOfList(university.repository()));
+      university.degree().map(String::strip).ifPresent(this::degree);
+    }
+  }
+
+  /** Nothing where the type of the entry says it. */
+  private void degree(String degree) {
+    String said =
+        switch (record.type()) {
+          case "phdthesis" -> "PhD";
+          case "mastersthesis" -> "Master's";
+          default -> "";
+        };
+    String key =
+        switch (record.type().equals("thesis") ? degree : "") {
+          case "PhD" -> "phdthesis";
+          case "MA" -> "mathesis";
+          case "BA" -> "bathesis";
+          default -> LatexText.of(degree);
+        };
+    if (!degree.equals(said)) {
+      set("type", key);
     }
   }
 
   private void online() {
-    List<String> days = new ArrayList<>();
     edition
         .online()
         .ifPresent(
             online -> {
               WebAddress.of(online.url()).ifPresent(url -> set("url", url));
-              online.accessed().filter(d -> d.matches("\\d{4}-\\d{2}-\\d{2}")).ifPresent(days::add);
+              online
+                  .accessed()
+                  .filter(day -> isDay(day) && fields.containsKey("url"))
+                  .ifPresent(day -> set("urldate", day));
             });
-    days.forEach(day -> set("urldate", day));
   }
 }

@@ -182,8 +182,13 @@ final class BibOutput {
         ? entry
         : flavour
             .named(source.edition())
-            .map(record -> Homeless.added(entry, WholeRecord.of(record, this::known)))
+            .map(record -> withHomeless(entry, WholeRecord.of(record, this::known)))
             .orElse(entry);
+  }
+
+  private ReceivedRecord withHomeless(ReceivedRecord entry, ReceivedRecord whole) {
+    Work reading = BibtexMeaning.of(whole, this::known);
+    return Homeless.added(entry, whole, FieldAspects.of(whole, reading));
   }
 
   /** An entry as it came, but for what has changed. */
@@ -205,14 +210,14 @@ final class BibOutput {
   }
 
   private ReceivedRecord merged(Outgoing source, ReceivedRecord record) {
-    Work reading = BibtexMeaning.read(record, this::known).work();
+    Work reading = BibtexMeaning.of(record, this::known);
     return ReceivedEntry.of(source, record, flavour, reading, labels);
   }
 
   /** Whether it takes over something that the library no longer says. */
   private boolean saysTooMuch(Outgoing source, ReceivedRecord entry) {
     Work now = source.work().withOnly(source.edition());
-    Work read = BibtexMeaning.read(entry, this::known).work();
+    Work read = BibtexMeaning.of(entry, this::known);
     return Aspect.differing(now, read).stream().anyMatch(aspect -> aspect.isSilent(now));
   }
 

@@ -242,16 +242,7 @@ final class EntryMaker {
   private void howPublished() {
     List<String> words = new ArrayList<>();
     if (work.kind() == SourceKind.SALE_CATALOGUE) {
-      words.add("Sale catalogue");
-      edition
-          .occasion()
-          .ifPresent(
-              sale -> {
-                sale.house().or(imprint::publisher).ifPresent(words::add);
-                sale.city().ifPresent(words::add);
-                sale.dates().ifPresent(words::add);
-                sale.code().ifPresent(code -> words.add("sale " + code));
-              });
+      words.add(Makers.sale(edition));
     } else if (!fields.containsKey("howpublished")) {
       imprint.publisher().ifPresent(words::add);
       words.addAll(imprint.places());

@@ -35,14 +35,16 @@ final class Homeless {
   /**
    * @param made from what the library says
    * @param received with what it takes over from others
+   * @param aspects of its fields
    */
-  static ReceivedRecord added(ReceivedRecord made, ReceivedRecord received) {
+  static ReceivedRecord added(ReceivedRecord made, ReceivedRecord received, FieldAspects aspects) {
     List<Field> fields = new ArrayList<>(made.fields());
     Set<String> names = new HashSet<>();
     fields.forEach(field -> names.add(field.name()));
     for (Field field : received.fields()) {
-      boolean homeless = FieldAspects.of(received, field.name()).isEmpty();
-      if (homeless && !FOR_BIBLATEX.contains(field.name()) && !names.contains(field.name())) {
+      if (aspects.isHomeless(field)
+          && !FOR_BIBLATEX.contains(field.name())
+          && !names.contains(field.name())) {
         fields.add(field);
       }
     }

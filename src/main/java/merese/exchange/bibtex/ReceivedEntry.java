@@ -30,6 +30,7 @@ final class ReceivedEntry {
   private final Flavour flavour;
   private final Set<Aspect> changed;
   private final Work reading;
+  private final FieldAspects aspects;
   private final List<Field> fields = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
 
@@ -39,6 +40,7 @@ final class ReceivedEntry {
     this.record = record;
     this.flavour = flavour;
     this.reading = reading;
+    this.aspects = FieldAspects.of(record, reading);
     this.changed = changed;
   }
 
@@ -81,7 +83,7 @@ final class ReceivedEntry {
   private void merge() {
     Map<Aspect, Map<String, String>> made = new LinkedHashMap<>();
     for (Aspect aspect : changed) {
-      made.put(aspect, AspectFields.of(source, record, aspect));
+      made.put(aspect, AspectFields.of(source, record, aspects, aspect));
     }
     Set<String> kept = new HashSet<>();
     record.fields().stream().filter(f -> stays(f.name())).forEach(f -> kept.add(f.name()));
@@ -90,7 +92,7 @@ final class ReceivedEntry {
         add(field.name(), field.value());
       } else if (!isSpecial(field.name())) {
         Set<Aspect> of = EnumSet.noneOf(Aspect.class);
-        of.addAll(FieldAspects.of(record, field.name()));
+        of.addAll(aspects.of(field.name()));
         of.retainAll(changed);
         of.forEach(aspect -> addMade(made.getOrDefault(aspect, Map.of()), kept));
       } else if (field.name().equals("note")) {
@@ -114,7 +116,7 @@ final class ReceivedEntry {
     if (name.equals("keywords")) {
       return !changed.contains(Aspect.KIND);
     }
-    return FieldAspects.of(record, name).stream().noneMatch(changed::contains);
+    return aspects.of(name).stream().noneMatch(changed::contains);
   }
 
   private void add(String name, String stored) {
