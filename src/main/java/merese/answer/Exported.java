@@ -2,13 +2,13 @@ package merese.answer;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import merese.exchange.Outgoing;
 import merese.exchange.RecordWriter;
 import merese.exchange.bibtex.BibtexWriter;
+import merese.exchange.bibtex.Flavour;
 import merese.exchange.csl.CslJsonWriter;
 import merese.exchange.csv.CsvWriter;
 import merese.exchange.marc.MarcXmlWriter;
@@ -68,24 +68,18 @@ public final class Exported {
 
   private static RecordWriter writer(Shelf shelf, Format format) {
     return switch (format) {
-      case BIBTEX -> BibtexWriter.bibtex(ids(shelf), shelf.thesaurus()::label);
-      case BIBLATEX -> BibtexWriter.biblatex(ids(shelf), shelf.thesaurus()::label);
+      case BIBTEX -> bib(shelf, Flavour.BIBTEX);
+      case BIBLATEX -> bib(shelf, Flavour.BIBLATEX);
       case CSL_JSON -> new CslJsonWriter();
       case MARCXML -> new MarcXmlWriter();
       case CSV -> new CsvWriter();
     };
   }
 
-  /** Of all sources, so that one has the same key in each export. */
-  private static List<String> ids(Shelf shelf) {
-    List<String> ids = new ArrayList<>();
-    for (Source source : shelf.sources()) {
-      ids.add(source.key());
-      for (Edition.Part part : source.edition().parts()) {
-        ids.add(source.key() + "#" + part.id());
-      }
-    }
-    return ids;
+  /** It knows the whole library, so that a source has the same key in each export. */
+  private static RecordWriter bib(Shelf shelf, Flavour flavour) {
+    List<Edition> library = shelf.sources().stream().map(Source::edition).toList();
+    return new BibtexWriter(flavour, shelf.thesaurus()::label, library);
   }
 
   private static List<Note> notes(Shelf shelf, Source source) {

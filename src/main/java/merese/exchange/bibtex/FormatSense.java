@@ -1,0 +1,55 @@
+package merese.exchange.bibtex;
+
+import java.util.List;
+import java.util.Set;
+import merese.model.ReceivedRecord.Field;
+
+/**
+ * Tells a file for biblatex from one for BibTeX: by types and fields that only biblatex knows (The
+ * biblatex package 3.18, sections 2.1 and 2.2). Those that styles of BibTeX know too, such as
+ * {@code url}, {@code langid} and {@code @patent}, say nothing.
+ */
+final class FormatSense {
+  static final String BIBTEX = "bibtex";
+  static final String BIBLATEX = "biblatex";
+
+  private static final Set<String> TYPES =
+      Set.of(
+          "artwork", "audio", "bibnote", "bookinbook", "collection", "commentary", "dataset",
+          "image", "inreference", "jurisdiction", "legal", "legislation", "letter", "movie",
+          "music", "mvbook", "mvcollection", "mvproceedings", "mvreference", "online",
+          "performance", "reference", "report", "review", "set", "suppbook", "suppcollection",
+          "suppperiodical", "thesis", "video", "xdata");
+
+  private static final Set<String> FIELDS =
+      Set.of(
+          "afterword", "annotator", "bookauthor", "bookpagination", "booksubtitle",
+          "booktitleaddon", "commentator", "date", "editora", "editorb", "editorc", "editortype",
+          "editoratype", "editorbtype", "editorctype", "entryset", "entrysubtype", "eprintclass",
+          "eprinttype", "eventdate", "eventtitle", "eventtitleaddon", "execute", "foreword",
+          "holder", "ids", "indexsorttitle", "indextitle", "introduction", "issuesubtitle",
+          "issuetitle", "journalsubtitle", "journaltitle", "journaltitleaddon", "langidopts",
+          "location", "mainsubtitle", "maintitle", "maintitleaddon", "nameaddon", "origlanguage",
+          "origlocation", "origpublisher", "origtitle", "pagetotal", "pagination", "related",
+          "relatedoptions", "relatedstring", "relatedtype", "shortauthor", "shorteditor",
+          "shortseries", "sortname", "sorttitle", "sortyear", "subtitle", "titleaddon", "venue",
+          "xdata", "xref");
+
+  private FormatSense() {}
+
+  static boolean isBiblatex(String format) {
+    return format.equals(BIBLATEX);
+  }
+
+  static boolean isForBiblatexOnly(String type, List<Field> fields) {
+    if (TYPES.contains(type)) {
+      return true;
+    }
+    for (Field field : fields) {
+      if (FIELDS.contains(field.name())) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
