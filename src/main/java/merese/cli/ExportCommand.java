@@ -89,11 +89,10 @@ final class ExportCommand extends LibraryCommand {
 
   private String write(SourceChoice choice, Optional<Format> format, Writer out)
       throws IOException {
-    if (format.isEmpty()) {
-      return VocabularyExport.write(library(), out);
-    }
     try (Shelf shelf = openShelf()) {
-      return Page.many(Exported.write(shelf, choice, format.get(), out), "record");
+      return format.isPresent()
+          ? Page.many(Exported.write(shelf, choice, format.get(), out), "record")
+          : VocabularyExport.write(shelf, out);
     }
   }
 

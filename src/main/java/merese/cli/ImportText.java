@@ -5,9 +5,11 @@ import java.util.List;
 import merese.change.records.Difference;
 import merese.change.records.ImportResult;
 import merese.change.records.Item;
+import merese.change.records.Item.Again;
 import merese.change.records.Item.New;
 import merese.change.records.Item.Proposal;
 import merese.change.records.Item.There;
+import merese.exchange.FilePlace;
 import merese.exchange.Refused;
 
 /** Lays out what an import does, or would do. */
@@ -50,9 +52,26 @@ final class ImportText {
       Page.Columns columns = page.columns("  ", item.key(), wide);
       columns.line(item.line());
       item.proposal().ifPresent(proposal -> columns.line(proposed(item, proposal)));
+      item.again().ifPresent(again -> columns.line(again(item, again)));
       remarks(columns, item);
     }
     rest(items);
+    if (items.stream().anyMatch(item -> item.again().isPresent())) {
+      page.text("  Doubles can be joined: merese merge --one-edition KEY DOUBLE");
+    }
+  }
+
+  private static String again(New item, Again again) {
+    String place =
+        again
+            .place()
+            .map(p -> p.file().equals(item.place().file()) ? " (" + where(p) + ")" : " (" + p + ")")
+            .orElse("");
+    return "⚠ perhaps " + again.key() + place + " again: " + String.join(", ", again.why());
+  }
+
+  private static String where(FilePlace place) {
+    return place.line() > 0 ? "line " + place.line() : "record " + place.record();
   }
 
   private String proposed(New item, Proposal proposal) {

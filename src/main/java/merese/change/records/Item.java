@@ -20,6 +20,7 @@ public sealed interface Item {
    * @param line who, what and when, in one line
    * @param work the id of its work; that of another source where it joins one
    * @param proposal the work that it may be an edition of
+   * @param again another source that it may be the same as
    */
   record New(
       FilePlace place,
@@ -27,6 +28,7 @@ public sealed interface Item {
       String line,
       String work,
       Optional<Proposal> proposal,
+      Optional<Again> again,
       List<String> remarks)
       implements Item {}
 
@@ -55,4 +57,13 @@ public sealed interface Item {
    * @param taken whether the user has said yes
    */
   record Proposal(String work, String beside, List<String> why, boolean taken) {}
+
+  /**
+   * That a source may be one that there is already, which another record was found to be.
+   *
+   * @param key of that source
+   * @param place of its record, where it came in with the same import
+   * @param why what speaks for it
+   */
+  record Again(String key, Optional<FilePlace> place, List<String> why) {}
 }

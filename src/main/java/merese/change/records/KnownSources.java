@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import merese.exchange.FilePlace;
 import merese.model.Edition;
 import merese.model.ReceivedRecord;
 import merese.model.ReceivedRecord.Field;
@@ -20,6 +21,9 @@ import merese.model.Work;
 
 /** The sources that a record may be the same as: those of the library, and those just read. */
 final class KnownSources {
+  /** Nobody has written as many books; what is named first has the most in common. */
+  private static final int MOST = 500;
+
   /**
    * A source by what tells it from others.
    *
@@ -31,7 +35,7 @@ final class KnownSources {
       String key,
       String work,
       Optional<Path> file,
-      Optional<String> place,
+      Optional<FilePlace> place,
       Fingerprint fingerprint,
       Set<String> names) {}
 
@@ -42,7 +46,7 @@ final class KnownSources {
   private final Set<String> takenWorks = new HashSet<>();
 
   /** All editions of a work. */
-  void add(Work work, Optional<Path> file, Optional<String> place) {
+  void add(Work work, Optional<Path> file, Optional<FilePlace> place) {
     for (Edition edition : work.editions()) {
       Work one = work.withOnly(edition);
       Set<String> names = new HashSet<>();
@@ -74,13 +78,13 @@ final class KnownSources {
     Set<String> titles = new LinkedHashSet<>(List.of(print.title(), print.wholeTitle()));
     titles.addAll(print.otherTitles());
     titles.forEach(title -> traits.add("title " + title));
-    if (!print.maker().isEmpty() && print.year().isPresent()) {
-      traits.add("by " + print.maker() + " " + print.year().getAsInt());
+    if (!print.maker().isEmpty()) {
+      traits.add("by " + print.maker());
     }
     return traits;
   }
 
-  /** Those that have anything in common with a record. */
+  /** Those that have anything in common with a record, {@value #MOST} at most. */
   List<Known> near(Fingerprint print, Optional<String> name) {
     Set<String> keys = new LinkedHashSet<>();
     List<String> traits = new ArrayList<>(traits(print));
@@ -88,7 +92,7 @@ final class KnownSources {
     for (String trait : traits) {
       keys.addAll(byTrait.getOrDefault(trait, Set.of()));
     }
-    return keys.stream().map(byKey::get).toList();
+    return keys.stream().limit(MOST).map(byKey::get).toList();
   }
 
   /** The source that came from the very same record. */

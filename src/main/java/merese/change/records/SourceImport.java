@@ -154,8 +154,6 @@ public final class SourceImport implements Receiver {
     Optional<Proposed> proposed = Optional.empty();
     if (doubles.isEmpty()) {
       proposed = Proposals.of(print, said(record), known.near(print, Optional.empty()));
-    } else {
-      remarks.add(doubleOf(doubles.get(0), key));
     }
     boolean joins = proposed.isPresent() && options.joins(key);
     Work work =
@@ -171,20 +169,10 @@ public final class SourceImport implements Receiver {
             work.id(),
             proposed.map(
                 p -> new Item.Proposal(p.beside().work(), p.beside().key(), p.why(), joins)),
+            doubles.stream()
+                .findFirst()
+                .map(d -> new Item.Again(d.source().key(), d.source().place(), d.why())),
             remarks));
-  }
-
-  private static String doubleOf(Match other, String key) {
-    String there = other.source().key() + other.source().place().map(p -> " at " + p).orElse("");
-    return "it may be "
-        + there
-        + " again ("
-        + String.join(", ", other.why())
-        + "); merese merge --one-edition "
-        + other.source().key()
-        + " "
-        + key
-        + " would join the two";
   }
 
   /** The work that the source is beside, with the source as one more edition. */
@@ -212,7 +200,7 @@ public final class SourceImport implements Receiver {
 
   /** Remembers a source for the records that follow, and its work for {@link #apply}. */
   private void hold(Work work, Work source, FilePlace place) {
-    known.add(source.withId(work.id()), Optional.empty(), Optional.of(place.toString()));
+    known.add(source.withId(work.id()), Optional.empty(), Optional.of(place));
     Draft draft = drafts.get(work.id());
     if (draft != null) {
       draft.now = work;
