@@ -217,6 +217,11 @@ public final class LibraryFolder {
     }
   }
 
+  /** Refuses a work that could not be added, for its name. */
+  public void requireAddable(Work work) {
+    TakenNames.of(root).claim(FolderScan.WORKS, work.id());
+  }
+
   /** A new file for one of the user's own pieces. */
   public Stored<OwnObject> add(OwnObject object) {
     return add(object, FolderScan.OBJECTS, object.ref(), OwnObjectCodec.OBJECT);
