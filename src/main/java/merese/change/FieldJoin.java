@@ -93,7 +93,10 @@ final class FieldJoin {
   }
 
   private static String descent(Lineage lineage) {
-    return lineage.form().code() + lineage.parent().map(parent -> " of " + parent).orElse("");
+    return lineage
+        .parent()
+        .map(parent -> WorkJoin.descent(lineage.form(), parent))
+        .orElse(lineage.form().code());
   }
 
   /** Of two journals, volumes and so on that differ, the kept one stays whole. */

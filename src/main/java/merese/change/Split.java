@@ -54,6 +54,9 @@ public final class Split {
     folder.requireAddable(made);
     tellOfLinks();
     tellOfDescent(moved, staying);
+    if (request.title().isEmpty()) {
+      moved.forEach(this::tellOfTitle);
+    }
   }
 
   /** What a split would do; nothing is changed. */
@@ -119,6 +122,19 @@ public final class Split {
     }
   }
 
+  /** An edition published under another title is noted as such, which may be the new work's. */
+  private void tellOfTitle(Edition edition) {
+    String noted = edition.imprint().notedAs().orElse("");
+    for (String title : old.value().alternateTitles()) {
+      if (noted.contains(title)) {
+        effects.add(
+            new Effect(
+                Sort.LOOK_AT,
+                edition.key() + " is noted as " + title + ": --title gives the work that title"));
+      }
+    }
+  }
+
   private void tellOfDescent(List<Edition> moved, List<Edition> staying) {
     List<String> there = staying.stream().map(Edition::key).toList();
     List<String> here = moved.stream().map(Edition::key).toList();
@@ -135,7 +151,7 @@ public final class Split {
                 effects.add(
                     new Effect(
                         Sort.STAYS,
-                        edition.key() + ": " + l.form().code() + " of " + l.parent().get())));
+                        edition.key() + ": " + WorkJoin.descent(l.form(), l.parent().get()))));
   }
 
   private SplitPreview preview() {

@@ -233,6 +233,10 @@ final class WorkJoin {
         links);
   }
 
+  static String descent(Edition.Lineage.Form form, String parent) {
+    return (form == Edition.Lineage.Form.REVISED ? "revision" : form.code()) + " of " + parent;
+  }
+
   /** Another work's editions, descending from the kept edition where they did from one that goes. */
   static Work descending(Work work, List<String> gone, String kept, List<Effect> effects) {
     List<Edition> editions = new ArrayList<>();
@@ -242,8 +246,7 @@ final class WorkJoin {
       if (follows) {
         Edition.Lineage was = lineage.get();
         effects.add(
-            new Effect(
-                Sort.FOLLOWS, edition.key() + ": " + was.form().code() + " of " + kept));
+            new Effect(Sort.FOLLOWS, edition.key() + ": " + descent(was.form(), kept)));
         editions.add(
             edition.withLineage(
                 new Edition.Lineage(
