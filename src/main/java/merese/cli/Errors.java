@@ -11,6 +11,8 @@ import java.util.List;
 import merese.answer.ScriptException;
 import merese.answer.UnknownConceptException;
 import merese.answer.UnknownSourceException;
+import merese.change.ChangeRefusedException;
+import merese.change.UnknownWorkException;
 import merese.citation.CitationException;
 import merese.model.LocatorException;
 import merese.search.IndexBusyException;
@@ -32,6 +34,8 @@ final class Errors {
       List.of(
           CommandException.class,
           LibraryException.class,
+          UnknownWorkException.class,
+          ChangeRefusedException.class,
           IndexBusyException.class,
           UnknownConceptException.class,
           ScriptException.class,

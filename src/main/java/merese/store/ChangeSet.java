@@ -60,8 +60,8 @@ public final class ChangeSet implements AutoCloseable {
   }
 
   /**
-   * The same for a value that has parts of other files, such as the editions of another work: what
-   * the user wrote into those parts and the program does not know moves with them.
+   * The same for a value that has taken in other files, such as those of works that are merged into
+   * it: what the user wrote there and the program does not know moves with its part.
    */
   public <T> void save(Stored<T> old, T value, Collection<Stored<T>> from) {
     requireOpen();
@@ -78,7 +78,10 @@ public final class ChangeSet implements AutoCloseable {
     add(work, List.of());
   }
 
-  /** The same for a work that has parts of others; see {@link #save(Stored, Object, Collection)}. */
+  /**
+   * The same for a work whose editions were other works': what the user wrote into them and the
+   * program does not know moves with them.
+   */
   public void add(Work work, Collection<Stored<Work>> from) {
     requireOpen();
     names().claim(FolderScan.WORKS, work.id());

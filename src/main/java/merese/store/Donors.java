@@ -19,6 +19,7 @@ final class Donors {
   record Part(Json read, Json before) {}
 
   private final Map<String, List<Part>> byList = new HashMap<>();
+  private final List<Json.Member> own = new ArrayList<>();
 
   private Donors() {}
 
@@ -34,7 +35,24 @@ final class Donors {
     if (file.isOnDisk()) {
       Json read = JsonReader.read(Source.of(file.file(), file.bytes()));
       add(read, ObjectBuilder.object(file.value(), file.codec()));
+      for (String key : file.ownKeys()) {
+        own.add(new Json.Member(key, detached(((Json.Obj) read).get(key))));
+      }
     }
+  }
+
+  /** The same tree with the users' own keys of the donors that it lacks. */
+  Json withOwnKeys(Json tree) {
+    if (own.isEmpty() || !(tree instanceof Json.Obj object)) {
+      return tree;
+    }
+    List<Json.Member> members = new ArrayList<>(object.members());
+    for (Json.Member member : own) {
+      if (members.stream().noneMatch(m -> m.key().equals(member.key()))) {
+        members.add(member);
+      }
+    }
+    return members.size() == object.members().size() ? tree : new Json.Obj(members);
   }
 
   /** Parts that hold nothing but what the program would write need no help. */

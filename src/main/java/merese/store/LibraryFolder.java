@@ -4,7 +4,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -217,6 +216,11 @@ public final class LibraryFolder {
     }
   }
 
+  /** Refuses a work that could not be added, for its name. */
+  public void requireAddable(Work work) {
+    TakenNames.of(root).claim(FolderScan.WORKS, work.id());
+  }
+
   /** A new file for one of the user's own pieces. */
   public Stored<OwnObject> add(OwnObject object) {
     return add(object, FolderScan.OBJECTS, object.ref(), OwnObjectCodec.OBJECT);
@@ -252,12 +256,8 @@ public final class LibraryFolder {
     LibraryLock lock = LibraryLock.take(root, patience, clock);
     boolean settled = false;
     try {
-      if (!lock.isChanging() && Staging.isThere(root)) {
-        Journal journal = new Journal(root, Steps.NONE);
-        if (journal.isThere()) {
-          journal.finish();
-        }
-        Staging.discard(root);
+      if (!lock.isChanging()) {
+        Recovery.settle(root);
       }
       settled = true;
       return lock;
@@ -294,25 +294,15 @@ public final class LibraryFolder {
 
   /** Whether no change of several files was made, and none is being made, since a moment. */
   public boolean isStill(String moment) {
-    return !new Journal(root, Steps.NONE).isThere() && ChangeMark.read(root).equals(moment);
+    return !Recovery.isPending(root) && ChangeMark.read(root).equals(moment);
   }
 
   private void finishChange() {
-    if (new Journal(root, Steps.NONE).isThere()) {
+    if (Recovery.isPending(root)) {
       try {
         lock().close();
       } catch (LibraryException e) {
-        List<Problem> problems = new ArrayList<>();
-        problems.add(
-            Problem.of(
-                root,
-                "a change of several files is not finished, and until it is, the library cannot be"
-                    + " read",
-                "see what keeps it from being finished:"));
-        problems.addAll(e.problems());
-        LibraryException failure = new LibraryException(problems);
-        failure.initCause(e);
-        throw failure;
+        throw Recovery.refusal(root, e);
       }
     }
   }

@@ -34,7 +34,7 @@ final class Saver {
     Source source = Source.of(old.file(), old.bytes());
     Json before = ObjectBuilder.object(old.value(), old.codec());
     Json patched = JsonPatch.apply(JsonReader.read(source), before, after, donors);
-    return verified(old, after, JsonPrinter.lines(patched, source));
+    return verified(old, after, JsonPrinter.lines(donors.withOwnKeys(patched), source));
   }
 
   /**
