@@ -11,7 +11,9 @@ import java.util.List;
 import merese.answer.ScriptException;
 import merese.answer.UnknownConceptException;
 import merese.answer.UnknownSourceException;
+import merese.change.concepts.ChoiceException;
 import merese.citation.CitationException;
+import merese.exchange.UnreadableException;
 import merese.model.LocatorException;
 import merese.search.IndexBusyException;
 import merese.store.LibraryException;
@@ -37,7 +39,9 @@ final class Errors {
           ScriptException.class,
           UnknownSourceException.class,
           LocatorException.class,
-          CitationException.class);
+          CitationException.class,
+          UnreadableException.class,
+          ChoiceException.class);
 
   private final Context context;
 
