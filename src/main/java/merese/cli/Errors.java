@@ -13,7 +13,9 @@ import merese.answer.UnknownConceptException;
 import merese.answer.UnknownSourceException;
 import merese.change.ChangeRefusedException;
 import merese.change.UnknownWorkException;
+import merese.change.concepts.ChoiceException;
 import merese.citation.CitationException;
+import merese.exchange.UnreadableException;
 import merese.model.LocatorException;
 import merese.search.IndexBusyException;
 import merese.store.LibraryException;
@@ -41,7 +43,9 @@ final class Errors {
           ScriptException.class,
           UnknownSourceException.class,
           LocatorException.class,
-          CitationException.class);
+          CitationException.class,
+          UnreadableException.class,
+          ChoiceException.class);
 
   private final Context context;
 

@@ -3,6 +3,7 @@ package merese.exchange.skos;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.Optional;
 import merese.exchange.UnreadableException;
 
 /** Refuses a file that goes on after so many bytes. */
@@ -13,6 +14,7 @@ final class Limited extends FilterInputStream {
   private final String format;
   private final int megabytes;
   private long left;
+  private Optional<IOException> failure = Optional.empty();
 
   Limited(InputStream in, String file, String format, int megabytes) {
     super(in);
@@ -24,16 +26,31 @@ final class Limited extends FilterInputStream {
 
   @Override
   public int read() throws IOException {
-    int b = in.read();
-    count(b < 0 ? 0 : 1);
-    return b;
+    try {
+      int b = in.read();
+      count(b < 0 ? 0 : 1);
+      return b;
+    } catch (IOException e) {
+      failure = Optional.of(e);
+      throw e;
+    }
   }
 
   @Override
   public int read(byte[] bytes, int from, int length) throws IOException {
-    int count = in.read(bytes, from, length);
-    count(Math.max(0, count));
-    return count;
+    try {
+      int count = in.read(bytes, from, length);
+      count(Math.max(0, count));
+      return count;
+    } catch (IOException e) {
+      failure = Optional.of(e);
+      throw e;
+    }
+  }
+
+  /** What the stream itself failed with. */
+  Optional<IOException> failure() {
+    return failure;
   }
 
   @Override

@@ -17,11 +17,9 @@ import org.apache.jena.graph.Triple;
 import org.apache.jena.riot.Lang;
 import org.apache.jena.riot.RDFParser;
 import org.apache.jena.riot.RDFParserBuilder;
-import org.apache.jena.riot.RiotException;
 import org.apache.jena.riot.lang.LangJSONLD11;
 import org.apache.jena.riot.system.ErrorHandler;
 import org.apache.jena.riot.system.StreamRDFBase;
-import org.apache.jena.shared.JenaException;
 import org.apache.jena.sparql.core.Quad;
 
 /** Reads the statements of a file through Apache Jena. Nothing is fetched. */
@@ -33,6 +31,9 @@ final class RdfFile {
   static final int LARGEST_JSON = 32;
 
   private static final int MOST_WARNINGS = 200;
+  private static final String DETAIL = "message=";
+  private static final String BAD_IRI = "Bad IRI: <";
+  private static final String BAD_TAG = "Language not valid: ";
   private static final String XSD_STRING = "http://www.w3.org/2001/XMLSchema#string";
 
   private final String file;
@@ -68,7 +69,19 @@ final class RdfFile {
   private void parse(byte[] head, InputStream whole) throws IOException {
     String format = syntax.words();
     int most = syntax == SkosSyntax.JSON_LD ? LARGEST_JSON : LARGEST;
-    InputStream in = new Limited(whole, file, format, most);
+    Limited in = new Limited(whole, file, format, most);
+    try {
+      read(head, in);
+    } catch (UnreadableException e) {
+      if (in.failure().isPresent()) {
+        throw in.failure().get(); // no fault of the file
+      }
+      throw e;
+    }
+  }
+
+  private void read(byte[] head, InputStream in) throws IOException {
+    String format = syntax.words();
     switch (syntax) {
       case TURTLE -> jena(Lang.TURTLE, new Utf8Stream(in, file, format));
       case N_TRIPLES -> jena(Lang.NTRIPLES, new Utf8Stream(in, file, format));
@@ -95,9 +108,7 @@ final class RdfFile {
             .set(LangJSONLD11.JSONLD_OPTIONS, jsonLd());
     try {
       parser.parse(new Sink());
-    } catch (RiotException e) {
-      throw refused(0, 0, e.getMessage());
-    } catch (JenaException e) {
+    } catch (RuntimeException e) {
       throw cause(e);
     } catch (StackOverflowError e) {
       // Jena reads what is nested by calling itself.
@@ -108,8 +119,11 @@ final class RdfFile {
     }
   }
 
-  /** Jena wraps what a stream throws. */
-  private RuntimeException cause(JenaException e) {
+  /**
+   * Jena wraps what a stream throws, and now and then stumbles over a broken file by an exception
+   * of its own.
+   */
+  private UnreadableException cause(RuntimeException e) {
     for (Throwable at = e; at != null; at = at.getCause()) {
       if (at instanceof UnreadableException known) {
         return known;
@@ -130,14 +144,19 @@ final class RdfFile {
     String what = said == null ? "unknown fault" : said.strip();
     int at = what.startsWith("[line:") ? what.indexOf(']') : -1;
     what = at < 0 ? what : what.substring(at + 1).strip();
+    int detail = what.startsWith("JsonLdError[") ? what.indexOf(DETAIL) : -1;
+    if (detail >= 0) {
+      what = what.substring(detail + DETAIL.length(), what.length() - 1);
+    }
+    what = what.endsWith(".") ? what.substring(0, what.length() - 1) : what;
     return new UnreadableException(
         new FilePlace(file, (int) Math.max(0, line), (int) Math.max(0, column), 0),
-        "this is not " + syntax.words() + ": " + what,
+        "this can't be read as " + syntax.words() + ": " + what,
         "mend it there, or name the file for what it is (.ttl, .nt, .rdf, .jsonld)");
   }
 
   private void warn(String message) {
-    if (warnings.size() < MOST_WARNINGS) {
+    if (warnings.size() < MOST_WARNINGS && !warnings.contains(message)) {
       warnings.add(message);
     }
   }
@@ -145,7 +164,19 @@ final class RdfFile {
   private final class Faults implements ErrorHandler {
     @Override
     public void warning(String message, long line, long column) {
-      warn((line > 0 ? "line " + line + ": " : "") + message);
+      warn((line > 0 ? "line " + line + ": " : "") + inOurWords(message));
+    }
+
+    /** The two that occur in good faith; Jena's words say nothing to most people. */
+    private static String inOurWords(String message) {
+      int end = message.indexOf('>');
+      if (message.startsWith(BAD_IRI) && end > 0) {
+        String address = message.substring(BAD_IRI.length(), end);
+        return "the address <" + address + "> is not well formed; taken as it stands";
+      }
+      return message.startsWith(BAD_TAG)
+          ? "\"" + message.substring(BAD_TAG.length()) + "\" is no language tag; taken as it stands"
+          : message;
     }
 
     @Override

@@ -1,80 +1,132 @@
 package merese.exchange.skos;
 
-import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
-import javax.xml.stream.Location;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
+import java.util.Set;
 import merese.exchange.FilePlace;
 import merese.exchange.UnreadableException;
 
 /**
  * Looks at what stands before the first element of an XML file, and refuses a document type: it is
  * what entities are declared in, and with them a file can ask for other files or grow without end.
+ * Java's own readers of XML are not asked, since they print some faults on standard error.
  */
 final class XmlProlog {
   /** A first element must begin within so many bytes. */
   static final int LONGEST = 1 << 16;
 
-  private XmlProlog() {}
+  /** In these, what markup is made of are the bytes of ASCII, with or without zeros between. */
+  private static final Set<String> ENCODINGS = Set.of("us-ascii", "utf-8", "utf-16");
+
+  private static final String REMEDY = "is it RDF/XML? Turtle is to be named .ttl";
+
+  private final String file;
+  private final String text;
+  private final boolean cut;
+  private int at;
+
+  private XmlProlog(String file, byte[] head) {
+    this.file = file;
+    this.cut = head.length == LONGEST;
+    String bytes = new String(head, StandardCharsets.ISO_8859_1);
+    this.text = afterMark(bytes.indexOf('\0') < 0 ? bytes : bytes.replace("\0", ""));
+  }
 
   /**
    * @param head the first {@value #LONGEST} bytes, or all there are
    */
   static void check(String file, byte[] head) {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setXMLResolver(
-        (publicId, systemId, base, namespace) -> new ByteArrayInputStream(new byte[0]));
-    try {
-      XMLStreamReader reader = factory.createXMLStreamReader(new ByteArrayInputStream(head));
-      while (reader.hasNext()) {
-        int event = reader.next();
-        if (event == XMLStreamConstants.START_ELEMENT) {
-          return;
-        }
-        if (event == XMLStreamConstants.DTD) {
-          throw documentType(file, head, reader.getLocation());
-        }
+    new XmlProlog(file, head).check();
+  }
+
+  /** Without a byte order mark of UTF-8 or UTF-16. */
+  private static String afterMark(String bytes) {
+    for (String mark : new String[] {"\u00EF\u00BB\u00BF", "\u00FE\u00FF", "\u00FF\u00FE"}) {
+      if (bytes.startsWith(mark)) {
+        return bytes.substring(mark.length());
       }
-    } catch (XMLStreamException e) {
-      Location at = e.getLocation();
-      boolean cut = head.length == LONGEST;
-      throw new UnreadableException(
-          at == null || cut
-              ? new FilePlace(file, 0, 0, 0)
-              : new FilePlace(file, at.getLineNumber(), Math.max(0, at.getColumnNumber()), 0),
-          cut
-              ? "no element begins in the first " + LONGEST + " bytes, which is the limit"
-              : "this is not XML: " + reason(e),
-          cut ? "move long comments down" : "is it RDF/XML? Turtle is to be named .ttl");
     }
-    throw new UnreadableException(file, "the file has no element", "is it RDF/XML?");
+    return bytes;
   }
 
-  private static UnreadableException documentType(String file, byte[] head, Location end) {
-    // The reader knows where it ends; where it begins is what a person looks for.
-    String text = new String(head, java.nio.charset.StandardCharsets.ISO_8859_1);
-    int start = text.toUpperCase(Locale.ROOT).indexOf("<!DOCTYPE");
-    int line = end.getLineNumber();
-    int column = 0;
-    if (start >= 0) {
-      line = 1 + (int) text.substring(0, start).chars().filter(c -> c == '\n').count();
-      column = start - text.lastIndexOf('\n', start);
+  private void check() {
+    if (text.startsWith("<?xml")) {
+      int end = text.indexOf("?>");
+      declaration(end < 0 ? text : text.substring(0, end));
     }
-    return new UnreadableException(
-        new FilePlace(file, line, column, 0),
-        "a document type (<!DOCTYPE …>) is not read, since it can ask for other files",
-        "delete it, and write what its entities stand for in full");
+    while (true) {
+      while (at < text.length() && " \t\r\n".indexOf(text.charAt(at)) >= 0) {
+        at++;
+      }
+      if (text.startsWith("<?", at)) {
+        pass("?>");
+      } else if (text.startsWith("<!--", at)) {
+        pass("-->");
+      } else if (text.startsWith("<!", at)) {
+        throw refused(
+            at,
+            "a document type (<!DOCTYPE …>) is not read, since it can ask for other files",
+            "delete it, and write what its entities stand for in full");
+      } else if (text.startsWith("<", at)) {
+        return;
+      } else {
+        throw at == text.length()
+            ? noElement()
+            : refused(at, "this is not XML: an element must begin with \"<\"", REMEDY);
+      }
+    }
   }
 
-  /** The parser's words, without the place that it puts before them. */
-  static String reason(XMLStreamException e) {
-    String message = String.valueOf(e.getMessage());
-    int at = message.indexOf("Message: ");
-    return message.substring(at < 0 ? 0 : at + 9).strip();
+  private void pass(String end) {
+    int found = text.indexOf(end, at);
+    if (found < 0) {
+      throw noElement();
+    }
+    at = found + end.length();
+  }
+
+  private UnreadableException noElement() {
+    return cut
+        ? new UnreadableException(
+            file,
+            "no element begins in the first " + LONGEST + " bytes, which is the limit",
+            "move long comments down")
+        : new UnreadableException(file, "the file has no element", REMEDY);
+  }
+
+  private void declaration(String declaration) {
+    for (int i = 0; i < declaration.length(); i++) {
+      if (declaration.charAt(i) >= 0x80) {
+        throw refused(
+            i,
+            "this has no place in an XML declaration",
+            "write <?xml version=\"1.0\" encoding=\"UTF-8\"?>, or leave it out");
+      }
+    }
+    int name = declaration.indexOf("encoding");
+    int equals = declaration.indexOf('=', Math.max(0, name));
+    if (name < 0 || equals < 0) {
+      return;
+    }
+    String given = declaration.substring(equals + 1).strip();
+    int end = given.isEmpty() ? -1 : given.indexOf(given.charAt(0), 1);
+    String encoding = end < 0 ? "" : given.substring(1, end).toLowerCase(Locale.ROOT);
+    boolean known =
+        ENCODINGS.contains(encoding)
+            || encoding.startsWith("iso-8859-")
+            || encoding.startsWith("windows-125");
+    if (!known) {
+      throw refused(
+          name,
+          "the encoding \"" + encoding + "\" is not read",
+          "save the file as UTF-8 and say so here");
+    }
+  }
+
+  private UnreadableException refused(int where, String what, String remedy) {
+    String before = text.substring(0, where);
+    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+    int column = where - before.lastIndexOf('\n');
+    return new UnreadableException(new FilePlace(file, line, column, 0), what, remedy);
   }
 }
