@@ -3,9 +3,7 @@ package merese.exchange.bibtex;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import merese.exchange.FilePlace;
@@ -18,6 +16,7 @@ import merese.exchange.bibtex.BibtexItems.Entry;
 import merese.exchange.bibtex.BibtexItems.Item;
 import merese.exchange.bibtex.BibtexSplitter.Chunk;
 import merese.model.ReceivedRecord;
+import merese.model.ReceivedRecord.Field;
 
 /** One reading of a file: hands on what is in it, in its order. */
 final class BibtexReading {
@@ -84,14 +83,12 @@ final class BibtexReading {
     for (String name : entry.undefined()) {
       remarks.add("The string " + name + " is not defined; fields with it were not understood");
     }
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    entry.fields().forEach(field -> counts.merge(field.name(), 1, Integer::sum));
-    counts.forEach(
-        (name, count) -> {
-          if (count > 1) {
-            remarks.add("Field " + name + " stands " + count + " times; the first holds");
-          }
-        });
+    Set<String> names = new HashSet<>();
+    for (Field field : entry.fields()) {
+      if (!names.add(field.name())) {
+        remarks.add("Field " + field.name() + " stands more than once; the first holds");
+      }
+    }
     return remarks;
   }
 

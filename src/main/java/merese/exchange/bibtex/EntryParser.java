@@ -106,7 +106,8 @@ final class EntryParser {
         break;
       }
       if (fields.size() == MOST_FIELDS) {
-        throw fault("the entry has more than " + MOST_FIELDS + " fields", "make it several entries");
+        throw fault(
+            "the entry has more than " + MOST_FIELDS + " fields", "make it several entries");
       }
       fields.add(assigned(open));
       pastSpaceAndComments();
@@ -180,15 +181,12 @@ final class EntryParser {
       at++;
     }
     if (at == start) {
-      throw atEnd()
-          ? unclosed(open)
-          : fault(of + " has no value", "write the value in braces");
+      throw atEnd() ? unclosed(open) : fault(of + " has no value", "write the value in braces");
     }
     if (number && at < text.length() && StoredValue.isNamePart(peek())) {
       at = start;
       throw fault(
-          of + " has the value " + glimpse() + ", which is no number",
-          "write the value in braces");
+          of + " has the value " + glimpse() + ", which is no number", "write the value in braces");
     }
     return new Piece(!number, text.substring(start, at));
   }
@@ -212,7 +210,10 @@ final class EntryParser {
     }
     throw new BibtexFault(
         start,
-        (end == '}' ? "the brace" : "the quotation mark") + " that opens " + of + " is never closed",
+        (end == '}' ? "the brace" : "the quotation mark")
+            + " that opens "
+            + of
+            + " is never closed",
         end == '}' ? "close it" : "close it, or a brace that is opened after it");
   }
 
