@@ -23,6 +23,9 @@ final class BibtexReading {
   /** Types that describe no source but belong to those that do. */
   private static final Set<String> NO_SOURCES = Set.of("preamble", "set", "xdata");
 
+  /** So many undefined strings of an entry are named. */
+  private static final int MOST_UNDEFINED = 20;
+
   private final String file;
   private final Spool bytes;
   private final Survey survey;
@@ -80,9 +83,10 @@ final class BibtexReading {
     if (!keys.add(key)) {
       remarks.add("The key " + entry.key() + " stands more than once in the file");
     }
-    for (String name : entry.undefined()) {
-      remarks.add("The string " + name + " is not defined; fields with it were not understood");
-    }
+    entry.undefined().stream()
+        .limit(MOST_UNDEFINED)
+        .map(name -> "The string " + name + " is not defined; its field is kept, not understood")
+        .forEach(remarks::add);
     Set<String> names = new HashSet<>();
     for (Field field : entry.fields()) {
       if (!names.add(field.name())) {

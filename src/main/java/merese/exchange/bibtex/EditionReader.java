@@ -51,7 +51,8 @@ record EditionReader(Optional<String> statement, OptionalInt number) {
     if (ordinal != null) {
       return new EditionReader(Optional.empty(), OptionalInt.of(ordinal));
     }
-    boolean fewWords = WORDS.matcher(text).matches() && !SAYS_EDITION.matcher(text).matches();
+    boolean fewWords =
+        text.length() < 100 && WORDS.matcher(text).matches() && !SAYS_EDITION.matcher(text).matches();
     return new EditionReader(Optional.of(fewWords ? text + " edition" : text), OptionalInt.empty());
   }
 }

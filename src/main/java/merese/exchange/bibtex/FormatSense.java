@@ -13,40 +13,6 @@ final class FormatSense {
   static final String BIBTEX = "bibtex";
   static final String BIBLATEX = "biblatex";
 
-  private static final Set<String> TYPES =
-      Set.of(
-          "artwork",
-          "audio",
-          "bibnote",
-          "bookinbook",
-          "collection",
-          "commentary",
-          "dataset",
-          "image",
-          "inreference",
-          "jurisdiction",
-          "legal",
-          "legislation",
-          "letter",
-          "movie",
-          "music",
-          "mvbook",
-          "mvcollection",
-          "mvproceedings",
-          "mvreference",
-          "online",
-          "performance",
-          "reference",
-          "report",
-          "review",
-          "set",
-          "suppbook",
-          "suppcollection",
-          "suppperiodical",
-          "thesis",
-          "video",
-          "xdata");
-
   private static final Set<String> FIELDS =
       Set.of(
           "afterword",
@@ -118,7 +84,7 @@ final class FormatSense {
   }
 
   static boolean isForBiblatexOnly(String type, List<Field> fields) {
-    if (TYPES.contains(type)) {
+    if (EntryTypes.isOfBiblatexOnly(type)) {
       return true;
     }
     for (Field field : fields) {

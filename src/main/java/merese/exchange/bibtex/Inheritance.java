@@ -21,6 +21,9 @@ final class Inheritance {
   /** A longer chain of cross-references is not followed to its end. */
   private static final int DEEPEST = 16;
 
+  /** So many keys that are missing are named. */
+  private static final int MOST_MISSING = 20;
+
   private static final Set<String> NEVER =
       Set.of(
           "crossref",
@@ -115,7 +118,9 @@ final class Inheritance {
     }
     Optional<ReceivedRecord> parent = byKey.apply(key);
     if (parent.isEmpty()) {
-      missing.add(key);
+      if (missing.size() < MOST_MISSING && !missing.contains(key)) {
+        missing.add(key);
+      }
       return;
     }
     boolean renames =
