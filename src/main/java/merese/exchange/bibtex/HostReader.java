@@ -13,9 +13,22 @@ final class HostReader {
   /** Types that are whole in themselves; their booktitle is for entries that inherit from them. */
   private static final Set<String> WHOLE =
       Set.of(
-          "book", "booklet", "collection", "manual", "mvbook", "mvcollection", "mvproceedings",
-          "mvreference", "periodical", "proceedings", "reference", "thesis", "phdthesis",
+          "book",
+          "booklet",
+          "collection",
+          "manual",
+          "mvbook",
+          "mvcollection",
+          "mvproceedings",
+          "mvreference",
+          "periodical",
+          "proceedings",
+          "reference",
+          "thesis",
+          "phdthesis",
           "mastersthesis");
+
+  private static final int LONGEST_PAGES = 500;
 
   private static final Pattern BARE_PAGES = Pattern.compile("[0-9]+.*|(?i)[ivxlcdm]+\\b.*");
   private static final Pattern SEVERAL = Pattern.compile(".*[–,-].*");
@@ -53,6 +66,9 @@ final class HostReader {
   }
 
   private static Optional<Locator> locator(String text) {
+    if (text.length() > LONGEST_PAGES) {
+      return Optional.empty();
+    }
     try {
       return Optional.of(Locator.parse(text));
     } catch (LocatorException e) {
