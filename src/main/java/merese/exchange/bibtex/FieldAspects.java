@@ -19,7 +19,7 @@ import merese.model.Work;
  */
 final class FieldAspects {
   private static final Set<String> THESES = Set.of("thesis", "phdthesis", "mastersthesis");
-  private static final Set<Aspect> NONE = Set.of();
+  static final Set<Aspect> NONE = Set.of();
 
   private final ReceivedRecord record;
   private final boolean hasSeries;

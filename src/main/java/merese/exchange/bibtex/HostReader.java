@@ -13,8 +13,19 @@ final class HostReader {
   /** Types that are whole in themselves; their booktitle is for entries that inherit from them. */
   private static final Set<String> WHOLE =
       Set.of(
-          "book", "booklet", "collection", "manual", "mvbook", "mvcollection", "mvproceedings",
-          "mvreference", "periodical", "proceedings", "reference", "thesis", "phdthesis",
+          "book",
+          "booklet",
+          "collection",
+          "manual",
+          "mvbook",
+          "mvcollection",
+          "mvproceedings",
+          "mvreference",
+          "periodical",
+          "proceedings",
+          "reference",
+          "thesis",
+          "phdthesis",
           "mastersthesis");
 
   private static final Pattern BARE_PAGES = Pattern.compile("[0-9]+.*|(?i)[ivxlcdm]+\\b.*");
@@ -22,8 +33,13 @@ final class HostReader {
 
   private HostReader() {}
 
+  /** Whether an entry of a type is taken for a whole, whatever it says that it is in. */
+  static boolean isWhole(String type) {
+    return WHOLE.contains(type);
+  }
+
   static Optional<Container> of(String type, EntryFields fields) {
-    if (WHOLE.contains(type)) {
+    if (isWhole(type)) {
       return Optional.empty();
     }
     Optional<String> journal =
