@@ -125,6 +125,10 @@ final class BibtexItems {
   }
 
   private static Optional<String> utf8(byte[] slice) {
+    String lenient = new String(slice, StandardCharsets.UTF_8); // the fast way
+    if (lenient.indexOf('\uFFFD') < 0) {
+      return Optional.of(lenient);
+    }
     try {
       CharBuffer text =
           StandardCharsets.UTF_8

@@ -41,22 +41,20 @@ public final class BibtexMeaning {
     }
   }
 
-  private BibtexMeaning(
-      ReceivedRecord record, Function<String, Optional<ReceivedRecord>> byKey) {
+  private BibtexMeaning(ReceivedRecord record, Function<String, Optional<ReceivedRecord>> byKey) {
     this.record = record;
     Inherited inherited = Inheritance.of(record, byKey);
     this.fields = new EntryFields(inherited.fields());
     inherited
         .missing()
-        .forEach(key -> remarks.add("It refers to " + key + ", which is not among the entries"));
+        .forEach(key -> remarks.add("It refers to \"" + key + "\", which is not among the entries"));
   }
 
   /**
    * @param byKey another record by its key, for {@code crossref} and {@code xdata}; BibTeX does not
    *     mind the capitals of a key
    */
-  public static Work of(
-      ReceivedRecord record, Function<String, Optional<ReceivedRecord>> byKey) {
+  public static Work of(ReceivedRecord record, Function<String, Optional<ReceivedRecord>> byKey) {
     return read(record, byKey).work();
   }
 
@@ -184,10 +182,8 @@ public final class BibtexMeaning {
     if (original.isEmpty()) {
       return Optional.empty();
     }
-    Lineage.Form form =
-        fields.has("translator") ? Lineage.Form.TRANSLATION : Lineage.Form.REPRINT;
-    return Optional.of(
-        new Lineage(form, Optional.empty(), original, Optional.empty(), List.of()));
+    Lineage.Form form = fields.has("translator") ? Lineage.Form.TRANSLATION : Lineage.Form.REPRINT;
+    return Optional.of(new Lineage(form, Optional.empty(), original, Optional.empty(), List.of()));
   }
 
   private Optional<Archive> university() {

@@ -3,9 +3,7 @@ package merese.exchange.bibtex;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import merese.exchange.FilePlace;
@@ -18,11 +16,15 @@ import merese.exchange.bibtex.BibtexItems.Entry;
 import merese.exchange.bibtex.BibtexItems.Item;
 import merese.exchange.bibtex.BibtexSplitter.Chunk;
 import merese.model.ReceivedRecord;
+import merese.model.ReceivedRecord.Field;
 
 /** One reading of a file: hands on what is in it, in its order. */
 final class BibtexReading {
   /** Types that describe no source but belong to those that do. */
   private static final Set<String> NO_SOURCES = Set.of("preamble", "set", "xdata");
+
+  /** So many undefined strings of an entry are named. */
+  private static final int MOST_UNDEFINED = 20;
 
   private final String file;
   private final Spool bytes;
@@ -81,17 +83,16 @@ final class BibtexReading {
     if (!keys.add(key)) {
       remarks.add("The key " + entry.key() + " stands more than once in the file");
     }
-    for (String name : entry.undefined()) {
-      remarks.add("The string " + name + " is not defined; fields with it were not understood");
+    entry.undefined().stream()
+        .limit(MOST_UNDEFINED)
+        .map(name -> "The string " + name + " is not defined; its field is kept, not understood")
+        .forEach(remarks::add);
+    Set<String> names = new HashSet<>();
+    for (Field field : entry.fields()) {
+      if (!names.add(field.name())) {
+        remarks.add("Field " + field.name() + " stands more than once; the first holds");
+      }
     }
-    Map<String, Integer> counts = new LinkedHashMap<>();
-    entry.fields().forEach(field -> counts.merge(field.name(), 1, Integer::sum));
-    counts.forEach(
-        (name, count) -> {
-          if (count > 1) {
-            remarks.add("Field " + name + " stands " + count + " times; the first holds");
-          }
-        });
     return remarks;
   }
 

@@ -231,9 +231,9 @@ final class BibtexSplitter {
   }
 
   /**
-   * Whether a line that starts with an {@code @} starts an entry: a word, an opening brace, and
-   * then a key with a comma after it, or a field's or string's name with an equals sign. A line of
-   * somebody's text may well start with {@code @Test(} or the like.
+   * Whether a line that starts with an {@code @} starts an entry: a word and an opening brace, and
+   * where the word is no known type, then a key with a comma after it or a field's name with an
+   * equals sign. A line of somebody's text may well start with {@code @Test(} or the like.
    */
   private boolean startsEntry(long position) throws IOException {
     long wordEnd = pastWord(position + 1);
@@ -243,7 +243,7 @@ final class BibtexSplitter {
     if (type.isEmpty() || delimiter != '{' && delimiter != '(') {
       return false;
     }
-    if (type.equals("preamble") || type.equals("comment")) {
+    if (isKeyless(type) || type.equals("comment") || EntryTypes.isKnown(type)) {
       return true;
     }
     long keyStart = pastSpace(open + 1);

@@ -17,7 +17,8 @@ record EditionReader(Optional<String> statement, OptionalInt number) {
           "(\\d{1,3})(?:st|nd|rd|th|\\.)?(?: (?:edition|edn?\\.?))?", Pattern.CASE_INSENSITIVE);
   private static final Pattern WORDS = Pattern.compile("\\p{L}+(?:[ -]\\p{L}+){0,2}");
   private static final Pattern SAYS_EDITION =
-      Pattern.compile("(?i).*\\b(?:ed|edn|edition|aufl|auflage|ausgabe|édition|edizione|edición)\\b.*");
+      Pattern.compile(
+          "(?i).*\\b(?:ed|edn|edition|aufl|auflage|ausgabe|édition|edizione|edición)\\b.*");
   private static final Map<String, Integer> ORDINALS =
       Map.ofEntries(
           Map.entry("first", 1),
@@ -50,8 +51,8 @@ record EditionReader(Optional<String> statement, OptionalInt number) {
     if (ordinal != null) {
       return new EditionReader(Optional.empty(), OptionalInt.of(ordinal));
     }
-    boolean fewWords = WORDS.matcher(text).matches() && !SAYS_EDITION.matcher(text).matches();
-    return new EditionReader(
-        Optional.of(fewWords ? text + " edition" : text), OptionalInt.empty());
+    boolean fewWords =
+        text.length() < 100 && WORDS.matcher(text).matches() && !SAYS_EDITION.matcher(text).matches();
+    return new EditionReader(Optional.of(fewWords ? text + " edition" : text), OptionalInt.empty());
   }
 }

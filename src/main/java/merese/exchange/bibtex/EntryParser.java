@@ -3,6 +3,7 @@ package merese.exchange.bibtex;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import merese.exchange.bibtex.StoredValue.Piece;
 
 /**
@@ -17,9 +18,15 @@ final class EntryParser {
   /** No entry has more fields. */
   static final int MOST_FIELDS = 5000;
 
+  /** The end of a value and the next field, inside a value. */
+  private static final Pattern RUNS_ON =
+      Pattern.compile("[}\"],[ \\t]*+[\\r\\n]\\s*+[\\w-]++\\s*+=");
+
   private final String text;
   private int at;
   private char close;
+  private int lastValue;
+  private String lastField = "";
 
   /**
    * An entry as it stands.
@@ -106,7 +113,8 @@ final class EntryParser {
         break;
       }
       if (fields.size() == MOST_FIELDS) {
-        throw fault("the entry has more than " + MOST_FIELDS + " fields", "make it several entries");
+        throw fault(
+            "the entry has more than " + MOST_FIELDS + " fields", "make it several entries");
       }
       fields.add(assigned(open));
       pastSpaceAndComments();
@@ -127,7 +135,7 @@ final class EntryParser {
         ? unclosed(open)
         : peek() == '}' || peek() == ')'
             ? fault("\"" + peek() + "\" closes what was not opened", "take it out")
-            : fault("no comma after " + after, "write a comma there");
+            : fault("no comma after " + after, "write a comma before this");
   }
 
   private Assigned assigned(int open) throws BibtexFault {
@@ -151,6 +159,9 @@ final class EntryParser {
           : fault("no equals sign after field " + name, "write " + name + " = {value}");
     }
     at++;
+    pastSpaceAndComments();
+    lastValue = at;
+    lastField = name;
     return new Assigned(name, value(open, "field " + name));
   }
 
@@ -180,15 +191,12 @@ final class EntryParser {
       at++;
     }
     if (at == start) {
-      throw atEnd()
-          ? unclosed(open)
-          : fault(of + " has no value", "write the value in braces");
+      throw atEnd() ? unclosed(open) : fault(of + " has no value", "write the value in braces");
     }
     if (number && at < text.length() && StoredValue.isNamePart(peek())) {
       at = start;
       throw fault(
-          of + " has the value " + glimpse() + ", which is no number",
-          "write the value in braces");
+          of + " has the value " + glimpse() + ", which is no number", "write the value in braces");
     }
     return new Piece(!number, text.substring(start, at));
   }
@@ -207,12 +215,15 @@ final class EntryParser {
       } else if (c == '}' && --depth < 0) {
         throw fault(
             "a brace is closed in " + of + " that was not opened",
-            "open it, take it out, or write the value in braces");
+            "open it, take it out, or close the quotation mark before it");
       }
     }
     throw new BibtexFault(
         start,
-        (end == '}' ? "the brace" : "the quotation mark") + " that opens " + of + " is never closed",
+        (end == '}' ? "the brace" : "the quotation mark")
+            + " that opens "
+            + of
+            + " is never closed",
         end == '}' ? "close it" : "close it, or a brace that is opened after it");
   }
 
@@ -220,7 +231,13 @@ final class EntryParser {
     return at >= text.length();
   }
 
-  private static BibtexFault unclosed(int open) {
+  private BibtexFault unclosed(int open) {
+    if (RUNS_ON.matcher(text.substring(lastValue)).find()) {
+      return new BibtexFault(
+          lastValue,
+          "field " + lastField + " runs on into the next, since a brace in it is never closed",
+          "close it");
+    }
     return new BibtexFault(
         open, "the brace that opens the entry is never closed", "close it after its last field");
   }

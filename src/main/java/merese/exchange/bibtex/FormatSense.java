@@ -13,27 +13,69 @@ final class FormatSense {
   static final String BIBTEX = "bibtex";
   static final String BIBLATEX = "biblatex";
 
-  private static final Set<String> TYPES =
-      Set.of(
-          "artwork", "audio", "bibnote", "bookinbook", "collection", "commentary", "dataset",
-          "image", "inreference", "jurisdiction", "legal", "legislation", "letter", "movie",
-          "music", "mvbook", "mvcollection", "mvproceedings", "mvreference", "online",
-          "performance", "reference", "report", "review", "set", "suppbook", "suppcollection",
-          "suppperiodical", "thesis", "video", "xdata");
-
   private static final Set<String> FIELDS =
       Set.of(
-          "afterword", "annotator", "bookauthor", "bookpagination", "booksubtitle",
-          "booktitleaddon", "commentator", "date", "editora", "editorb", "editorc", "editortype",
-          "editoratype", "editorbtype", "editorctype", "entryset", "entrysubtype", "eprintclass",
-          "eprinttype", "eventdate", "eventtitle", "eventtitleaddon", "execute", "foreword",
-          "holder", "ids", "indexsorttitle", "indextitle", "introduction", "issuesubtitle",
-          "issuetitle", "journalsubtitle", "journaltitle", "journaltitleaddon", "langidopts",
-          "location", "mainsubtitle", "maintitle", "maintitleaddon", "nameaddon", "origlanguage",
-          "origlocation", "origpublisher", "origtitle", "pagetotal", "pagination", "related",
-          "relatedoptions", "relatedstring", "relatedtype", "shortauthor", "shorteditor",
-          "shortseries", "sortname", "sorttitle", "sortyear", "subtitle", "titleaddon", "venue",
-          "xdata", "xref");
+          "afterword",
+          "annotator",
+          "bookauthor",
+          "bookpagination",
+          "booksubtitle",
+          "booktitleaddon",
+          "commentator",
+          "date",
+          "editora",
+          "editorb",
+          "editorc",
+          "editortype",
+          "editoratype",
+          "editorbtype",
+          "editorctype",
+          "entryset",
+          "entrysubtype",
+          "eprintclass",
+          "eprinttype",
+          "eventdate",
+          "eventtitle",
+          "eventtitleaddon",
+          "execute",
+          "foreword",
+          "holder",
+          "ids",
+          "indexsorttitle",
+          "indextitle",
+          "introduction",
+          "issuesubtitle",
+          "issuetitle",
+          "journalsubtitle",
+          "journaltitle",
+          "journaltitleaddon",
+          "langidopts",
+          "location",
+          "mainsubtitle",
+          "maintitle",
+          "maintitleaddon",
+          "nameaddon",
+          "origlanguage",
+          "origlocation",
+          "origpublisher",
+          "origtitle",
+          "pagetotal",
+          "pagination",
+          "related",
+          "relatedoptions",
+          "relatedstring",
+          "relatedtype",
+          "shortauthor",
+          "shorteditor",
+          "shortseries",
+          "sortname",
+          "sorttitle",
+          "sortyear",
+          "subtitle",
+          "titleaddon",
+          "venue",
+          "xdata",
+          "xref");
 
   private FormatSense() {}
 
@@ -42,14 +84,19 @@ final class FormatSense {
   }
 
   static boolean isForBiblatexOnly(String type, List<Field> fields) {
-    if (TYPES.contains(type)) {
+    if (EntryTypes.isOfBiblatexOnly(type)) {
       return true;
     }
     for (Field field : fields) {
-      if (FIELDS.contains(field.name())) {
+      boolean names = field.name().equals("author") || field.name().equals("editor");
+      if (FIELDS.contains(field.name()) || names && hasExtendedName(field.value())) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean hasExtendedName(String names) {
+    return names.contains("=") && TextList.ofAnd(names).stream().anyMatch(NameReader::isExtended);
   }
 }

@@ -28,6 +28,8 @@ final class HostReader {
           "phdthesis",
           "mastersthesis");
 
+  private static final int LONGEST_PAGES = 500;
+
   private static final Pattern BARE_PAGES = Pattern.compile("[0-9]+.*|(?i)[ivxlcdm]+\\b.*");
   private static final Pattern SEVERAL = Pattern.compile(".*[–,-].*");
 
@@ -69,6 +71,9 @@ final class HostReader {
   }
 
   private static Optional<Locator> locator(String text) {
+    if (text.length() > LONGEST_PAGES) {
+      return Optional.empty();
+    }
     try {
       return Optional.of(Locator.parse(text));
     } catch (LocatorException e) {

@@ -9,6 +9,8 @@ import merese.model.Identifier;
 
 /** The numbers of an entry; a field may hold several. */
 final class IdentifierReader {
+  private static final int LONGEST = 2000;
+
   private final List<Identifier> identifiers = new ArrayList<>();
   private final List<String> remarks;
 
@@ -28,6 +30,10 @@ final class IdentifierReader {
   }
 
   private void several(String text, Function<String, Identifier> read) {
+    if (text.length() > LONGEST) {
+      remarks.add("A field of more than " + LONGEST + " characters was not read as numbers");
+      return;
+    }
     for (String item : TextList.of(text.replace(" and ", ", "), ",;")) {
       List<String> words = TextList.of(item, " ");
       boolean eachIsOne = words.stream().allMatch(w -> !read.apply(w).wrongInPrint());

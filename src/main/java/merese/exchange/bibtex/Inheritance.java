@@ -21,12 +21,34 @@ final class Inheritance {
   /** A longer chain of cross-references is not followed to its end. */
   private static final int DEEPEST = 16;
 
+  /** So many keys that are missing are named. */
+  private static final int MOST_MISSING = 20;
+
   private static final Set<String> NEVER =
       Set.of(
-          "crossref", "xref", "xdata", "ids", "entryset", "entrysubtype", "execute", "label",
-          "options", "presort", "related", "relatedoptions", "relatedstring", "relatedtype",
-          "shorthand", "shorthandintro", "sortkey", "key", "keywords", "annote", "annotation",
-          "abstract", "file");
+          "crossref",
+          "xref",
+          "xdata",
+          "ids",
+          "entryset",
+          "entrysubtype",
+          "execute",
+          "label",
+          "options",
+          "presort",
+          "related",
+          "relatedoptions",
+          "relatedstring",
+          "relatedtype",
+          "shorthand",
+          "shorthandintro",
+          "sortkey",
+          "key",
+          "keywords",
+          "annote",
+          "annotation",
+          "abstract",
+          "file");
 
   /** Titles that mean another thing in a part of the whole. */
   private static final Set<String> SHORT_TITLES =
@@ -53,8 +75,7 @@ final class Inheritance {
    */
   record Inherited(Map<String, String> fields, List<String> missing) {}
 
-  static Inherited of(
-      ReceivedRecord record, Function<String, Optional<ReceivedRecord>> byKey) {
+  static Inherited of(ReceivedRecord record, Function<String, Optional<ReceivedRecord>> byKey) {
     Inheritance inheritance = new Inheritance(byKey);
     Map<String, String> fields = inheritance.fields(record, 0);
     return new Inherited(fields, inheritance.missing);
@@ -73,9 +94,7 @@ final class Inheritance {
 
   private static List<String> keys(Field field) {
     String value = StoredValue.text(field.value()).orElse("");
-    return field.name().equals("crossref")
-        ? TextList.of(value, "")
-        : TextList.of(value, ",");
+    return field.name().equals("crossref") ? TextList.of(value, "") : TextList.of(value, ",");
   }
 
   private Map<String, String> fields(ReceivedRecord record, int depth) {
@@ -99,7 +118,9 @@ final class Inheritance {
     }
     Optional<ReceivedRecord> parent = byKey.apply(key);
     if (parent.isEmpty()) {
-      missing.add(key);
+      if (missing.size() < MOST_MISSING && !missing.contains(key)) {
+        missing.add(key);
+      }
       return;
     }
     boolean renames =
@@ -148,8 +169,7 @@ final class Inheritance {
   /** What a child calls the whole that it is part of: "book", "main", "journal" or nothing. */
   private static String whole(String parent, String child) {
     boolean inBook = Set.of("inbook", "bookinbook", "suppbook").contains(child);
-    boolean inCollection =
-        Set.of("incollection", "inreference", "suppcollection").contains(child);
+    boolean inCollection = Set.of("incollection", "inreference", "suppcollection").contains(child);
     boolean inProceedings = Set.of("inproceedings", "conference").contains(child);
     return switch (parent) {
       case "mvbook" -> inBook || child.equals("book") ? "main" : "";

@@ -39,7 +39,8 @@ record KindReader(SourceKind kind, boolean mine) {
 
   private static boolean isOnlyOnline(EntryFields fields) {
     Optional<String> howPublished = fields.latex("howpublished");
-    boolean onlyAddress = howPublished.isPresent() && howPublished.flatMap(WebField::alone).isPresent();
+    boolean onlyAddress =
+        howPublished.isPresent() && howPublished.flatMap(WebField::alone).isPresent();
     boolean otherwise =
         fields.has("publisher", "booktitle", "journal", "journaltitle", "isbn", "institution")
             || howPublished.isPresent() && !onlyAddress;

@@ -38,7 +38,8 @@ final class NameReader {
     for (String item : items.subList(0, Math.min(items.size(), MOST))) {
       if (!item.equalsIgnoreCase("others")) {
         if (!isExtended(item) && TextList.of(item, ",").size() > MOST_COMMAS + 1) {
-          remarks.add("A name has more than " + MOST_COMMAS + " commas: " + LatexReader.plain(item));
+          remarks.add(
+              "A name has more than " + MOST_COMMAS + " commas: " + LatexReader.plain(item));
         }
         name(item).ifPresent(names::add);
       }
@@ -69,8 +70,7 @@ final class NameReader {
   }
 
   private static Optional<Name> person(String family, String given, String prefix, String suffix) {
-    return some(family)
-        .map(name -> new Name.Person(name, some(given), some(prefix), some(suffix)));
+    return some(family).map(name -> new Name.Person(name, some(given), some(prefix), some(suffix)));
   }
 
   private static Optional<String> some(String latex) {
@@ -93,15 +93,15 @@ final class NameReader {
       int equals = part.indexOf('=');
       if (equals > 0) {
         String value = part.substring(equals + 1).strip();
-        parts.put(key(part, equals), value.endsWith("\"") && part.startsWith("\"") ? chop(value) : value);
+        parts.put(
+            key(part, equals), value.endsWith("\"") && part.startsWith("\"") ? chop(value) : value);
       }
     }
     String family = parts.getOrDefault("family", "");
     String given = parts.getOrDefault("given", "");
     return family.isBlank()
         ? body(given)
-        : person(
-            family, given, parts.getOrDefault("prefix", ""), parts.getOrDefault("suffix", ""));
+        : person(family, given, parts.getOrDefault("prefix", ""), parts.getOrDefault("suffix", ""));
   }
 
   private static String key(String part, int equals) {

@@ -27,6 +27,8 @@ final class Survey {
 
   static Survey of(Spool bytes) throws IOException {
     Set<String> wanted = new HashSet<>();
+    Set<String> seen = new HashSet<>();
+    Map<String, Entry> found = new HashMap<>();
     String format = FormatSense.BIBTEX;
     BibtexItems items = new BibtexItems(bytes);
     for (Optional<Item> item = items.next(); item.isPresent(); item = items.next()) {
@@ -37,22 +39,38 @@ final class Survey {
         for (String parent : Inheritance.parents(entry.fields())) {
           wanted.add(folded(parent));
         }
+        if (seen.add(folded(entry.key()))) {
+          find(entry, wanted, found);
+        }
       }
     }
-    return new Survey(format, wanted.isEmpty() ? Map.of() : parents(bytes, format, wanted));
+    boolean complete = wanted.stream().allMatch(found::containsKey);
+    return new Survey(format, parents(format, complete ? found : findAll(bytes, wanted)));
   }
 
-  private static Map<String, ReceivedRecord> parents(Spool bytes, String format, Set<String> wanted)
-      throws IOException {
-    Map<String, ReceivedRecord> parents = new HashMap<>();
+  /** Again, for what stands before the entries that inherit from it; the first of a key holds. */
+  private static Map<String, Entry> findAll(Spool bytes, Set<String> wanted) throws IOException {
+    Map<String, Entry> found = new HashMap<>();
     BibtexItems items = new BibtexItems(bytes);
     for (Optional<Item> item = items.next(); item.isPresent(); item = items.next()) {
-      if (item.get() instanceof Entry entry && wanted.contains(folded(entry.key()))) {
-        ReceivedRecord record = record(format, entry);
-        parents.putIfAbsent(entry.key(), record);
-        parents.putIfAbsent(folded(entry.key()), record);
+      if (item.get() instanceof Entry entry) {
+        find(entry, wanted, found);
       }
     }
+    return found;
+  }
+
+  private static void find(Entry entry, Set<String> wanted, Map<String, Entry> found) {
+    String folded = folded(entry.key());
+    if (wanted.contains(folded)) {
+      found.putIfAbsent(entry.key(), entry);
+      found.putIfAbsent(folded, entry);
+    }
+  }
+
+  private static Map<String, ReceivedRecord> parents(String format, Map<String, Entry> found) {
+    Map<String, ReceivedRecord> parents = new HashMap<>();
+    found.forEach((key, entry) -> parents.put(key, record(format, entry)));
     return parents;
   }
 

@@ -7,7 +7,9 @@ import java.util.List;
 final class TextList {
   private TextList() {}
 
-  /** Names or places, joined with "and", as BibTeX cuts them: the word in any case, in white space. */
+  /**
+   * Names or places, joined with "and", as BibTeX cuts them: the word in any case, in white space.
+   */
   static List<String> ofAnd(String latex) {
     List<String> items = new ArrayList<>();
     int depth = 0;

@@ -19,7 +19,8 @@ final class WebField {
     StringBuilder address = new StringBuilder();
     for (int i = 0; i < raw.length(); i++) {
       char c = raw.charAt(i);
-      boolean escapes = c == '\\' && i + 1 < raw.length() && "_%#&~$".indexOf(raw.charAt(i + 1)) >= 0;
+      boolean escapes =
+          c == '\\' && i + 1 < raw.length() && "_%#&~$".indexOf(raw.charAt(i + 1)) >= 0;
       if (!escapes && c != '{' && c != '}' && !Character.isISOControl(c)) {
         address.append(c);
       }
