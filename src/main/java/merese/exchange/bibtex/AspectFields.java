@@ -1,6 +1,7 @@
 package merese.exchange.bibtex;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,55 +24,57 @@ import merese.model.Work;
 /**
  * The fields for parts of a description that have been changed since a record came. They have the
  * names that the record uses, as far as it has any: {@code location} where the place stood in
- * {@code location}, and otherwise those of the flavour.
+ * {@code location}, and otherwise those of its format. What has no field in such a record is said
+ * in its note.
  */
 final class AspectFields {
   private final Work work;
   private final Edition edition;
   private final Imprint imprint;
   private final ReceivedRecord record;
+  private final String type;
   private final FieldAspects aspects;
   private final boolean modern;
-  private final Map<String, String> fields = new LinkedHashMap<>();
+  private final Map<Aspect, Map<String, String>> all = new EnumMap<>(Aspect.class);
+  private final List<Sentence> sentences = new ArrayList<>();
+  private Map<String, String> fields = Map.of();
+  private boolean dateSaysAll;
 
-  private AspectFields(Outgoing source, ReceivedRecord record, FieldAspects aspects) {
+  private AspectFields(Outgoing source, ReceivedRecord record, String type, FieldAspects aspects) {
     this.work = source.work();
     this.edition = source.edition();
     this.imprint = edition.imprint();
     this.record = record;
+    this.type = type;
     this.aspects = aspects;
-    this.modern = record.format().equals(Flavour.BIBLATEX.format());
+    this.modern = FormatSense.isBiblatex(record.format());
   }
 
-  /** By name, each as LaTeX; none where the library says nothing of it. */
-  static Map<String, String> of(
-      Outgoing source, ReceivedRecord record, FieldAspects aspects, Aspect aspect) {
-    AspectFields made = new AspectFields(source, record, aspects);
-    made.make(aspect);
-    return made.fields;
-  }
+  /**
+   * @param fields of each part of the description, by name, each as LaTeX
+   * @param sentences what is for the note
+   */
+  record Made(Map<Aspect, Map<String, String>> fields, List<Sentence> sentences) {}
 
-  /** What has no field, as sentences for the note. */
-  static List<Sentence> sentences(Outgoing source, Set<Aspect> changed) {
-    Set<Topic> fielded = Set.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE);
-    List<Sentence> sentences = new ArrayList<>();
-    if (changed.contains(Aspect.OCCASION) && BiblatexType.isSale(source.work())) {
-      sentences.add(new Sentence(Aspect.OCCASION, Makers.sale(source.edition())));
-    }
-    source
-        .edition()
-        .online()
-        .flatMap(Edition.Online::accessed)
-        .filter(day -> changed.contains(Aspect.ONLINE) && !isDay(day))
-        .ifPresent(day -> sentences.add(new Sentence(Aspect.ONLINE, "Accessed " + day)));
+  /**
+   * @param type that the entry has now
+   */
+  static Made of(
+      Outgoing source,
+      ReceivedRecord record,
+      String type,
+      FieldAspects aspects,
+      Set<Aspect> changed) {
+    AspectFields made = new AspectFields(source, record, type, aspects);
+    changed.forEach(made::make);
+    Set<Topic> fielded =
+        made.dateSaysAll
+            ? Set.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE, Topic.DATE)
+            : Set.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE);
     NoteField.sentences(source, fielded, List.of()).stream()
         .filter(sentence -> changed.contains(sentence.says()))
-        .forEach(sentences::add);
-    return sentences;
-  }
-
-  private static boolean isDay(String accessed) {
-    return accessed.matches("\\d{4}-\\d{2}-\\d{2}");
+        .forEach(made.sentences::add);
+    return new Made(made.all, made.sentences);
   }
 
   private void set(String field, String latex) {
@@ -84,14 +87,24 @@ final class AspectFields {
     words.map(LatexText::of).ifPresent(latex -> set(field, latex));
   }
 
-  /** Of several names for the same thing, the one that the record has. */
+  private void say(Aspect aspect, String words) {
+    sentences.add(new Sentence(aspect, words));
+  }
+
+  private boolean has(String field) {
+    return record.field(field).isPresent();
+  }
+
+  /** Of two names for the same thing, the one that the record has. */
   private String named(String modernName, String olderName) {
     String first = modern ? modernName : olderName;
     String second = modern ? olderName : modernName;
-    return record.field(first).isEmpty() && record.field(second).isPresent() ? second : first;
+    return !has(first) && has(second) ? second : first;
   }
 
   private void make(Aspect aspect) {
+    fields = new LinkedHashMap<>();
+    all.put(aspect, fields);
     switch (aspect) {
       case TITLE -> title();
       case PEOPLE -> people();
@@ -101,7 +114,7 @@ final class AspectFields {
               "edition",
               modern ? EditionStatement.whole(imprint) : EditionStatement.of(imprint).either());
       case DATE -> date();
-      case PLACES -> set(named("location", "address"), LatexText.list(imprint.places()));
+      case PLACES -> places();
       case PUBLISHER -> publisher();
       case VOLUMES -> imprint.volumes().ifPresent(count -> set("volumes", Integer.toString(count)));
       case SERIES -> imprint.series().ifPresent(this::series);
@@ -111,17 +124,20 @@ final class AspectFields {
           edition
               .lineage()
               .flatMap(lineage -> BiblatexDate.year(lineage.originalYear()))
-              .ifPresent(
-                  year ->
-                      set(record.field("origyear").isPresent() ? "origyear" : "origdate", year));
-      case ARCHIVE -> archive();
-      case ONLINE -> online();
-      case KIND, OTHER_TITLES, NOTED_AS, OCCASION -> {}
+              .ifPresent(year -> set(has("origyear") ? "origyear" : "origdate", year));
+      case OCCASION -> {
+        if (BiblatexType.isSale(work) && edition.occasion().isPresent()) {
+          say(Aspect.OCCASION, Makers.sale(edition));
+        }
+      }
+      case ARCHIVE -> edition.archive().ifPresent(this::archive);
+      case ONLINE -> edition.online().ifPresent(this::online);
+      case KIND, OTHER_TITLES, NOTED_AS -> {}
     }
   }
 
   private void title() {
-    if (modern || record.field("subtitle").isPresent()) {
+    if (modern || has("subtitle")) {
       set("title", BibtexTitle.of(work.title(), work.language()));
       work.subtitle().ifPresent(s -> set("subtitle", BibtexTitle.of(s, work.language())));
     } else {
@@ -145,33 +161,57 @@ final class AspectFields {
 
   private void language() {
     Optional<String> name = work.language().flatMap(LanguageName::of);
-    String field = record.field("language").isPresent() ? "language" : "langid";
-    name.ifPresent(language -> set(field, language));
+    name.ifPresent(language -> set(has("language") ? "language" : "langid", language));
   }
 
+  /** BibTeX has no rules for a year, so that it may stand there as it is printed. */
   private void date() {
-    boolean dated = record.field("date").isPresent();
-    if (dated || modern && record.field("year").isEmpty()) {
-      BiblatexDate.of(imprint, Optional.empty()).edtf().ifPresent(date -> set("date", date));
-    } else {
-      imprint.year().ifPresent(year -> set("year", Integer.toString(year)));
+    if (has("date") || modern && !has("year")) {
+      BiblatexDate date = BiblatexDate.of(imprint, Optional.empty());
+      date.edtf().ifPresent(edtf -> set("date", edtf));
+      dateSaysAll = date.saysAll();
+      return;
+    }
+    Optional<String> printed =
+        imprint
+            .yearPrinted()
+            .filter(p -> !modern && DateReader.of(p.strip()).year().equals(imprint.year()));
+    dateSaysAll = printed.isPresent();
+    text("year", printed);
+    if (printed.isEmpty() && imprint.year().isPresent()) {
+      set("year", Integer.toString(imprint.year().getAsInt()));
+    }
+  }
+
+  private void places() {
+    if (!type.equals("patent")) {
+      set(named("location", "address"), LatexText.list(imprint.places()));
+    } else if (!imprint.places().isEmpty()) {
+      say(Aspect.PLACES, String.join(", ", imprint.places()));
     }
   }
 
   private void publisher() {
     String field =
         List.of("publisher", "howpublished", "organization", "institution").stream()
-            .filter(name -> record.field(name).isPresent())
-            .filter(name -> aspects.of(name).contains(Aspect.PUBLISHER))
+            .filter(name -> has(name) && aspects.of(name).contains(Aspect.PUBLISHER))
             .findFirst()
-            .orElse(record.type().equals("booklet") ? "howpublished" : "publisher");
+            .orElse(type.equals("booklet") ? "howpublished" : "publisher");
     imprint
         .publisher()
         .map(p -> field.equals("howpublished") ? LatexText.of(p) : LatexText.oneOfList(p))
         .ifPresent(p -> set(field, p));
   }
 
+  /** A number that the record has already for something else must not become that of a series. */
   private void series(String printed) {
+    boolean numberIsOther = has("number") && !aspects.of("number").contains(Aspect.SERIES);
+    boolean volumeIsOther =
+        has("volume") && !modern && FieldAspects.NONE.equals(aspects.of("volume"));
+    if (numberIsOther || volumeIsOther || type.equals("article")) {
+      say(Aspect.SERIES, printed);
+      return;
+    }
     EditionStatement.Series series = EditionStatement.series(printed);
     boolean byVolume =
         aspects.of("volume").contains(Aspect.SERIES)
@@ -185,18 +225,25 @@ final class AspectFields {
     numbers.isbn().ifPresent(isbn -> set("isbn", isbn));
     numbers.issn().ifPresent(issn -> set("issn", issn));
     numbers.doi().ifPresent(doi -> set("doi", doi));
+    numbers.others().forEach(number -> say(Aspect.IDENTIFIERS, number));
   }
 
   private void container(Container container) {
+    if (HostReader.isWhole(type)) {
+      say(Aspect.CONTAINER, "In " + Makers.within(container));
+      return;
+    }
     boolean journal =
-        record.type().equals("article")
-            || record.field("journal").isPresent()
-            || record.field("journaltitle").isPresent();
+        type.equals("article")
+            || type.equals(record.type()) && (has("journal") || has("journaltitle"));
     text(journal ? named("journaltitle", "journal") : "booktitle", Optional.of(container.title()));
     text("volume", container.volume());
-    text("number", container.issue().or(container::part));
-    boolean both = container.issue().isPresent() && container.part().isPresent();
-    text(modern ? "issue" : "part", container.part().filter(p -> both));
+    if (journal) {
+      text("number", container.issue());
+    } else {
+      container.issue().ifPresent(issue -> say(Aspect.CONTAINER, "No. " + issue));
+    }
+    text("part", container.part());
     container.pages().ifPresent(this::pages);
   }
 
@@ -206,11 +253,10 @@ final class AspectFields {
     text("pages", Optional.of(simple.map(Locator.Simple::value).orElse(extent.printed())));
   }
 
-  private void archive() {
-    boolean thesis = record.type().endsWith("thesis");
-    if (thesis && edition.archive().isPresent()) {
-      Edition.Archive university = edition.archive().get();
-      String older = record.type().equals("thesis") ? "institution" : "school";
+  /** Only a thesis has a field for it. */
+  private void archive(Edition.Archive university) {
+    if (type.endsWith("thesis")) {
+      String older = type.equals("thesis") ? "institution" : "school";
       set(named("institution", older), LatexText.oneOfList(university.repository()));
       university.degree().map(String::strip).ifPresent(this::degree);
     }
@@ -218,34 +264,28 @@ final class AspectFields {
 
   /** Nothing where the type of the entry says it. */
   private void degree(String degree) {
-    String said =
-        switch (record.type()) {
-          case "phdthesis" -> "PhD";
-          case "mastersthesis" -> "Master's";
-          default -> "";
-        };
+    boolean said =
+        type.equals("phdthesis") && degree.equals("PhD")
+            || type.equals("mastersthesis") && degree.equals("Master's");
     String key =
-        switch (record.type().equals("thesis") ? degree : "") {
+        switch (type.equals("thesis") ? degree : "") {
           case "PhD" -> "phdthesis";
           case "MA" -> "mathesis";
           case "BA" -> "bathesis";
           default -> LatexText.of(degree);
         };
-    if (!degree.equals(said)) {
+    if (!said) {
       set("type", key);
     }
   }
 
-  private void online() {
-    edition
-        .online()
-        .ifPresent(
-            online -> {
-              WebAddress.of(online.url()).ifPresent(url -> set("url", url));
-              online
-                  .accessed()
-                  .filter(day -> isDay(day) && fields.containsKey("url"))
-                  .ifPresent(day -> set("urldate", day));
-            });
+  private void online(Edition.Online online) {
+    WebAddress.of(online.url()).ifPresent(url -> set("url", url));
+    boolean isDay = online.accessed().filter(d -> d.matches("\\d{4}-\\d{2}-\\d{2}")).isPresent();
+    if (isDay && fields.containsKey("url")) {
+      set("urldate", online.accessed().get());
+    } else {
+      online.accessed().ifPresent(day -> say(Aspect.ONLINE, "Accessed " + day));
+    }
   }
 }

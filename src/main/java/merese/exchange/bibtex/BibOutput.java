@@ -13,9 +13,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import merese.exchange.Aspect;
 import merese.exchange.Outgoing;
+import merese.exchange.bibtex.ReceivedEntry.Merged;
 import merese.model.ReceivedRecord;
 import merese.model.ReceivedRecord.Field;
 import merese.model.Work;
@@ -97,7 +98,7 @@ final class BibOutput {
     }
     for (Entry entry : inOrder()) {
       boolean asItCame = entry.record().isPresent();
-      ReceivedRecord written = asItCame ? received(entry) : made(entry.source());
+      ReceivedRecord written = asItCame ? annotated(entry) : made(entry.source());
       out.entry(entry.key(), references.renamed(written));
     }
   }
@@ -191,6 +192,11 @@ final class BibOutput {
     return Homeless.added(entry, whole, FieldAspects.of(whole, reading));
   }
 
+  private ReceivedRecord annotated(Entry entry) {
+    String notes = AnnoteField.of(entry.source().ownNotes(), labels);
+    return ReceivedEntry.annotated(received(entry), flavour, notes);
+  }
+
   /** An entry as it came, but for what has changed. */
   private ReceivedRecord received(Entry entry) {
     ReceivedRecord record = entry.record().orElseThrow();
@@ -199,26 +205,16 @@ final class BibOutput {
     boolean left =
         parent.filter(id -> !references.goesOut(id) && known(id).isPresent()).isPresent();
     ReceivedRecord whole = left ? WholeRecord.of(record, this::known) : record;
-    ReceivedRecord now = merged(entry.source(), whole);
-    if (!left
-        && !Inheritance.parents(record.fields()).isEmpty()
-        && saysTooMuch(entry.source(), now)) {
-      now = merged(entry.source(), WholeRecord.of(record, this::known));
+    Function<ReceivedRecord, Work> readAs = r -> BibtexMeaning.of(r, this::known);
+    Merged now = ReceivedEntry.of(entry.source(), whole, flavour, readAs);
+    boolean inherits = !left && !Inheritance.parents(record.fields()).isEmpty();
+    if (inherits && now.unsaid() > 0) {
+      ReceivedRecord alone = WholeRecord.of(record, this::known);
+      Merged freed = ReceivedEntry.of(entry.source(), alone, flavour, readAs);
+      now = freed.unsaid() < now.unsaid() ? freed : now;
     }
     beingMade.remove(entry.key());
-    return now;
-  }
-
-  private ReceivedRecord merged(Outgoing source, ReceivedRecord record) {
-    Work reading = BibtexMeaning.of(record, this::known);
-    return ReceivedEntry.of(source, record, flavour, reading, labels);
-  }
-
-  /** Whether it takes over something that the library no longer says. */
-  private boolean saysTooMuch(Outgoing source, ReceivedRecord entry) {
-    Work now = source.work().withOnly(source.edition());
-    Work read = BibtexMeaning.of(entry, this::known);
-    return Aspect.differing(now, read).stream().anyMatch(aspect -> aspect.isSilent(now));
+    return now.record();
   }
 
   /** An entry that another takes fields over from, as it goes out. */

@@ -163,15 +163,11 @@ final class EntryMaker {
 
   /** In a type that knows no journal and no book round it, words say what it stands in. */
   private void within(String host) {
-    List<String> words = new ArrayList<>(List.of((source.part().isPresent() ? "In " : "") + host));
-    if (source.part().isEmpty()) {
-      Edition.Container container = edition.container().get();
-      container.volume().ifPresent(v -> words.add("vol. " + v));
-      container.part().ifPresent(p -> words.add("part " + p));
-      container.issue().ifPresent(i -> words.add("no. " + i));
-    }
-    extent().ifPresent(e -> words.add(e.printed()));
-    String all = String.join(", ", words);
+    String extent = extent().map(e -> ", " + e.printed()).orElse("");
+    String all =
+        source.part().isPresent()
+            ? "In " + host + extent
+            : Makers.within(edition.container().get());
     if (type == EntryType.MISC || type == EntryType.BOOKLET) {
       text("howpublished", Optional.of(all));
     } else {

@@ -14,14 +14,14 @@ import merese.model.Work;
  * are it is none: they have no home in a library.
  *
  * <p>A field is that of what it says in the first place: a translator is one of the people, though
- * that there is one also makes a reprint a translation.
+ * that there is one also makes a reprint a translation; and a note that stands in for a missing
+ * title stays where there is one.
  */
 final class FieldAspects {
   private static final Set<String> THESES = Set.of("thesis", "phdthesis", "mastersthesis");
-  private static final Set<Aspect> NONE = Set.of();
+  static final Set<Aspect> NONE = Set.of();
 
   private final ReceivedRecord record;
-  private final boolean hasTitle;
   private final boolean hasSeries;
   private final boolean isThesis;
   private final boolean isHosted;
@@ -30,13 +30,13 @@ final class FieldAspects {
 
   private FieldAspects(ReceivedRecord record, Work reading) {
     this.record = record;
-    this.hasTitle = record.field("title").isPresent() || !reading.title().startsWith("[");
     this.hasSeries = reading.editions().get(0).imprint().series().isPresent();
     this.isThesis = THESES.contains(record.type());
     Container container = reading.editions().get(0).container().orElse(null);
     this.isHosted = container != null;
-    this.isInJournal =
-        isHosted && (record.type().equals("article") || record.field("booktitle").isEmpty());
+    boolean inBook = record.field("booktitle").isPresent();
+    boolean named = record.field("journal").isPresent() || record.field("journaltitle").isPresent();
+    this.isInJournal = isHosted && (!inBook || named && record.type().equals("article"));
     this.hasPages = isHosted && container.pages().isPresent();
   }
 
@@ -69,7 +69,7 @@ final class FieldAspects {
       case "journal", "journaltitle", "journalsubtitle" ->
           isInJournal ? EnumSet.of(Aspect.CONTAINER) : NONE;
       case "booktitle", "booksubtitle" ->
-          isHosted && !isInJournal ? EnumSet.of(Aspect.CONTAINER) : suppliedTitle();
+          isHosted && !isInJournal ? EnumSet.of(Aspect.CONTAINER) : NONE;
       case "address", "location" ->
           record.type().equals("patent") ? NONE : EnumSet.of(Aspect.PLACES);
       case "publisher" -> EnumSet.of(Aspect.PUBLISHER);
@@ -92,9 +92,14 @@ final class FieldAspects {
 
   private Set<Aspect> number() {
     boolean ofJournal = record.type().equals("article") || record.type().equals("suppperiodical");
-    return !ofJournal && hasSeries
-        ? EnumSet.of(Aspect.SERIES)
-        : isInJournal ? EnumSet.of(Aspect.CONTAINER) : NONE;
+    Set<Aspect> number = EnumSet.noneOf(Aspect.class);
+    if (!ofJournal && hasSeries) {
+      number.add(Aspect.SERIES);
+    }
+    if (isInJournal) {
+      number.add(Aspect.CONTAINER);
+    }
+    return number;
   }
 
   private Set<Aspect> volume() {
@@ -115,16 +120,11 @@ final class FieldAspects {
         ? record.field("url").isPresent() ? NONE : EnumSet.of(Aspect.ONLINE)
         : record.type().equals("booklet") && record.field("publisher").isEmpty()
             ? EnumSet.of(Aspect.PUBLISHER)
-            : suppliedTitle();
+            : NONE;
   }
 
   private Set<Aspect> publisherOf(String type) {
     boolean ofType = record.type().equals(type) || record.type().equals("tech" + type);
     return ofType && record.field("publisher").isEmpty() ? EnumSet.of(Aspect.PUBLISHER) : NONE;
-  }
-
-  /** What stands in for a title where there is none. */
-  private Set<Aspect> suppliedTitle() {
-    return hasTitle || record.field("note").isPresent() ? NONE : EnumSet.of(Aspect.TITLE);
   }
 }

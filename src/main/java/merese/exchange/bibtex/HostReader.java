@@ -35,8 +35,13 @@ final class HostReader {
 
   private HostReader() {}
 
+  /** Whether an entry of a type is taken for a whole, whatever it says that it is in. */
+  static boolean isWhole(String type) {
+    return WHOLE.contains(type);
+  }
+
   static Optional<Container> of(String type, EntryFields fields) {
-    if (WHOLE.contains(type)) {
+    if (isWhole(type)) {
       return Optional.empty();
     }
     Optional<String> journal =

@@ -62,6 +62,16 @@ record Makers(Optional<String> authors, Optional<String> editors, List<Name> hos
     return String.join(", ", words);
   }
 
+  /** What something stands in and where, in words. */
+  static String within(Edition.Container container) {
+    List<String> words = new ArrayList<>(List.of(container.title()));
+    container.volume().ifPresent(v -> words.add("vol. " + v));
+    container.part().ifPresent(p -> words.add("part " + p));
+    container.issue().ifPresent(i -> words.add("no. " + i));
+    container.pages().ifPresent(e -> words.add(e.printed()));
+    return String.join(", ", words);
+  }
+
   boolean hasAuthors() {
     return authors.isPresent();
   }

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import merese.exchange.Aspect;
 import merese.exchange.Outgoing;
+import merese.exchange.bibtex.NoteField.Sentence;
 import merese.model.ReceivedRecord;
 import merese.model.ReceivedRecord.Field;
 import merese.model.Work;
@@ -25,12 +26,16 @@ final class ReceivedEntry {
   private static final Set<String> ANNOTATIONS = Set.of("annote", "annotation");
   private static final String TERMS_APART = " / ";
 
+  /** What is changed may make another field mean something else, which is then written anew. */
+  private static final int MOST_ROUNDS = 3;
+
   private final Outgoing source;
   private final ReceivedRecord record;
-  private final Flavour flavour;
   private final Set<Aspect> changed;
   private final Work reading;
   private final FieldAspects aspects;
+  private final String type;
+  private final AspectFields.Made made;
   private final List<Field> fields = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
 
@@ -38,53 +43,60 @@ final class ReceivedEntry {
       Outgoing source, ReceivedRecord record, Flavour flavour, Work reading, Set<Aspect> changed) {
     this.source = source;
     this.record = record;
-    this.flavour = flavour;
     this.reading = reading;
-    this.aspects = FieldAspects.of(record, reading);
     this.changed = changed;
+    this.aspects = FieldAspects.of(record, reading);
+    this.type = type(flavour);
+    this.made = AspectFields.of(source, record, type, aspects, changed);
   }
 
   /**
-   * @param reading what the record is read as, with one edition
+   * A record as it goes out.
+   *
+   * @param unsaid how many parts of the description its fields do not say as the library does
    */
-  static ReceivedRecord of(
+  record Merged(ReceivedRecord record, int unsaid) {}
+
+  /**
+   * @param readAs what a record is read as, with one edition
+   */
+  static Merged of(
       Outgoing source,
       ReceivedRecord record,
       Flavour flavour,
-      Work reading,
-      UnaryOperator<String> labels) {
+      Function<ReceivedRecord, Work> readAs) {
     Work now = source.work().withOnly(source.edition());
-    Set<Aspect> changed = Aspect.differing(now, reading);
-    ReceivedEntry entry = new ReceivedEntry(source, record, flavour, reading, changed);
-    if (changed.isEmpty()) {
-      entry.fields.addAll(record.fields());
-    } else {
+    Work reading = readAs.apply(record);
+    Set<Aspect> changed = EnumSet.noneOf(Aspect.class);
+    Set<Aspect> unsaid = Aspect.differing(now, reading);
+    ReceivedRecord merged = record;
+    for (int round = 0; round < MOST_ROUNDS && changed.addAll(unsaid); round++) {
+      ReceivedEntry entry = new ReceivedEntry(source, record, flavour, reading, changed);
       entry.merge();
+      merged = new ReceivedRecord(record.format(), entry.type, record.id(), entry.fields);
+      unsaid = Aspect.differing(now, readAs.apply(merged));
+      unsaid.remove(Aspect.NOTED_AS); // what has no field is said there
     }
-    entry.annotate(AnnoteField.of(source.ownNotes(), labels));
-    return new ReceivedRecord(record.format(), entry.type(), record.id(), entry.fields);
+    return new Merged(merged, unsaid.size());
   }
 
-  private String type() {
-    if (!changed.contains(Aspect.KIND)) {
+  /** That of the record, unless the library would choose another now than it would have then. */
+  private String type(Flavour flavour) {
+    if (!changed.contains(Aspect.KIND) && !changed.contains(Aspect.CONTAINER)) {
       return record.type();
     }
-    String now = made(source);
     Outgoing before = new Outgoing(reading, reading.editions().get(0), source.part(), List.of());
-    return now.equals(made(before)) ? record.type() : now;
+    String now = made(source, flavour);
+    return now.equals(made(before, flavour)) ? record.type() : now;
   }
 
-  private String made(Outgoing of) {
+  private static String made(Outgoing of, Flavour flavour) {
     return flavour == Flavour.BIBTEX
         ? EntryType.of(of, Makers.of(of)).code()
         : BiblatexType.of(of).code();
   }
 
   private void merge() {
-    Map<Aspect, Map<String, String>> made = new LinkedHashMap<>();
-    for (Aspect aspect : changed) {
-      made.put(aspect, AspectFields.of(source, record, aspects, aspect));
-    }
     Set<String> kept = new HashSet<>();
     record.fields().stream().filter(f -> stays(f.name())).forEach(f -> kept.add(f.name()));
     for (Field field : record.fields()) {
@@ -94,14 +106,14 @@ final class ReceivedEntry {
         Set<Aspect> of = EnumSet.noneOf(Aspect.class);
         of.addAll(aspects.of(field.name()));
         of.retainAll(changed);
-        of.forEach(aspect -> addMade(made.getOrDefault(aspect, Map.of()), kept));
+        of.forEach(aspect -> addMade(made.fields().get(aspect), kept));
       } else if (field.name().equals("note")) {
-        note("");
+        note();
       } else {
         keywords(field.value());
       }
     }
-    made.values().forEach(fieldsOfOne -> addMade(fieldsOfOne, kept));
+    made.fields().values().forEach(fieldsOfOne -> addMade(fieldsOfOne, kept));
     if (!names.contains("keywords") && changed.contains(Aspect.KIND)) {
       keywords("");
     }
@@ -134,32 +146,26 @@ final class ReceivedEntry {
   }
 
   /** What stood there goes; all sentences of what has changed come. */
-  private void note(String before) {
-    String ours = NoteField.latex(AspectFields.sentences(source, changed));
+  private void note() {
+    String ours = NoteField.latex(made.sentences());
     if (!ours.isEmpty() && !names.contains("note")) {
-      add("note", MadeEntry.stored(before + ours));
+      add("note", MadeEntry.stored(ours));
     }
   }
 
   /** The sentences go behind a note that stays, each unless it says so already. */
   private void addToNote() {
     if (!names.contains("note")) {
-      note("");
-      return;
-    }
-    if (!stays("note")) {
-      return;
-    }
-    for (int i = 0; i < fields.size(); i++) {
-      if (fields.get(i).name().equals("note")) {
-        String more =
-            NoteField.latex(
-                AspectFields.sentences(source, changed).stream()
-                    .filter(s -> !record.field("note").orElse("").contains(LatexText.of(s.words())))
-                    .toList());
-        fields.set(i, new Field("note", joined(fields.get(i).value(), ". ", more)));
-        return;
+      note();
+    } else if (stays("note")) {
+      int at = 0;
+      while (!fields.get(at).name().equals("note")) {
+        at++;
       }
+      String before = fields.get(at).value();
+      List<Sentence> more =
+          made.sentences().stream().filter(s -> !before.contains(LatexText.of(s.words()))).toList();
+      fields.set(at, new Field("note", joined(before, ". ", NoteField.latex(more))));
     }
   }
 
@@ -194,23 +200,33 @@ final class ReceivedEntry {
     }
   }
 
-  /** Our notes come as a field of their own, or behind an annotation, term by term. */
-  private void annotate(String ours) {
+  /**
+   * With our notes, in a field of their own or behind an annotation, term by term.
+   *
+   * @param ours as {@link AnnoteField} has them
+   */
+  static ReceivedRecord annotated(ReceivedRecord record, Flavour flavour, String ours) {
     if (ours.isEmpty()) {
-      return;
+      return record;
     }
-    for (int i = 0; i < fields.size(); i++) {
-      Field field = fields.get(i);
-      if (ANNOTATIONS.contains(field.name())) {
-        String text = StoredValue.text(field.value()).orElse(field.value());
-        Set<String> theirs = new HashSet<>(List.of(text.split(TERMS_APART)));
-        List<String> more =
-            Arrays.stream(ours.split(TERMS_APART)).filter(term -> !theirs.contains(term)).toList();
-        String latex = String.join(TERMS_APART, more);
-        fields.set(i, new Field(field.name(), joined(field.value(), TERMS_APART, latex)));
-        return;
-      }
+    List<Field> fields = new ArrayList<>(record.fields());
+    int at = 0;
+    while (at < fields.size() && !ANNOTATIONS.contains(fields.get(at).name())) {
+      at++;
     }
-    add(flavour == Flavour.BIBTEX ? "annote" : "annotation", MadeEntry.stored(ours));
+    if (at == fields.size()) {
+      String name = flavour == Flavour.BIBTEX ? "annote" : "annotation";
+      fields.add(new Field(name, MadeEntry.stored(ours)));
+    } else {
+      Field theirs = fields.get(at);
+      String text = StoredValue.text(theirs.value()).orElse(theirs.value());
+      Set<String> there = new HashSet<>(List.of(text.split(TERMS_APART)));
+      String more =
+          Arrays.stream(ours.split(TERMS_APART))
+              .filter(term -> !there.contains(term))
+              .collect(Collectors.joining(TERMS_APART));
+      fields.set(at, new Field(theirs.name(), joined(theirs.value(), TERMS_APART, more)));
+    }
+    return new ReceivedRecord(record.format(), record.type(), record.id(), fields);
   }
 }
