@@ -2,7 +2,7 @@
  * The library on disk: plain JSON that the user owns, reads and edits too.
  *
  * <p>Read {@link merese.store.LibraryFolder} first: it opens, lists, reads, checks, saves and makes
- * a library. {@link merese.store.LibraryJson} is the same JSON as bytes, for what an index stores.
+ * a library. {@link merese.store.ChangeSet} changes several of its files all or nothing. {@link merese.store.LibraryJson} is the same JSON as bytes, for what an index stores.
  * What is wrong is a {@link merese.store.Problem}, with its file, line and column, thrown by a
  * {@link merese.store.LibraryException}.
  *

@@ -3,6 +3,7 @@ package merese.exchange.bibtex;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import merese.model.Work;
 
 /**
  * Titles, kept from the styles that put them into small letters: a library does not say which words
@@ -33,6 +34,18 @@ final class BibtexTitle {
       safe = word.endsWith(":");
     }
     return out.toString();
+  }
+
+  /** The title of a work with its subtitle after a colon, where it has one. */
+  static String whole(Work work) {
+    return of(wholeText(work), work.language());
+  }
+
+  /** The same as plain text. */
+  static String wholeText(Work work) {
+    String title = work.title();
+    String joint = title.endsWith("?") || title.endsWith("!") ? " " : ": ";
+    return work.subtitle().map(subtitle -> title + joint + subtitle).orElse(title);
   }
 
   private static String withoutFirstLetter(String word) {

@@ -20,6 +20,14 @@ record EditionStatement(Optional<String> field, Optional<String> rest) {
           Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
   private static final Pattern NAMED =
       Pattern.compile("([^\\d,;]+?) (?:edition|edn?\\.?)", Pattern.CASE_INSENSITIVE);
+
+  /** No series has a longer name; the patterns are slow with one that has. */
+  private static final int LONGEST = 500;
+
+  private static final Pattern SERIES =
+      Pattern.compile("(.*[^\\s,;])[,;]?\\s+(?:(?:no|vol)\\.?\\s*)?(\\d+|[IVXLC]+)");
+  private static final Pattern PATENT =
+      Pattern.compile("(.*\\p{L}.*?)\\s+(?:[Nn]o\\.?\\s*)?(\\S*\\d\\S*)");
   private static final Map<String, Integer> WORDS =
       Map.of(
           "first", 1, "second", 2, "third", 3, "fourth", 4, "fifth", 5, "sixth", 6, "seventh", 7,
@@ -43,6 +51,50 @@ record EditionStatement(Optional<String> field, Optional<String> rest) {
     return short_
         ? new EditionStatement(Optional.of(named.group(1)), Optional.empty())
         : new EditionStatement(ordinal(imprint.number().orElse(1)), printed);
+  }
+
+  /** The field, or else all that is printed. */
+  Optional<String> either() {
+    return rest.or(() -> field);
+  }
+
+  /** For biblatex: a number, which its styles make "2nd ed.", or else the words as printed. */
+  static Optional<String> whole(Imprint imprint) {
+    Optional<String> printed = imprint.statement().map(String::strip).filter(s -> !s.isEmpty());
+    if (printed.isEmpty()) {
+      return imprint.number().isPresent() && imprint.number().getAsInt() > 0
+          ? Optional.of(Integer.toString(imprint.number().getAsInt()))
+          : Optional.empty();
+    }
+    Matcher numbered = NUMBERED.matcher(printed.get());
+    int number =
+        numbered.matches() && numbered.group(3).isBlank()
+            ? number(numbered.group(1), numbered.group(2))
+            : 0;
+    return number > 0 ? Optional.of(Integer.toString(number)) : printed;
+  }
+
+  static String ordinal(String number) {
+    return number.equals("1") ? "1st" : ordinal(Integer.parseInt(number)).orElse(number);
+  }
+
+  /** The name of a series, and its number where it has one. */
+  record Series(String title, Optional<String> number) {}
+
+  static Series series(String printed) {
+    return split(SERIES, printed);
+  }
+
+  /** What gives the number of a patent or design, such as "Registered design", and the number. */
+  static Series patent(String printed) {
+    return split(PATENT, printed);
+  }
+
+  private static Series split(Pattern pattern, String printed) {
+    Matcher matcher = pattern.matcher(printed);
+    return printed.length() <= LONGEST && matcher.matches()
+        ? new Series(matcher.group(1), Optional.of(matcher.group(2)))
+        : new Series(printed, Optional.empty());
   }
 
   private static int number(String digits, String word) {

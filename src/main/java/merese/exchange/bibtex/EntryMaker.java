@@ -1,21 +1,21 @@
 package merese.exchange.bibtex;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import merese.exchange.Outgoing;
+import merese.exchange.bibtex.NoteField.Sentence;
+import merese.exchange.bibtex.NoteField.Topic;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Imprint;
 import merese.model.Edition.Lineage.Form;
-import merese.model.Identifier.Scheme;
 import merese.model.Locator;
 import merese.model.LocatorKind;
 import merese.model.Name;
@@ -24,9 +24,6 @@ import merese.model.Work;
 
 /** The fields of one entry, by name, each as LaTeX. */
 final class EntryMaker {
-  private static final Pattern SERIES =
-      Pattern.compile("(.*[^\\s,;])[,;]?\\s+(?:(?:no|vol)\\.?\\s*)?(\\d+|[IVXLC]+)");
-
   private final Outgoing source;
   private final Work work;
   private final Edition edition;
@@ -45,25 +42,30 @@ final class EntryMaker {
     this.type = EntryType.of(source, makers);
   }
 
-  /** An entry's type and its fields in their order. */
-  record Made(EntryType type, Map<String, String> fields) {}
-
-  static Made make(Outgoing source, UnaryOperator<String> labels) {
+  static MadeEntry make(Outgoing source, UnaryOperator<String> labels) {
     EntryMaker maker = new EntryMaker(source);
     maker.names();
     maker.titles();
     maker.published();
     maker.online();
-    maker.set("note", NoteField.of(source, maker.type, maker.unplaced));
-    maker.set("keywords", LatexText.of(kind(source)));
+    List<Sentence> sentences = NoteField.sentences(source, maker.fielded(), maker.unplaced);
+    maker.set("note", NoteField.latex(sentences));
+    maker.set("keywords", LatexText.of(MadeEntry.kind(source.work())));
     source.work().language().flatMap(LanguageName::of).ifPresent(l -> maker.set("langid", l));
     maker.set("annote", AnnoteField.of(source.ownNotes(), labels));
-    return new Made(maker.type, maker.fields);
+    return new MadeEntry(maker.type.code(), maker.fields);
   }
 
-  private static String kind(Outgoing source) {
-    String kind = source.work().kind().words();
-    return source.work().mine() ? kind + ", own work" : kind;
+  private Set<Topic> fielded() {
+    Set<Topic> fielded = EnumSet.noneOf(Topic.class);
+    if (type == EntryType.BOOK || type == EntryType.INCOLLECTION) {
+      fielded.add(Topic.VOLUMES);
+    }
+    String degree = edition.archive().flatMap(Edition.Archive::degree).orElse("").strip();
+    if (type != EntryType.MISC && degree.matches("(?i)ph\\.?d\\.?")) {
+      fielded.add(Topic.DEGREE);
+    }
+    return fielded;
   }
 
   private void set(String field, String latex) {
@@ -104,8 +106,7 @@ final class EntryMaker {
   }
 
   private void titles() {
-    String whole =
-        work.subtitle().map(s -> work.title() + joint(work.title()) + s).orElse(work.title());
+    String whole = BibtexTitle.wholeText(work);
     String title = source.part().map(Edition.Part::title).orElse(whole);
     set("title", BibtexTitle.of(title, work.language()));
     Optional<String> host =
@@ -143,10 +144,6 @@ final class EntryMaker {
     }
   }
 
-  private static String joint(String title) {
-    return title.endsWith("?") || title.endsWith("!") ? " " : ": ";
-  }
-
   private Optional<Locator> extent() {
     return source
         .part()
@@ -166,15 +163,11 @@ final class EntryMaker {
 
   /** In a type that knows no journal and no book round it, words say what it stands in. */
   private void within(String host) {
-    List<String> words = new ArrayList<>(List.of((source.part().isPresent() ? "In " : "") + host));
-    if (source.part().isEmpty()) {
-      Edition.Container container = edition.container().get();
-      container.volume().ifPresent(v -> words.add("vol. " + v));
-      container.part().ifPresent(p -> words.add("part " + p));
-      container.issue().ifPresent(i -> words.add("no. " + i));
-    }
-    extent().ifPresent(e -> words.add(e.printed()));
-    String all = String.join(", ", words);
+    String extent = extent().map(e -> ", " + e.printed()).orElse("");
+    String all =
+        source.part().isPresent()
+            ? "In " + host + extent
+            : Makers.within(edition.container().get());
     if (type == EntryType.MISC || type == EntryType.BOOKLET) {
       text("howpublished", Optional.of(all));
     } else {
@@ -214,26 +207,15 @@ final class EntryMaker {
     edition
         .lineage()
         .filter(lineage -> lineage.form() == Form.REPRINT || lineage.form() == Form.FACSIMILE)
-        .map(Edition.Lineage::originalYear)
-        .filter(year -> year.isPresent())
-        .ifPresent(year -> set("origdate", year(year.getAsInt())));
-    if (type == EntryType.BOOK || type == EntryType.INCOLLECTION || type == EntryType.BOOKLET) {
-      set("isbn", isbns().collect(Collectors.joining(", ")));
-    } else {
-      isbns().forEach(isbn -> unplaced.add("ISBN " + isbn));
-    }
-  }
-
-  private Stream<String> isbns() {
-    return imprint.identifiers(Scheme.ISBN).stream()
-        .filter(isbn -> !isbn.wrongInPrint())
-        .map(isbn -> LatexText.of(isbn.value()));
-  }
-
-  /** Four digits, as ISO 8601 has it. */
-  private static String year(int year) {
-    String digits = Integer.toString(year);
-    return "0".repeat(Math.max(0, 4 - digits.length())) + digits;
+        .flatMap(lineage -> BiblatexDate.year(lineage.originalYear()))
+        .ifPresent(year -> set("origdate", year));
+    boolean isBook =
+        type == EntryType.BOOK || type == EntryType.INCOLLECTION || type == EntryType.BOOKLET;
+    Numbers numbers = Numbers.of(imprint, isBook, type == EntryType.ARTICLE);
+    numbers.isbn().ifPresent(isbn -> set("isbn", isbn));
+    numbers.issn().ifPresent(issn -> set("issn", issn));
+    numbers.doi().ifPresent(doi -> set("doi", doi));
+    unplaced.addAll(numbers.others());
   }
 
   private void statementInWords(EditionStatement statement) {
@@ -244,37 +226,19 @@ final class EntryMaker {
   }
 
   private void series(String printed) {
-    Matcher matcher = SERIES.matcher(printed);
-    if (matcher.matches()) {
-      text("series", Optional.of(matcher.group(1)));
-      text("number", Optional.of(matcher.group(2)));
-    } else {
-      text("series", Optional.of(printed));
-    }
+    EditionStatement.Series series = EditionStatement.series(printed);
+    text("series", Optional.of(series.title()));
+    text("number", series.number());
   }
 
   private void address() {
-    set(
-        "address",
-        imprint.places().stream()
-            .map(LatexText::oneOfList)
-            .filter(place -> !place.isEmpty())
-            .collect(Collectors.joining(" and ")));
+    set("address", LatexText.list(imprint.places()));
   }
 
   private void howPublished() {
     List<String> words = new ArrayList<>();
     if (work.kind() == SourceKind.SALE_CATALOGUE) {
-      words.add("Sale catalogue");
-      edition
-          .occasion()
-          .ifPresent(
-              sale -> {
-                sale.house().or(imprint::publisher).ifPresent(words::add);
-                sale.city().ifPresent(words::add);
-                sale.dates().ifPresent(words::add);
-                sale.code().ifPresent(code -> words.add("sale " + code));
-              });
+      words.add(Makers.sale(edition));
     } else if (!fields.containsKey("howpublished")) {
       imprint.publisher().ifPresent(words::add);
       words.addAll(imprint.places());

@@ -1,6 +1,8 @@
 package merese.exchange.bibtex;
 
 import java.text.Normalizer;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Writes literal text for LaTeX, so that it prints as it stands and no character of it is a command
@@ -44,6 +46,14 @@ final class LatexText {
   static String oneOfList(String text) {
     String latex = of(text);
     return BibtexNameSplit.hasAnd(latex) || latex.equals("others") ? "{" + latex + "}" : latex;
+  }
+
+  /** Several texts as such a list. */
+  static String list(List<String> texts) {
+    return texts.stream()
+        .map(LatexText::oneOfList)
+        .filter(latex -> !latex.isEmpty())
+        .collect(Collectors.joining(" and "));
   }
 
   private void write(int c) {

@@ -47,6 +47,31 @@ record Makers(Optional<String> authors, Optional<String> editors, List<Name> hos
     return bodies.isEmpty() ? names(work, Role.ORGANISER) : bodies;
   }
 
+  /** What a sale was, where, when and by which code. */
+  static String sale(Edition edition) {
+    List<String> words = new ArrayList<>(List.of("Sale catalogue"));
+    edition
+        .occasion()
+        .ifPresent(
+            sale -> {
+              sale.house().or(edition.imprint()::publisher).ifPresent(words::add);
+              sale.city().ifPresent(words::add);
+              sale.dates().ifPresent(words::add);
+              sale.code().ifPresent(code -> words.add("sale " + code));
+            });
+    return String.join(", ", words);
+  }
+
+  /** What something stands in and where, in words. */
+  static String within(Edition.Container container) {
+    List<String> words = new ArrayList<>(List.of(container.title()));
+    container.volume().ifPresent(v -> words.add("vol. " + v));
+    container.part().ifPresent(p -> words.add("part " + p));
+    container.issue().ifPresent(i -> words.add("no. " + i));
+    container.pages().ifPresent(e -> words.add(e.printed()));
+    return String.join(", ", words);
+  }
+
   boolean hasAuthors() {
     return authors.isPresent();
   }

@@ -4,56 +4,79 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import merese.exchange.Aspect;
 import merese.exchange.Outgoing;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Lineage;
-import merese.model.Identifier;
 import merese.model.Name;
 import merese.model.SourceKind;
 import merese.model.Work;
 
-/** What BibTeX has no field for, as sentences for the field {@code note}. */
+/** What an entry has no field for, as sentences for the field {@code note}. */
 final class NoteField {
+  /** What some entries have a field for; those need no sentence. */
+  enum Topic {
+    STATEMENT,
+    VOLUMES,
+    DEGREE,
+    DATE,
+    PHOTOGRAPHER,
+    ILLUSTRATOR,
+    INTERVIEWER,
+    ORGANISER
+  }
+
+  /** A sentence without its full stop, as plain text, and the part of a description it says. */
+  record Sentence(Aspect says, String words) {}
+
   private final Work work;
   private final Edition edition;
-  private final EntryType type;
-  private final List<String> sentences = new ArrayList<>();
+  private final Set<Topic> fielded;
+  private final List<Sentence> sentences = new ArrayList<>();
 
-  private NoteField(Outgoing source, EntryType type) {
+  private NoteField(Outgoing source, Set<Topic> fielded) {
     this.work = source.work();
     this.edition = source.edition();
-    this.type = type;
+    this.fielded = fielded;
   }
 
   /**
+   * @param fielded what the entry's fields say already
    * @param more sentences that the caller has besides
    */
-  static String of(Outgoing source, EntryType type, List<String> more) {
-    NoteField note = new NoteField(source, type);
-    more.forEach(sentence -> note.add(capitalised(sentence)));
+  static List<Sentence> sentences(Outgoing source, Set<Topic> fielded, List<String> more) {
+    NoteField note = new NoteField(source, fielded);
+    more.forEach(sentence -> note.add(Aspect.NOTED_AS, capitalised(sentence)));
     note.edition();
     note.dates();
     note.occasion();
     note.archive();
     note.people();
     note.rest();
-    return note.sentences.stream().map(LatexText::of).collect(Collectors.joining(". "));
+    return note.sentences;
   }
 
-  private void add(String sentence) {
+  /** The sentences as a field. */
+  static String latex(List<Sentence> sentences) {
+    return sentences.stream().map(s -> LatexText.of(s.words())).collect(Collectors.joining(". "));
+  }
+
+  private void add(Aspect says, String sentence) {
     String words = sentence.strip();
     while (words.endsWith(".")) {
       words = words.substring(0, words.length() - 1).strip();
     }
-    if (!words.isEmpty() && !sentences.contains(words)) {
-      sentences.add(words);
+    String said = words;
+    if (!words.isEmpty() && sentences.stream().noneMatch(s -> s.words().equals(said))) {
+      sentences.add(new Sentence(says, words));
     }
   }
 
-  private void add(String lead, Optional<String> words) {
-    words.filter(w -> !w.isBlank()).ifPresent(w -> add(lead + w));
+  private void add(Aspect says, String lead, Optional<String> words) {
+    words.filter(w -> !w.isBlank()).ifPresent(w -> add(says, lead + w));
   }
 
   private static String capitalised(String words) {
@@ -63,11 +86,12 @@ final class NoteField {
 
   private void edition() {
     Optional<String> statement = EditionStatement.of(edition.imprint()).rest();
-    add("", statement.map(NoteField::capitalised));
+    if (!fielded.contains(Topic.STATEMENT)) {
+      add(Aspect.STATEMENT, "", statement.map(NoteField::capitalised));
+    }
     edition.lineage().ifPresent(lineage -> lineage(lineage, statement.orElse("")));
-    boolean hasField = type == EntryType.BOOK || type == EntryType.INCOLLECTION;
-    if (!hasField && edition.imprint().volumes().isPresent()) {
-      add(edition.imprint().volumes().getAsInt() + " vols");
+    if (!fielded.contains(Topic.VOLUMES) && edition.imprint().volumes().isPresent()) {
+      add(Aspect.VOLUMES, edition.imprint().volumes().getAsInt() + " vols");
     }
   }
 
@@ -82,10 +106,10 @@ final class NoteField {
             case REVISED, TWIN -> "First published ";
           };
       if (!statement.contains(year)) {
-        add(words + year);
+        add(Aspect.LINEAGE, words + year);
       }
     }
-    add("", lineage.newMatter().map(NoteField::capitalised));
+    add(Aspect.LINEAGE, "", lineage.newMatter().map(NoteField::capitalised));
   }
 
   private void dates() {
@@ -93,11 +117,16 @@ final class NoteField {
         edition.imprint().year().isPresent()
             ? Integer.toString(edition.imprint().year().getAsInt())
             : "";
-    add("Date: ", edition.imprint().yearPrinted().filter(printed -> !printed.equals(year)));
+    if (!fielded.contains(Topic.DATE)) {
+      add(
+          Aspect.DATE,
+          "Date: ",
+          edition.imprint().yearPrinted().filter(printed -> !printed.equals(year)));
+    }
     edition
         .container()
         .filter(c -> c.coverYear().isPresent() && !c.coverYear().equals(edition.imprint().year()))
-        .ifPresent(c -> add("Year on the cover: " + c.coverYear().getAsInt()));
+        .ifPresent(c -> add(Aspect.CONTAINER, "Year on the cover: " + c.coverYear().getAsInt()));
   }
 
   private void occasion() {
@@ -106,7 +135,7 @@ final class NoteField {
     }
     Edition.Occasion occasion = edition.occasion().get();
     if (work.kind() == SourceKind.SALE_CATALOGUE) {
-      add("Consignor as printed: ", occasion.consignor());
+      add(Aspect.OCCASION, "Consignor as printed: ", occasion.consignor());
       return;
     }
     List<String> where = new ArrayList<>(occasion.venues());
@@ -117,7 +146,7 @@ final class NoteField {
     occasion.dates().ifPresent(all::add);
     all.addAll(where);
     if (!all.isEmpty()) {
-      add("Exhibition: " + String.join("; ", all));
+      add(Aspect.OCCASION, "Exhibition: " + String.join("; ", all));
     }
   }
 
@@ -126,16 +155,16 @@ final class NoteField {
       edition
           .archive()
           .flatMap(Edition.Archive::degree)
-          .filter(d -> type == EntryType.MISC || !d.strip().matches("(?i)ph\\.?d\\.?"))
-          .ifPresent(d -> add("Degree: " + d));
+          .filter(d -> !fielded.contains(Topic.DEGREE))
+          .ifPresent(d -> add(Aspect.ARCHIVE, "Degree: " + d));
       return;
     }
     Edition.Archive archive = edition.archive().get();
-    add(archive.repository() + archive.shelfMark().map(m -> ", " + m).orElse(""));
-    add("Foliation: ", archive.foliatedBy());
+    add(Aspect.ARCHIVE, archive.repository() + archive.shelfMark().map(m -> ", " + m).orElse(""));
+    add(Aspect.ARCHIVE, "Foliation: ", archive.foliatedBy());
     if (!work.makers().isEmpty()) {
       boolean author = Makers.names(work, Role.AUTHOR).stream().anyMatch(n -> isNamed(n, archive));
-      add("Firm: ", archive.firm().filter(f -> !author));
+      add(Aspect.ARCHIVE, "Firm: ", archive.firm().filter(f -> !author));
     }
   }
 
@@ -144,17 +173,21 @@ final class NoteField {
   }
 
   private void people() {
-    add("Photographs by ", names(Role.PHOTOGRAPHER));
-    add("Illustrated by ", names(Role.ILLUSTRATOR));
-    add("Interviewed by ", names(Role.INTERVIEWER));
+    add(Aspect.PEOPLE, "Photographs by ", names(Role.PHOTOGRAPHER, Topic.PHOTOGRAPHER));
+    add(Aspect.PEOPLE, "Illustrated by ", names(Role.ILLUSTRATOR, Topic.ILLUSTRATOR));
+    add(Aspect.PEOPLE, "Interviewed by ", names(Role.INTERVIEWER, Topic.INTERVIEWER));
     boolean isAuthor = work.makers().isEmpty();
     add(
+        Aspect.PEOPLE,
         "Organised by ",
-        names(Role.ORGANISER)
+        names(Role.ORGANISER, Topic.ORGANISER)
             .filter(n -> !isAuthor && !edition.imprint().publisher().equals(Optional.of(n))));
   }
 
-  private Optional<String> names(Role role) {
+  private Optional<String> names(Role role, Topic topic) {
+    if (fielded.contains(topic)) {
+      return Optional.empty();
+    }
     return Optional.of(
             Makers.names(work, role).stream().map(Name::full).collect(Collectors.joining(" and ")))
         .filter(n -> !n.isEmpty());
@@ -164,19 +197,19 @@ final class NoteField {
     Optional<String> own = edition.imprint().notedAs();
     work.alternateTitles().stream()
         .filter(title -> own.isEmpty() || !own.get().contains(title))
-        .forEach(title -> add("Also titled: " + title));
-    edition.imprint().identifiers(Identifier.Scheme.ISBN).stream()
-        .filter(Identifier::wrongInPrint)
-        .forEach(isbn -> add("ISBN as printed: " + isbn.value()));
+        .forEach(title -> add(Aspect.OTHER_TITLES, "Also titled: " + title));
+    edition.imprint().identifiers().stream()
+        .filter(Numbers::isWrong)
+        .forEach(i -> add(Aspect.IDENTIFIERS, i.scheme() + " as printed: " + i.value()));
     edition
         .online()
         .ifPresent(
             online -> {
-              add("Archived at ", online.archived());
+              add(Aspect.ONLINE, "Archived at ", online.archived());
               if (WebAddress.of(online.url()).isEmpty()) {
-                add("Address as noted: " + online.url());
+                add(Aspect.ONLINE, "Address as noted: " + online.url());
               }
             });
-    add("", own);
+    add(Aspect.NOTED_AS, "", own);
   }
 }

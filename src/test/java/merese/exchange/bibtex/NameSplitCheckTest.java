@@ -35,7 +35,7 @@ class NameSplitCheckTest {
           "\\bb",
           "bb");
 
-  record Row(String field, int number, BibtexNameSplit parts) {
+  record Row(String field, int number, BibtexNameSplit parts, String sortKey) {
     @Override
     public String toString() {
       return field + ", name " + number;
@@ -53,7 +53,8 @@ class NameSplitCheckTest {
             new Row(
                 cells[0],
                 Integer.parseInt(cells[1]),
-                new BibtexNameSplit(cells[2], cells[3], cells[4], cells[5])));
+                new BibtexNameSplit(cells[2], cells[3], cells[4], cells[5]),
+                cells[6]));
       }
     }
     assertEquals(63, rows.size());

@@ -1,0 +1,6 @@
+package merese.exchange.identifier;
+
+import merese.testing.InTurkishLocale;
+
+@InTurkishLocale
+class IdentifiersInTurkishLocaleTest extends IdentifiersTest {}
