@@ -39,8 +39,7 @@ public final class Sources {
     for (Incoming each : received.sources()) {
       String key = each.key().orElse("source-" + all.size());
       Edition edition = named(each.edition(), key);
-      all.add(
-          new Outgoing(each.work().withOnly(edition), edition, Optional.empty(), List.of()));
+      all.add(new Outgoing(each.work().withOnly(edition), edition, Optional.empty(), List.of()));
     }
     return all;
   }

@@ -47,8 +47,7 @@ record ItemFault(int at, String what, String remedy) {
     }
     char found = at < text.length() ? text.charAt(at) : ' ';
     ItemFault other =
-        new ItemFault(
-            at, "“" + shown(String.valueOf(found)) + "” cannot stand here", "correct it");
+        new ItemFault(at, "“" + shown(String.valueOf(found)) + "” cannot stand here", "correct it");
     return found(text, at, found).orElse(other);
   }
 
@@ -139,12 +138,12 @@ record ItemFault(int at, String what, String remedy) {
     int wrong = bytes[in.position()] & 0xFF;
     ItemFault fault =
         new ItemFault(
-        out.position(),
-        "the byte 0x"
-            + Character.toUpperCase(Character.forDigit(wrong >> 4, 16))
-            + Character.toUpperCase(Character.forDigit(wrong & 15, 16))
-            + " is no UTF-8",
-        "save the file as UTF-8, as JSON has to be");
+            out.position(),
+            "the byte 0x"
+                + Character.toUpperCase(Character.forDigit(wrong >> 4, 16))
+                + Character.toUpperCase(Character.forDigit(wrong & 15, 16))
+                + " is no UTF-8",
+            "save the file as UTF-8, as JSON has to be");
     return Optional.of(fault);
   }
 }

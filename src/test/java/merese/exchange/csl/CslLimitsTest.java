@@ -92,7 +92,8 @@ class CslLimitsTest {
     for (Refused each : received.refusals()) {
       boolean first = again.length() == reader.wrapping().before().length();
       again.append(first ? "" : reader.wrapping().between());
-      again.append(new String(each.verbatim(), StandardCharsets.UTF_8).replace("}", ",\"title\":\"M\"}"));
+      again.append(
+          new String(each.verbatim(), StandardCharsets.UTF_8).replace("}", ",\"title\":\"M\"}"));
     }
     Received mended = Received.of(reader, again.append(reader.wrapping().after()).toString());
     assertEquals(2, mended.sources().size());

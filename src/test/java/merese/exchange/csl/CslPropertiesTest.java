@@ -133,8 +133,24 @@ class CslPropertiesTest {
   @Provide
   Arbitrary<String> nearlyJson() {
     return Arbitraries.of(
-            "{", "}", "[", "]", ",", ":", "\"", "\\", "\n", "\"id\"", "\"title\"", "\"a\"", "1",
-            "null", "{\"id\":\"k\",\"title\":\"T\"}", " ", "\"custom\":{\"merese\":", "x")
+            "{",
+            "}",
+            "[",
+            "]",
+            ",",
+            ":",
+            "\"",
+            "\\",
+            "\n",
+            "\"id\"",
+            "\"title\"",
+            "\"a\"",
+            "1",
+            "null",
+            "{\"id\":\"k\",\"title\":\"T\"}",
+            " ",
+            "\"custom\":{\"merese\":",
+            "x")
         .list()
         .ofMaxSize(40)
         .map(parts -> String.join("", parts));
@@ -163,8 +179,12 @@ class CslPropertiesTest {
   @Property
   void whatIsWrittenIsReadAgainWordForWord(@ForAll("values") Json value) {
     Received first =
-        read("{\"id\":\"k\",\"title\":\"T\",\"author\":" + value.compact() + ",\"issued\":"
-            + value.compact() + "}");
+        read(
+            "{\"id\":\"k\",\"title\":\"T\",\"author\":"
+                + value.compact()
+                + ",\"issued\":"
+                + value.compact()
+                + "}");
     Received again = read(Sources.written(new CslJsonWriter(), Sources.of(first)));
     assertEquals(
         first.sources().stream().map(Incoming::received).collect(Collectors.toList()),

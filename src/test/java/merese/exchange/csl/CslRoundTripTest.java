@@ -97,8 +97,7 @@ class CslRoundTripTest {
     private void goesOutAsItCame(String text) throws Exception {
       Received first = read(text);
       String out = written(Sources.of(first));
-      List<ReceivedRecord> again =
-          read(out).sources().stream().map(Incoming::received).toList();
+      List<ReceivedRecord> again = read(out).sources().stream().map(Incoming::received).toList();
       assertEquals(
           first.sources().stream()
               .map(Incoming::received)
@@ -173,9 +172,7 @@ class CslRoundTripTest {
       Work other = read("[" + otherItem + "]").sources().get(0).work();
       Work changed = aspect.taken(source.work(), other);
       return written(
-          List.of(
-              new Outgoing(
-                  changed, changed.editions().get(0), source.part(), List.of())));
+          List.of(new Outgoing(changed, changed.editions().get(0), source.part(), List.of())));
     }
 
     @Test
@@ -209,8 +206,7 @@ class CslRoundTripTest {
       assertEquals(
           ITEM.replace(
               "\"volume\": 2\n", "\"volume\": 2,\n    \"publisher\": \"Thorne & Aldwick\"\n"),
-          afterwards(
-              Aspect.PUBLISHER, "{\"title\":\"x\",\"publisher\":\"Thorne & Aldwick\"}"));
+          afterwards(Aspect.PUBLISHER, "{\"title\":\"x\",\"publisher\":\"Thorne & Aldwick\"}"));
     }
   }
 

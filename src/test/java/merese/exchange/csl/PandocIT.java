@@ -44,8 +44,7 @@ class PandocIT {
 
   @Test
   void readsEveryItemOfAHostileLibrary() throws Exception {
-    String ours =
-        Sources.written(new CslJsonWriter(), Sources.of(HostileLibrary.make().works()));
+    String ours = Sources.written(new CslJsonWriter(), Sources.of(HostileLibrary.make().works()));
     assertEquals(
         List.of(),
         CslItems.differences(ours, pandoc(ours)).stream()

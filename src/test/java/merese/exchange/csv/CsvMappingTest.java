@@ -32,8 +32,7 @@ class CsvMappingTest {
 
   @Test
   void saysWhichColumnIsWhich() throws Exception {
-    Incoming source =
-        Received.of(new CsvReader(mapping(MAPPING)), TABLE).sources().get(0);
+    Incoming source = Received.of(new CsvReader(mapping(MAPPING)), TABLE).sources().get(0);
     assertEquals("Glas", source.work().title());
     assertEquals(
         List.of("A Meer", "B See"),

@@ -27,9 +27,7 @@ import org.apache.commons.csv.QuoteMode;
 class CsvPropertiesTest {
   @Provide
   Arbitrary<String> cells() {
-    return Arbitraries.strings()
-        .ofMaxLength(10)
-        .withChars("ab'\"=+-@,;\t\r\n é｛＝".toCharArray());
+    return Arbitraries.strings().ofMaxLength(10).withChars("ab'\"=+-@,;\t\r\n é｛＝".toCharArray());
   }
 
   @Provide
@@ -94,8 +92,7 @@ class CsvPropertiesTest {
       printer.printRecord("b", three, two);
     }
     RowSplitter rows =
-        new RowSplitter(
-            new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.UTF_8)));
+        new RowSplitter(new ByteArrayInputStream(text.toString().getBytes(StandardCharsets.UTF_8)));
     rows.expect(format.getDelimiterString().charAt(0), 3);
     assertEquals(List.of("a" + one, two, three), rows.next().cells());
     assertEquals(List.of("b", three, two), rows.next().cells());
@@ -156,13 +153,13 @@ class CsvPropertiesTest {
     Received received = Received.of(new CsvReader(), all);
     received
         .sources()
-        .forEach(
-            s -> assertEquals(s.work(), CsvMeaning.of(s.received()).orElseThrow().work()));
+        .forEach(s -> assertEquals(s.work(), CsvMeaning.of(s.received()).orElseThrow().work()));
   }
 
   @Provide
   Arbitrary<String> nearlyCsv() {
-    return Arbitraries.of("\n", "\r", "\r\n", ",", ";", "\"", "\"\"", "x", "'=", "{", "\\", "é", " ")
+    return Arbitraries.of(
+            "\n", "\r", "\r\n", ",", ";", "\"", "\"\"", "x", "'=", "{", "\\", "é", " ")
         .list()
         .ofMaxSize(40)
         .map(parts -> String.join("", parts));

@@ -173,8 +173,7 @@ class CsvRoundTripTest {
         "Key,Author,Title,Year,Shelf\na,\"Quenby, M.;Glass, A\",T: u,c. 1949,B2\n";
 
     private static Map<String, String> cells(String csv) throws Exception {
-      CSVFormat format =
-          CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+      CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
       try (CSVParser parser = CSVParser.parse(new StringReader(csv.substring(1)), format)) {
         CSVRecord record = parser.getRecords().get(0);
         Map<String, String> cells = new HashMap<>(record.toMap());
@@ -188,8 +187,7 @@ class CsvRoundTripTest {
       Outgoing source = Sources.of(read(FILE)).get(0);
       Work other = read("Title,Publisher\nx,Thorne\n").sources().get(0).work();
       Work changed = Aspect.PUBLISHER.taken(source.work(), other);
-      Outgoing out =
-          new Outgoing(changed, changed.editions().get(0), source.part(), List.of());
+      Outgoing out = new Outgoing(changed, changed.editions().get(0), source.part(), List.of());
       assertEquals(
           Map.of(
               "Key", "a",
@@ -210,8 +208,7 @@ class CsvRoundTripTest {
           cells(
               written(
                   List.of(
-                      new Outgoing(
-                          changed, changed.editions().get(0), source.part(), List.of()))));
+                      new Outgoing(changed, changed.editions().get(0), source.part(), List.of()))));
       assertEquals("New", cells.get("Title"));
       assertEquals("more", cells.get("Subtitle"));
     }
@@ -229,8 +226,7 @@ class CsvRoundTripTest {
     @Test
     void hasNoCellThatRuns() throws Exception {
       String cell = "=cmd|' /C calc'!A0;=1\n-1,\"@x";
-      Received evil =
-          read("Title,Author,=Notes\n\"" + cell.replace("\"", "\"\"") + "\",+x,-y\n");
+      Received evil = read("Title,Author,=Notes\n\"" + cell.replace("\"", "\"\"") + "\",+x,-y\n");
       String csv = written(Sources.of(evil)).substring(1);
       for (char separator : new char[] {',', ';', '\t'}) {
         CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(separator).get();
@@ -241,8 +237,7 @@ class CsvRoundTripTest {
         }
       }
       assertEquals("=Notes", evil.sources().get(0).received().fields().get(2).name());
-      assertEquals(
-          cell, read(csv).sources().get(0).received().field("Title").orElseThrow());
+      assertEquals(cell, read(csv).sources().get(0).received().field("Title").orElseThrow());
     }
 
     /** As a careless splitter has them, where quotation marks inside do not count. */
@@ -260,8 +255,7 @@ class CsvRoundTripTest {
   class Keys {
     @Test
     void thatCameTwiceGoOutOnce() {
-      Received out =
-          read(written(Sources.of(read("Key,Title\na,T\na,U\n,V\n"))));
+      Received out = read(written(Sources.of(read("Key,Title\na,T\na,U\n,V\n"))));
       assertEquals(3, out.sources().stream().map(s -> s.key().get()).distinct().count());
     }
   }
