@@ -1,1 +1,0 @@
-package merese.exchange.csv;  public final class CsvWriter implements merese.exchange.RecordWriter { public void write(java.util.Collection<merese.exchange.Outgoing> s, java.util.List<merese.model.ReceivedRecord> k, java.io.Writer o){} }
