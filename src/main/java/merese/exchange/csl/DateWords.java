@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import merese.exchange.Readings;
 import merese.exchange.csl.Json.Bare;
 import merese.exchange.csl.Json.Items;
 import merese.exchange.csl.Json.Members;
@@ -66,23 +67,10 @@ record DateWords(OptionalInt year, Optional<String> words) {
   /** Words that name one year, of four digits, are of that year. */
   private static DateWords literal(String text) {
     String words = PlainWords.of(text);
-    int year = -1;
-    for (int i = 0; i < words.length(); ) {
-      int end = i;
-      while (end < words.length() && words.charAt(end) >= '0' && words.charAt(end) <= '9') {
-        end++;
-      }
-      if (end - i == 4) {
-        if (year >= 0) {
-          return new DateWords(OptionalInt.empty(), Optional.of(words));
-        }
-        year = Integer.parseInt(words.substring(i, end));
-      }
-      i = end + 1;
-    }
-    return year >= 0
-        ? made(year, words)
-        : new DateWords(OptionalInt.empty(), Optional.of(words).filter(w -> !w.isEmpty()));
+    OptionalInt year = Readings.year(words);
+    return year.isPresent()
+        ? made(year.getAsInt(), words)
+        : new DateWords(year, Optional.of(words).filter(w -> !w.isEmpty()));
   }
 
   private static String circa(Members date) {

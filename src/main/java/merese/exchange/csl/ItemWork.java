@@ -6,13 +6,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import merese.exchange.Incoming;
+import merese.exchange.Readings;
 import merese.exchange.csl.Json.Members;
 import merese.exchange.identifier.Identifiers;
 import merese.model.Edition;
 import merese.model.Edition.Imprint;
 import merese.model.Identifier;
-import merese.model.Locator;
-import merese.model.LocatorException;
 import merese.model.ReceivedRecord;
 import merese.model.SourceKind;
 import merese.model.Work;
@@ -62,7 +61,7 @@ final class ItemWork {
         subtitle,
         words("original-title").map(List::of).orElse(List.of()),
         ItemNames.of(item),
-        words("language").filter(ItemWork::isLanguage),
+        words("language").filter(Readings::isLanguageTag),
         false,
         List.of(edition),
         List.of());
@@ -77,46 +76,25 @@ final class ItemWork {
     if (start.isPresent() && whole.startsWith(start.get())) {
       int end = start.get().length();
       char last = whole.charAt(end - 1);
-      if (whole.startsWith(": ", end) && isSplit(whole, end)) {
+      if (whole.startsWith(": ", end) && Readings.isSplit(whole, end)) {
         return end;
       }
       boolean asks = last == '?' || last == '!';
-      if (asks && whole.startsWith(" ", end) && isSplit(whole, end)) {
+      if (asks && whole.startsWith(" ", end) && Readings.isSplit(whole, end)) {
         return end;
       }
     }
-    int colon = whole.indexOf(": ");
-    return colon > 0 && isSplit(whole, colon) ? colon : -1;
-  }
-
-  private static boolean isSplit(String whole, int mark) {
-    return !whole.substring(0, mark).isBlank() && !whole.substring(mark + 1).isBlank();
+    return Readings.subtitleMark(whole);
   }
 
   private Optional<String> words(String variable) {
     return PlainWords.of(item.get(variable));
   }
 
-  private static boolean isLanguage(String tag) {
-    int subtag = 0;
-    for (int i = 0; i <= tag.length(); i++) {
-      if (i == tag.length() || tag.charAt(i) == '-') {
-        boolean first = i == subtag;
-        if (first || i - subtag > 8 || subtag == 0 && (i < 2 || i > 3)) {
-          return false;
-        }
-        subtag = i + 1;
-      } else if (!(tag.charAt(i) < 128 && Character.isLetterOrDigit(tag.charAt(i)))) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   private Imprint imprint() {
     DateWords issued = DateWords.of(item.get("issued"));
     Optional<String> edition = words("edition");
-    OptionalInt number = edition.map(ItemWork::ordinal).orElse(OptionalInt.empty());
+    OptionalInt number = edition.map(Readings::ordinal).orElse(OptionalInt.empty());
     return new Imprint(
         number.isPresent() ? Optional.empty() : edition,
         number,
@@ -124,7 +102,7 @@ final class ItemWork {
         issued.words(),
         words("publisher-place").map(ItemWork::list).orElse(List.of()),
         publisher(),
-        words("number-of-volumes").map(ItemWork::whole).orElse(OptionalInt.empty()),
+        words("number-of-volumes").map(Readings::whole).orElse(OptionalInt.empty()),
         series(),
         identifiers(),
         words("note"));
@@ -137,29 +115,6 @@ final class ItemWork {
     return CslKind.isSitePage(type)
         ? words("publisher").or(() -> words("container-title"))
         : words("publisher");
-  }
-
-  /** The number of "2" or "2nd". */
-  private static OptionalInt ordinal(String words) {
-    String digits = words;
-    for (String ending : new String[] {"st", "nd", "rd", "th", "."}) {
-      if (words.endsWith(ending)) {
-        digits = words.substring(0, words.length() - ending.length());
-      }
-    }
-    return whole(digits);
-  }
-
-  private static OptionalInt whole(String digits) {
-    if (digits.isEmpty() || digits.length() > 4) {
-      return OptionalInt.empty();
-    }
-    for (int i = 0; i < digits.length(); i++) {
-      if (digits.charAt(i) < '0' || digits.charAt(i) > '9') {
-        return OptionalInt.empty();
-      }
-    }
-    return OptionalInt.of(Integer.parseInt(digits));
   }
 
   private static List<String> list(String words) {
@@ -247,24 +202,7 @@ final class ItemWork {
                     Optional.empty(),
                     words("issue"),
                     OptionalInt.empty(),
-                    words("page").flatMap(ItemWork::pages)));
-  }
-
-  /** Empty where the words are no place in a source. */
-  static Optional<Locator> pages(String words) {
-    boolean bare = true;
-    for (int i = 0; i < words.length() && bare; i++) {
-      char c = words.charAt(i);
-      bare = c >= '0' && c <= '9' || "-–, ivxlcIVXLC".indexOf(c) >= 0;
-    }
-    String dashed = words.replace("--", "–").replace('-', '–');
-    boolean several = dashed.indexOf('–') > 0 || dashed.indexOf(',') > 0;
-    String text = !bare ? words : (several ? "pp. " : "p. ") + dashed;
-    try {
-      return Optional.of(Locator.parse(text));
-    } catch (LocatorException e) {
-      return Optional.empty();
-    }
+                    words("page").flatMap(Readings::pages)));
   }
 
   private Optional<Edition.Archive> archive() {
