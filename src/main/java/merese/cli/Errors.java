@@ -16,6 +16,7 @@ import merese.change.UnknownWorkException;
 import merese.change.concepts.ChoiceException;
 import merese.citation.CitationException;
 import merese.exchange.UnreadableException;
+import merese.exchange.csv.CsvMappingException;
 import merese.model.LocatorException;
 import merese.search.IndexBusyException;
 import merese.store.LibraryException;
@@ -45,7 +46,8 @@ final class Errors {
           LocatorException.class,
           CitationException.class,
           UnreadableException.class,
-          ChoiceException.class);
+          ChoiceException.class,
+          CsvMappingException.class);
 
   private final Context context;
 
