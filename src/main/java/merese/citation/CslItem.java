@@ -40,8 +40,7 @@ final class CslItem {
   private final CslNames names;
   private final CSLItemDataBuilder item = new CSLItemDataBuilder();
 
-  private CslItem(
-      Source source, StyleTraits style, boolean toSort, UnaryOperator<String> text) {
+  private CslItem(Source source, StyleTraits style, boolean toSort, UnaryOperator<String> text) {
     this.source = source;
     this.work = source.work();
     this.edition = source.edition();

@@ -152,7 +152,8 @@ final class ConceptImportText {
     if (question.kind() == Kind.WHICH_FACET) {
       return Wrap.together(answer + " NAME");
     }
-    boolean quoted = answer.chars().anyMatch(c -> !Character.isLetterOrDigit(c) && c != '-' && c != '=');
+    boolean quoted =
+        answer.chars().anyMatch(c -> !Character.isLetterOrDigit(c) && c != '-' && c != '=');
     return Wrap.together("--choose " + (quoted ? "\"" + answer + "\"" : answer));
   }
 

@@ -59,7 +59,8 @@ final class ImportCommand extends LibraryCommand {
   private final Given<Boolean> explain =
       flag("For a table: only say how each of its columns is read.", "--explain");
   private final Given<List<String>> choose =
-      options("KEY=VALUE", "For a vocabulary: the answer to a question of the preview.", "--choose");
+      options(
+          "KEY=VALUE", "For a vocabulary: the answer to a question of the preview.", "--choose");
   private final Given<String> facet =
       option(
           String.class,
@@ -161,9 +162,7 @@ final class ImportCommand extends LibraryCommand {
           throw CommandException.wrongUse("bring in " + file.name() + ", a vocabulary, by itself");
         }
         RecordReader reader =
-            file.format() == RecordFormat.CSV
-                ? new CsvReader(columns())
-                : file.format().reader();
+            file.format() == RecordFormat.CSV ? new CsvReader(columns()) : file.format().reader();
         reader.read(file.name(), file.in(), new Counted(importing, progress, file.name()));
         importing.endOfFile(file.lastName(), reader.wrapping());
       }

@@ -38,8 +38,7 @@ final class TableText {
     }
     if (!explanation.get().missing().isEmpty()) {
       page.blank();
-      page.hanging(
-          "Not in this table: ", String.join(", ", explanation.get().missing()) + ".");
+      page.hanging("Not in this table: ", String.join(", ", explanation.get().missing()) + ".");
     }
   }
 }

@@ -34,7 +34,9 @@ public final class Readings {
     return false;
   }
 
-  /** Whether a word has the form of a language tag (BCP 47) with a language of two or three letters. */
+  /**
+   * Whether a word has the form of a language tag (BCP 47) with a language of two or three letters.
+   */
   public static boolean isLanguageTag(String tag) {
     int subtag = 0;
     for (int i = 0; i <= tag.length(); i++) {

@@ -198,8 +198,7 @@ public final class ConceptImport {
   private Refused unlabelled(SkosConcept concept, String language) {
     Set<String> languages = new TreeSet<>();
     concept.preferred().forEach(label -> languages.add(label.language().orElse("none")));
-    String others =
-        languages.isEmpty() ? "none at all" : "some in " + String.join(", ", languages);
+    String others = languages.isEmpty() ? "none at all" : "some in " + String.join(", ", languages);
     return new Refused(
         new FilePlace(reading.file(), 0, 0, refused.size() + 1),
         concept.uri() + " has no preferred label in the language " + language + " (" + others + ")",
@@ -257,17 +256,12 @@ public final class ConceptImport {
       Understood concept, Same same, Resolving resolving, Words words, Hierarchies hierarchies) {
     Concept ours = changes.now(same.id());
     Merging merging =
-        new Merging(
-            vocabulary, resolving, words, hierarchies, options.replace(), ours, concept);
+        new Merging(vocabulary, resolving, words, hierarchies, options.replace(), ours, concept);
     changes.put(merging.merge());
     circles.addAll(merging.circles);
     there.add(
         new There(
-            same.id(),
-            vocabulary.label(same.id()),
-            concept.uri(),
-            same.why(),
-            merging.changes()));
+            same.id(), vocabulary.label(same.id()), concept.uri(), same.why(), merging.changes()));
   }
 
   private void add(
@@ -371,10 +365,12 @@ public final class ConceptImport {
     String key = merese.vocabulary.Folding.key(answer.getKey());
     return answer.getValue().equals(ConceptOptions.TAKE)
         && understood.values().stream()
-            .flatMap(one -> java.util.stream.Stream.concat(
-                java.util.stream.Stream.of(one.preferred()),
-                java.util.stream.Stream.concat(
-                    one.alternatives().stream(), one.hidden().stream())))
+            .flatMap(
+                one ->
+                    java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(one.preferred()),
+                        java.util.stream.Stream.concat(
+                            one.alternatives().stream(), one.hidden().stream())))
             .anyMatch(label -> Vocabulary.key(label).equals(key));
   }
 }

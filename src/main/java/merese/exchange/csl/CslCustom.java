@@ -14,9 +14,9 @@ import merese.model.SourceKind;
 import merese.model.Work;
 
 /**
- * What the variables of CSL cannot say, in the object that CSL leaves to programs: {@code
- * "custom": {"merese": {"kind": "sale-catalogue", …}}}. A part of a description stands there only
- * where the variables alone would be read as something else.
+ * What the variables of CSL cannot say, in the object that CSL leaves to programs: {@code "custom":
+ * {"merese": {"kind": "sale-catalogue", …}}}. A part of a description stands there only where the
+ * variables alone would be read as something else.
  */
 final class CslCustom {
   static final String OURS = "merese";
@@ -47,8 +47,7 @@ final class CslCustom {
         ? item
         : with(
             item,
-            new Members(
-                List.of(new Member(PartsAsJson.name(Aspect.KIND), Json.of(kind.code())))));
+            new Members(List.of(new Member(PartsAsJson.name(Aspect.KIND), Json.of(kind.code())))));
   }
 
   /** Puts ours in the place of what was there; nothing is left of it where ours is empty. */
@@ -69,8 +68,7 @@ final class CslCustom {
       custom.add(new Member(OURS, ours));
     }
     if (!custom.isEmpty()) {
-      members.add(
-          at < 0 ? members.size() : at, new Member(Variables.CUSTOM, new Members(custom)));
+      members.add(at < 0 ? members.size() : at, new Member(Variables.CUSTOM, new Members(custom)));
     }
     return new Members(members);
   }
@@ -93,15 +91,16 @@ final class CslCustom {
     Set<Aspect> named = EnumSet.noneOf(Aspect.class);
     for (Aspect aspect : Aspect.values()) {
       Optional<Work> read =
-          ours.get().get(PartsAsJson.name(aspect)).flatMap(v -> PartsFromJson.read(aspect, v, plain));
+          ours.get()
+              .get(PartsAsJson.name(aspect))
+              .flatMap(v -> PartsFromJson.read(aspect, v, plain));
       if (read.isPresent()) {
         full = aspect.taken(full, read.get());
         named.add(aspect);
       }
     }
     Members written =
-        ItemMaker.make(
-            new Outgoing(full, full.editions().get(0), Optional.empty(), List.of()));
+        ItemMaker.make(new Outgoing(full, full.editions().get(0), Optional.empty(), List.of()));
     Work heeded = plain;
     for (Aspect aspect : named) {
       if (isAsWritten(aspect, item, written)) {

@@ -18,7 +18,8 @@ import merese.exchange.csl.Json.Members;
 import merese.model.ReceivedRecord;
 
 /**
- * Reads CSL-JSON: a list of items, one item, or one item a line, in UTF-8. An item is at most 4 MiB.
+ * Reads CSL-JSON: a list of items, one item, or one item a line, in UTF-8. An item is at most 4
+ * MiB.
  */
 public final class CslJsonReader implements RecordReader {
   @Override
@@ -136,8 +137,7 @@ public final class CslJsonReader implements RecordReader {
     private static Optional<ItemFault> names(Members item) {
       for (Member member : item.members()) {
         if (member.name().isBlank()) {
-          return Optional.of(
-              new ItemFault(0, "a variable has no name", "name it, or take it out"));
+          return Optional.of(new ItemFault(0, "a variable has no name", "name it, or take it out"));
         }
         if (!JsonText.whole(member.name()).equals(member.name())) {
           return Optional.of(

@@ -39,8 +39,7 @@ record CslMeaning(Work work, List<String> remarks) {
               for (Identifier each : work.editions().get(0).imprint().identifiers()) {
                 Identifiers.fault(each)
                     .ifPresent(
-                        fault ->
-                            remarks.add(fault + "; recorded as it stands, as wrong in print"));
+                        fault -> remarks.add(fault + "; recorded as it stands, as wrong in print"));
               }
               return new CslMeaning(work, remarks);
             });

@@ -42,7 +42,9 @@ record DateWords(OptionalInt year, Optional<String> words) {
     }
     Json date = value.get();
     if (!(date instanceof Members members)) {
-      return date.asText().map(text -> EdtfWords.of(text).orElseGet(() -> literal(text))).orElse(NONE);
+      return date.asText()
+          .map(text -> EdtfWords.of(text).orElseGet(() -> literal(text)))
+          .orElse(NONE);
     }
     List<int[]> parts = parts(members);
     Optional<String> literal = PlainWords.of(members.get("literal"));
@@ -148,9 +150,7 @@ record DateWords(OptionalInt year, Optional<String> words) {
     if (sameYear && from.length == 2) {
       return month(from[1]) + "–" + words(to, "");
     }
-    return from.length == 1 && to.length == 1
-        ? first + "–" + to[0]
-        : first + " – " + words(to, "");
+    return from.length == 1 && to.length == 1 ? first + "–" + to[0] : first + " – " + words(to, "");
   }
 
   static String words(int[] date, String season) {

@@ -58,7 +58,9 @@ final class EdtfWords {
     }
     String words = DateWords.words(parts, "");
     return Optional.of(
-        (mark == '~' || mark == '%' ? "c. " : "") + words + (mark == '?' || mark == '%' ? "?" : ""));
+        (mark == '~' || mark == '%' ? "c. " : "")
+            + words
+            + (mark == '?' || mark == '%' ? "?" : ""));
   }
 
   /** Whether each d of a shape is a digit and all else is the same. */

@@ -46,7 +46,11 @@ record ItemFault(int at, String what, String remedy) {
 
   private static String shown(String message) {
     StringBuilder out = new StringBuilder();
-    message.codePoints().limit(200).filter(c -> c >= ' ' && c != 0x7F).forEach(out::appendCodePoint);
+    message
+        .codePoints()
+        .limit(200)
+        .filter(c -> c >= ' ' && c != 0x7F)
+        .forEach(out::appendCodePoint);
     return out.toString();
   }
 
@@ -61,12 +65,12 @@ record ItemFault(int at, String what, String remedy) {
     int wrong = bytes[in.position()] & 0xFF;
     ItemFault fault =
         new ItemFault(
-        out.position(),
-        "the byte 0x"
-            + Character.toUpperCase(Character.forDigit(wrong >> 4, 16))
-            + Character.toUpperCase(Character.forDigit(wrong & 15, 16))
-            + " is no UTF-8",
-        "save the file as UTF-8, as JSON has to be");
+            out.position(),
+            "the byte 0x"
+                + Character.toUpperCase(Character.forDigit(wrong >> 4, 16))
+                + Character.toUpperCase(Character.forDigit(wrong & 15, 16))
+                + " is no UTF-8",
+            "save the file as UTF-8, as JSON has to be");
     return Optional.of(fault);
   }
 }

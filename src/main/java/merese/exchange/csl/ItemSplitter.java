@@ -5,13 +5,13 @@ import java.io.InputStream;
 import java.util.Arrays;
 
 /**
- * Finds the items of a file, each as a piece of its own: in one list, in several, one alone or one a
- * line.
+ * Finds the items of a file, each as a piece of its own: in one list, in several, one alone or one
+ * a line.
  *
- * <p>Guarantees: every byte but white space, commas and square brackets round items is in one piece;
- * a piece is at most {@link JsonParsing#LONGEST} bytes. Where quotation marks or brackets do not
- * come out even, the next item is looked for at a line that begins like this one, or with the name
- * "id" or "type"; so that a broken item costs no other.
+ * <p>Guarantees: every byte but white space, commas and square brackets round items is in one
+ * piece; a piece is at most {@link JsonParsing#LONGEST} bytes. Where quotation marks or brackets do
+ * not come out even, the next item is looked for at a line that begins like this one, or with the
+ * name "id" or "type"; so that a broken item costs no other.
  */
 final class ItemSplitter {
   private static final int LOOK_AHEAD = 256;

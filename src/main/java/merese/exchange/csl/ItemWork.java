@@ -31,7 +31,10 @@ final class ItemWork {
   /** Empty for an item without a title. */
   static Optional<Work> of(Members item, ReceivedRecord record) {
     ItemWork reading = new ItemWork(item);
-    return reading.words("title").or(() -> reading.words("title-short")).map(t -> reading.work(t, record));
+    return reading
+        .words("title")
+        .or(() -> reading.words("title-short"))
+        .map(t -> reading.work(t, record));
   }
 
   private Work work(String whole, ReceivedRecord record) {
@@ -57,7 +60,9 @@ final class ItemWork {
     return new Work(
         Incoming.UNNAMED,
         kind,
-        title.endsWith(":") && subtitle.isPresent() ? title.substring(0, title.length() - 1) : title,
+        title.endsWith(":") && subtitle.isPresent()
+            ? title.substring(0, title.length() - 1)
+            : title,
         subtitle,
         words("original-title").map(List::of).orElse(List.of()),
         ItemNames.of(item),
@@ -221,7 +226,6 @@ final class ItemWork {
 
   private Optional<Edition.Online> online() {
     return words("URL")
-        .map(
-            url -> new Edition.Online(url, DateWords.day(item.get("accessed")), Optional.empty()));
+        .map(url -> new Edition.Online(url, DateWords.day(item.get("accessed")), Optional.empty()));
   }
 }

@@ -59,8 +59,7 @@ final class PartsAsJson {
       case LANGUAGE -> text(work.language());
       case STATEMENT ->
           out.text("statement", imprint.statement()).number("number", imprint.number()).made();
-      case DATE ->
-          out.number("year", imprint.year()).text("printed", imprint.yearPrinted()).made();
+      case DATE -> out.number("year", imprint.year()).text("printed", imprint.yearPrinted()).made();
       case PLACES -> list(imprint.places(), Json::of);
       case PUBLISHER -> text(imprint.publisher());
       case VOLUMES -> number(imprint.volumes());

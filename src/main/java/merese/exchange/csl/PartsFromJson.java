@@ -12,7 +12,6 @@ import merese.exchange.csl.Json.Members;
 import merese.model.Coded;
 import merese.model.Contributor;
 import merese.model.Edition;
-import merese.model.Edition.Imprint;
 import merese.model.Identifier;
 import merese.model.Locator;
 import merese.model.Name;
@@ -146,8 +145,7 @@ final class PartsFromJson {
   }
 
   private static Edition.Online online(Members value) {
-    return new Edition.Online(
-        needed(value, "url"), value.text("accessed"), value.text("archived"));
+    return new Edition.Online(needed(value, "url"), value.text("accessed"), value.text("archived"));
   }
 
   private static Members members(Json value) {

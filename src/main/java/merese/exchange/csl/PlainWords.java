@@ -4,8 +4,8 @@ import java.util.Optional;
 
 /**
  * The words of a text without the mark-up that CSL-JSON allows in it (the CSL-JSON chapter of the
- * citeproc-js manual, from memory): italics, bold, raised, lowered, small capitals and "nocase". Any
- * other sign, an ampersand or a "&lt;" among them, stands for itself.
+ * citeproc-js manual, from memory): italics, bold, raised, lowered, small capitals and "nocase".
+ * Any other sign, an ampersand or a "&lt;" among them, stands for itself.
  */
 final class PlainWords {
   private static final String[] TAGS = {
@@ -50,7 +50,8 @@ final class PlainWords {
     }
     if (text.startsWith("<span", at)) {
       int end = text.indexOf('>', at);
-      boolean styled = end > 0 && (isOwn(text, at, end, "class=\"") || isOwn(text, at, end, "style=\""));
+      boolean styled =
+          end > 0 && (isOwn(text, at, end, "class=\"") || isOwn(text, at, end, "style=\""));
       return styled ? end - at + 1 : 0;
     }
     return 0;

@@ -61,8 +61,7 @@ final class CellList {
     StringBuilder out = new StringBuilder(part.length());
     for (int i = 0; i < part.length(); i++) {
       char c = part.charAt(i);
-      boolean marks =
-          c == '\\' && i + 1 < part.length() && SIGNS.indexOf(part.charAt(i + 1)) >= 0;
+      boolean marks = c == '\\' && i + 1 < part.length() && SIGNS.indexOf(part.charAt(i + 1)) >= 0;
       out.append(marks ? part.charAt(++i) : c);
     }
     return out.toString();

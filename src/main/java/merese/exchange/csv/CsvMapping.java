@@ -13,8 +13,8 @@ import merese.exchange.csv.RowSplitter.Row;
 import merese.model.Slips;
 
 /**
- * Which of their columns are which of ours, where the headers do not say so: a table of two columns,
- * made with whatever made the other one.
+ * Which of their columns are which of ours, where the headers do not say so: a table of two
+ * columns, made with whatever made the other one.
  *
  * <pre>
  * Their header,Our column
@@ -57,8 +57,7 @@ public final class CsvMapping {
       String theirs = cell(file, row, 0);
       String ours = cell(file, row, 1);
       Optional<Column> column = Column.named(ours);
-      boolean heading =
-          isFirst && column.isEmpty() && Column.bare(ours).equals("ourcolumn");
+      boolean heading = isFirst && column.isEmpty() && Column.bare(ours).equals("ourcolumn");
       isFirst = false;
       if (heading) {
         continue;

@@ -122,7 +122,8 @@ record CsvMeaning(Work work, List<String> remarks) {
 
     private Imprint imprint() {
       Optional<String> edition = words(Column.EDITION);
-      OptionalInt number = words(Column.EDITION_NUMBER).map(Readings::whole).orElse(OptionalInt.empty());
+      OptionalInt number =
+          words(Column.EDITION_NUMBER).map(Readings::whole).orElse(OptionalInt.empty());
       OptionalInt counted = edition.map(Readings::ordinal).orElse(OptionalInt.empty());
       boolean onlyCounts = number.isEmpty() && counted.isPresent();
       Optional<String> year = words(Column.YEAR);
@@ -156,8 +157,7 @@ record CsvMeaning(Work work, List<String> remarks) {
       add(Column.DOI, Identifiers::doi, all);
       for (Identifier each : all) {
         Identifiers.fault(each)
-            .ifPresent(
-                fault -> remarks.add(fault + "; recorded as it stands, as wrong in print"));
+            .ifPresent(fault -> remarks.add(fault + "; recorded as it stands, as wrong in print"));
       }
       return all;
     }
@@ -259,8 +259,7 @@ record CsvMeaning(Work work, List<String> remarks) {
 
     private Optional<Edition.Online> online() {
       return words(Column.URL)
-          .map(
-              url -> new Edition.Online(url, words(Column.ACCESSED), words(Column.ARCHIVED)));
+          .map(url -> new Edition.Online(url, words(Column.ACCESSED), words(Column.ARCHIVED)));
     }
   }
 

@@ -19,8 +19,8 @@ import merese.model.ReceivedRecord.Field;
 
 /**
  * Reads a table: one header row, then a source a row. Cells are parted by commas, semicolons or
- * tabs, whichever the headers make sense with; the text is UTF-8, UTF-16 with a byte-order mark, or,
- * row by row, Windows-1252.
+ * tabs, whichever the headers make sense with; the text is UTF-8, UTF-16 with a byte-order mark,
+ * or, row by row, Windows-1252.
  */
 public final class CsvReader implements RecordReader {
   private final CsvMapping mapping;
@@ -187,8 +187,7 @@ public final class CsvReader implements RecordReader {
       ReceivedRecord received = record(row.cells());
       Optional<CsvMeaning> meaning = CsvMeaning.of(received);
       if (meaning.isEmpty()) {
-        to.refused(
-            new Refused(place, "the row has no title", "give it one", rows.lastRow()));
+        to.refused(new Refused(place, "the row has no title", "give it one", rows.lastRow()));
         return;
       }
       List<String> remarks = new ArrayList<>(meaning.get().remarks());

@@ -4,8 +4,8 @@ package merese.exchange.csv;
  * Cells that a spreadsheet would run as a formula, made harmless by an apostrophe, and back.
  *
  * <p>A spreadsheet runs a cell that begins with one of = + - @ (ASCII or full-width), a tab or a
- * line end (OWASP, "CSV Injection", from memory), and, where it splits rows at another sign than
- * we do, one that begins so after a comma, semicolon, tab or line end inside our cell. An apostrophe
+ * line end (OWASP, "CSV Injection", from memory), and, where it splits rows at another sign than we
+ * do, one that begins so after a comma, semicolon, tab or line end inside our cell. An apostrophe
  * goes before each such beginning, and before a beginning that already has apostrophes, so that
  * {@link #undone} takes off just what {@link #harmless} put on.
  */

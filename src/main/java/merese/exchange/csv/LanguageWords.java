@@ -32,8 +32,6 @@ final class LanguageWords {
 
   static Optional<String> of(String words) {
     String name = NAMES.get(words.toLowerCase(Locale.ROOT));
-    return name != null
-        ? Optional.of(name)
-        : Optional.of(words).filter(Readings::isLanguageTag);
+    return name != null ? Optional.of(name) : Optional.of(words).filter(Readings::isLanguageTag);
   }
 }

@@ -17,10 +17,37 @@ final class NameCell {
   /** Words that are in the name of a body and in no person's; common practice, no source. */
   private static final Set<String> BODIES =
       Set.of(
-          "museum", "museums", "society", "gallery", "galleries", "library", "university",
-          "institute", "institution", "association", "company", "co", "ltd", "limited", "inc", "plc",
-          "council", "trust", "club", "circle", "committee", "press", "sons", "brothers", "bros",
-          "department", "corporation", "foundation", "auctioneers", "collection", "archives");
+          "museum",
+          "museums",
+          "society",
+          "gallery",
+          "galleries",
+          "library",
+          "university",
+          "institute",
+          "institution",
+          "association",
+          "company",
+          "co",
+          "ltd",
+          "limited",
+          "inc",
+          "plc",
+          "council",
+          "trust",
+          "club",
+          "circle",
+          "committee",
+          "press",
+          "sons",
+          "brothers",
+          "bros",
+          "department",
+          "corporation",
+          "foundation",
+          "auctioneers",
+          "collection",
+          "archives");
 
   private static final Set<String> SUFFIXES = Set.of("jr", "sr", "ii", "iii", "iv", "esq");
 

@@ -275,7 +275,8 @@ final class RowSplitter {
       }
       if (!has(i) || buffer[i] != separator) {
         content = i;
-        after = !has(i) ? i : buffer[i] == '\r' && has(i + 1) && buffer[i + 1] == '\n' ? i + 2 : i + 1;
+        after =
+            !has(i) ? i : buffer[i] == '\r' && has(i + 1) && buffer[i + 1] == '\n' ? i + 2 : i + 1;
         return;
       }
       i++;

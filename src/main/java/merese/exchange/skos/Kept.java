@@ -69,13 +69,11 @@ final class Kept {
     }
   }
 
-  private boolean isAllowed(
-      String property, RdfTerm value, Concept concept, Thesaurus thesaurus) {
+  private boolean isAllowed(String property, RdfTerm value, Concept concept, Thesaurus thesaurus) {
     if (value instanceof RdfTerm.Resource resource) {
       if (property.equals(Skos.RELATED)) {
         Optional<String> other = conceptOf(resource.name(), thesaurus);
-        return other.isPresent()
-            && !thesaurus.areRelatedByHierarchy(concept.id(), other.get());
+        return other.isPresent() && !thesaurus.areRelatedByHierarchy(concept.id(), other.get());
       }
       return !resource.name().startsWith(RdfTerm.BLANK)
           && !Rdf.MATCHES.containsKey(property)

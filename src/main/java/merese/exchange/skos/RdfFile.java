@@ -226,5 +226,4 @@ final class RdfFile {
           plain ? Optional.empty() : Optional.of(type));
     }
   }
-
 }

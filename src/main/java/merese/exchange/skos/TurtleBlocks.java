@@ -35,9 +35,7 @@ final class TurtleBlocks {
 
   void literal(String property, String text, Optional<String> language) {
     lines.add(
-        name(property)
-            + " "
-            + new RdfTerm.Literal(text, language, Optional.empty()).printed());
+        name(property) + " " + new RdfTerm.Literal(text, language, Optional.empty()).printed());
   }
 
   /** A statement whose value is written as N-Triples write it. */

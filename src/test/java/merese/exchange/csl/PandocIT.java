@@ -41,8 +41,7 @@ class PandocIT {
 
   private String pandoc(String csl) throws Exception {
     Files.writeString(folder.resolve("all.json"), csl);
-    Program ran =
-        Program.run(folder, "pandoc", "all.json", "--from=csljson", "--to=csljson");
+    Program ran = Program.run(folder, "pandoc", "all.json", "--from=csljson", "--to=csljson");
     assertEquals(0, ran.code(), ran.output());
     return ran.output();
   }

@@ -29,8 +29,7 @@ class SkosRefusedFilesTest {
   @TestFactory
   Stream<DynamicTest> eachIsRefusedWithItsPlaceAndARemedy() throws IOException {
     try (Stream<Path> files = Files.list(CASES)) {
-      List<Path> cases =
-          files.filter(file -> !file.toString().endsWith(".txt")).sorted().toList();
+      List<Path> cases = files.filter(file -> !file.toString().endsWith(".txt")).sorted().toList();
       assertTrue(cases.size() > 20, cases::toString);
       return cases.stream()
           .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> check(file)));
@@ -82,8 +81,7 @@ class SkosRefusedFilesTest {
         };
     for (String name : List.of("endless.ttl", "endless.jsonld")) {
       UnreadableException refused =
-          assertThrows(
-              UnreadableException.class, () -> SkosReader.usual().read(name, endless));
+          assertThrows(UnreadableException.class, () -> SkosReader.usual().read(name, endless));
       assertTrue(
           refused.getMessage().startsWith(name + ": the file is larger than "),
           refused.getMessage());
@@ -117,7 +115,9 @@ class SkosRefusedFilesTest {
 
   @Test
   void aStreamThatFailsLaterIsNoFaultOfTheFileEither() {
-    byte[] start = (SkosFiles.PREFIXES + "# ".repeat(200_000)).getBytes(java.nio.charset.StandardCharsets.UTF_8);
+    byte[] start =
+        (SkosFiles.PREFIXES + "# ".repeat(200_000))
+            .getBytes(java.nio.charset.StandardCharsets.UTF_8);
     InputStream failing =
         new InputStream() {
           private final InputStream in = new ByteArrayInputStream(start);
