@@ -184,7 +184,7 @@ final class WorkJoin {
                   say(Sort.DROPPED, "link within one work: " + words(work.id(), link));
                 } else if (!links.contains(link)) {
                   links.add(link);
-                  if (work != kept) {
+                  if (!work.id().equals(kept.id())) {
                     say(Sort.ADDED, "link: " + words(kept.id(), link));
                   }
                 }
