@@ -52,7 +52,7 @@ class ConceptImportTest {
   void makeALibrary() {
     library =
         Vocabularies.of(
-            folder,
+            folder.resolve("small"),
             List.of(facet("knop"), facet("ring")),
             concept("knop", "knop", "knop", "knob", "boss"),
             below("knop", concept("knop-ball", "knop", "ball knop")),
@@ -212,8 +212,18 @@ class ConceptImportTest {
                   + " ex:b a skos:Concept ; skos:prefLabel \"raspberry prunt\"@en .");
       assertEquals(List.of(), result.added());
       assertEquals(
-          List.of("Which facet does “prunt” belong in?", "Which facet does “raspberry prunt” belong in?"),
+          List.of("Which facet does “prunt” belong in?"),
           result.questions().stream().map(Question::words).toList());
+      assertEquals("raspberry prunt", result.waiting().get(0).label());
+    }
+
+    @Test
+    void inACircleWithoutAFacetIsAskedAboutToo() {
+      ConceptResult result =
+          apply(
+              "ex:a skos:prefLabel \"one\"@en ; skos:broader ex:b ."
+                  + " ex:b skos:prefLabel \"two\"@en ; skos:broader ex:a .");
+      assertEquals(2, result.questions().size());
     }
 
     @Test

@@ -36,21 +36,18 @@ public final class Vocabularies {
 
   private Vocabularies() {}
 
-  /** A new library in a folder, with the starter vocabulary. */
-  public static LibraryFolder starter(Path folder) {
-    return LibraryFolder.create(folder, "Rings and knops");
-  }
-
   /** A new library in a folder, with just these concepts. */
   static LibraryFolder of(Path folder, List<Facet> facets, Concept... concepts) {
-    LibraryFolder library = starter(folder);
-    try (Stream<Path> files = Files.list(library.path().resolve("vocabulary"))) {
-      for (Path file : (List<Path>) files.toList()) {
-        Files.delete(file);
-      }
+    Path root = folder.resolve("library");
+    try {
+      Files.createDirectories(root.resolve("vocabulary"));
+      Files.writeString(
+          root.resolve("library.json"),
+          "{\n  \"format\": 1,\n  \"title\": \"Rings and knops\",\n  \"language\": \"en-GB\"\n}\n");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    LibraryFolder library = LibraryFolder.open(root);
     for (Facet facet : facets) {
       library.add(
           new VocabularyFile(
