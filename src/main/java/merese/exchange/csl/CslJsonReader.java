@@ -98,22 +98,38 @@ public final class CslJsonReader implements RecordReader {
     }
 
     private boolean item(Piece piece) throws IOException {
+      if (isAscii(piece.bytes())) {
+        Optional<Json> read = JsonParsing.tried(piece.bytes());
+        if (read.isPresent()) {
+          return item(piece, (Members) read.get());
+        }
+      }
       String text = new String(piece.bytes(), StandardCharsets.UTF_8);
       if (text.indexOf('\uFFFD') >= 0) {
         Optional<ItemFault> fault = ItemFault.ofEncoding(piece.bytes());
         if (fault.isPresent()) {
-          return refused(piece, text, fault.get());
+          return refused(piece, fault.get());
         }
       }
-      Members item;
       try {
-        item = (Members) JsonParsing.parse(text);
+        return item(piece, (Members) JsonParsing.parse(text));
       } catch (JsonProcessingException e) {
-        return refused(piece, text, ItemFault.of(text, e));
+        return refused(piece, ItemFault.of(text, e));
       }
+    }
+
+    private static boolean isAscii(byte[] bytes) {
+      int sign = 0;
+      for (byte b : bytes) {
+        sign |= b;
+      }
+      return sign >= 0;
+    }
+
+    private boolean item(Piece piece, Members item) {
       Optional<ItemFault> misnamed = names(item);
       if (misnamed.isPresent()) {
-        return refused(piece, text, misnamed.get());
+        return refused(piece, misnamed.get());
       }
       ReceivedRecord received = ItemRecord.of(item);
       Optional<CslMeaning> meaning = CslMeaning.of(item, received);
@@ -121,7 +137,6 @@ public final class CslJsonReader implements RecordReader {
         boolean list = item.get("items").isPresent() || item.get("references").isPresent();
         return refused(
             piece,
-            text,
             new ItemFault(
                 0,
                 list ? "a list of items stands inside an object" : "the item has no title",
@@ -148,7 +163,8 @@ public final class CslJsonReader implements RecordReader {
       return Optional.empty();
     }
 
-    private boolean refused(Piece piece, String text, ItemFault fault) {
+    private boolean refused(Piece piece, ItemFault fault) {
+      String text = new String(piece.bytes(), StandardCharsets.UTF_8);
       int line = piece.line();
       int column = piece.column();
       for (int i = 0; i < Math.min(fault.at(), text.length()); i++) {

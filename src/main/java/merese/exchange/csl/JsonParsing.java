@@ -1,9 +1,12 @@
 package merese.exchange.csl;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -37,36 +40,49 @@ final class JsonParsing {
   private JsonParsing() {}
 
   /**
-   * @throws com.fasterxml.jackson.core.JsonProcessingException saying where, in characters of the
+   * @throws JsonProcessingException saying where, in characters of the
    *     text, it is no JSON
    */
   static Json parse(String text) throws IOException {
     try (JsonParser parser = FACTORY.createParser(text)) {
-      parser.nextToken();
-      Json value = value(parser);
-      if (parser.nextToken() != null) {
-        throw new com.fasterxml.jackson.core.JsonParseException(
-            parser, "Unexpected text after the value", parser.currentTokenLocation());
-      }
-      return value;
+      return whole(parser);
     }
+  }
+
+  private static Json whole(JsonParser parser) throws IOException {
+    parser.nextToken();
+    Json value = value(parser);
+    if (parser.nextToken() != null) {
+      throw new JsonParseException(
+          parser, "Unexpected text after the value", parser.currentTokenLocation());
+    }
+    return value;
   }
 
   /** Empty where the text is no JSON. */
   static Optional<Json> tried(String text) {
     try {
       return Optional.of(parse(text));
-    } catch (com.fasterxml.jackson.core.JsonProcessingException e) {
+    } catch (JsonProcessingException e) {
       return Optional.empty();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
+  /** Empty where a text of ASCII is no JSON. */
+  static Optional<Json> tried(byte[] ascii) throws IOException {
+    try (JsonParser parser = FACTORY.createParser(ascii)) {
+      return Optional.of(whole(parser));
+    } catch (JsonProcessingException e) {
+      return Optional.empty();
+    }
+  }
+
   private static Json value(JsonParser parser) throws IOException {
     JsonToken token = parser.currentToken();
     if (token == null) {
-      throw new com.fasterxml.jackson.core.io.JsonEOFException(parser, null, "nothing is here");
+      throw new JsonEOFException(parser, null, "nothing is here");
     }
     switch (token) {
       case START_OBJECT -> {

@@ -20,6 +20,9 @@ final class PlainWords {
   }
 
   static String of(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     StringBuilder out = new StringBuilder(text.length());
     for (int i = 0; i < text.length(); ) {
       int tag = text.charAt(i) == '<' ? tagLength(text, i) : 0;
@@ -40,6 +43,20 @@ final class PlainWords {
       }
     }
     return out.toString().strip();
+  }
+
+  /** Whether nothing is to be done, which is usual; asked first since it is quick. */
+  private static boolean isPlain(String text) {
+    int last = text.length() - 1;
+    for (int i = 0; i <= last; i++) {
+      char c = text.charAt(i);
+      boolean between = c == ' ' && i > 0 && i < last && text.charAt(i - 1) != ' ';
+      boolean sign = c > ' ' && c < 0x7F && c != '<';
+      if (!between && !sign && !(c >= 0xC0 && Character.isLetter(c))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static int tagLength(String text, int at) {

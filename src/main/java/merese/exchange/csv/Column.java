@@ -1,10 +1,12 @@
 package merese.exchange.csv;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import merese.exchange.Aspect;
 
 /**
@@ -123,6 +125,8 @@ enum Column {
   ARCHIVED("Archived at", Aspect.ONLINE, "archived", "archive url");
 
   private static final Map<String, Column> BY_NAME = byName();
+  private static final Map<String, Column> BY_HEADER =
+      Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Column::header, c -> c));
 
   private final String header;
   private final Aspect aspect;
@@ -178,18 +182,22 @@ enum Column {
     return Optional.ofNullable(BY_NAME.get(bare(name)));
   }
 
-  /** By its own header, letter for letter, as the field of a record has it. */
-  static Optional<Column> ofField(String name) {
-    Column column = BY_NAME.get(bare(name));
-    return column != null && column.header.equals(name) ? Optional.of(column) : Optional.empty();
+  /** By its own header, letter for letter, as the field of a record has it; null for any other. */
+  static Column ofField(String name) {
+    return BY_HEADER.get(name);
   }
 
+  /** The letters and digits of a header, in small letters. */
   static String bare(String name) {
     StringBuilder out = new StringBuilder(name.length());
-    name.toLowerCase(Locale.ROOT)
-        .codePoints()
-        .filter(Character::isLetterOrDigit)
-        .forEach(out::appendCodePoint);
+    String small = name.toLowerCase(Locale.ROOT);
+    for (int i = 0; i < small.length(); ) {
+      int c = small.codePointAt(i);
+      i += Character.charCount(c);
+      if (Character.isLetterOrDigit(c)) {
+        out.appendCodePoint(c);
+      }
+    }
     return out.toString();
   }
 }

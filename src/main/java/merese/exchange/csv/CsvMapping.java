@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import merese.exchange.FilePlace;
+import merese.exchange.UnreadableException;
 import merese.exchange.csv.RowSplitter.Flaw;
 import merese.exchange.csv.RowSplitter.Row;
 import merese.model.Slips;
@@ -39,15 +41,14 @@ public final class CsvMapping {
 
   /**
    * @param file as the user named it, for messages
-   * @throws CsvMappingException where it is not such a table
+   * @throws UnreadableException where it is not such a table, with the line
    * @throws IOException where the stream itself fails
    */
   public static CsvMapping read(String file, InputStream in) throws IOException {
     RowSplitter rows = new RowSplitter(Utf8Stream.of(in));
     byte[] first = rows.line();
     if (first == null) {
-      throw new CsvMappingException(
-          file, 1, "the file is empty", "write a header of the table and our column in each row");
+      throw wrong(file, 1, "the file is empty", "write a header of the table and our column in each row");
     }
     rows.expect(Separator.of(first, 2), -1);
     Map<String, Optional<Column>> columns = new LinkedHashMap<>();
@@ -63,20 +64,14 @@ public final class CsvMapping {
         continue;
       }
       if (column.isEmpty() && !ours.equals(NO_HOME)) {
-        throw new CsvMappingException(
-            file,
-            row.line(),
-            "no column of ours is called “" + ours + "”",
+        throw wrong(file, row.line(), "no column of ours is called “" + ours + "”",
             nearest(ours)
                 .map(name -> "did you mean “" + name + "”?")
                 .orElse("write one of " + all() + ", or - to leave the column without a home"));
       }
       Integer before = lines.putIfAbsent(Column.bare(theirs), row.line());
       if (before != null) {
-        throw new CsvMappingException(
-            file,
-            row.line(),
-            "“" + theirs + "” stands in line " + before + " already",
+        throw wrong(file, row.line(), "“" + theirs + "” stands in line " + before + " already",
             "delete one of the two");
       }
       columns.put(Column.bare(theirs), column);
@@ -84,13 +79,16 @@ public final class CsvMapping {
     return new CsvMapping(columns);
   }
 
+  private static UnreadableException wrong(
+      String file, int line, String what, String remedy) {
+    return new UnreadableException(new FilePlace(file, line, 0, line), what, remedy);
+  }
+
   private static String cell(String file, Row row, int index) {
     long filled = row.cells().stream().filter(c -> !c.isBlank()).count();
     boolean two = row.cells().size() >= 2 && filled == 2;
     if (row.flaw() != Flaw.NONE || !two || row.cells().get(0).isBlank()) {
-      throw new CsvMappingException(
-          file,
-          row.flaw() == Flaw.NONE ? row.line() : row.flawLine(),
+      throw wrong(file, row.flaw() == Flaw.NONE ? row.line() : row.flawLine(),
           row.flaw() == Flaw.NONE
               ? "the row has " + filled + " filled cells instead of two"
               : "the row cannot be read",

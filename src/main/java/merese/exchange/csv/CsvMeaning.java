@@ -51,7 +51,10 @@ record CsvMeaning(Work work, List<String> remarks) {
     Row(ReceivedRecord record) {
       this.record = record;
       for (Field field : record.fields()) {
-        Column.ofField(field.name()).ifPresent(c -> cells.putIfAbsent(c, field.value()));
+        Column column = Column.ofField(field.name());
+        if (column != null) {
+          cells.putIfAbsent(column, field.value());
+        }
       }
     }
 
@@ -219,6 +222,9 @@ record CsvMeaning(Work work, List<String> remarks) {
     }
 
     private static Optional<Locator> pages(String words) {
+      if (words.charAt(0) <= '9') {
+        return Readings.pages(words);
+      }
       try {
         return Optional.of(Locator.parse(words));
       } catch (LocatorException e) {

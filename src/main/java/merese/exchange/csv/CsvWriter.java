@@ -110,10 +110,12 @@ public final class CsvWriter implements RecordWriter {
     Map<Column, String> came = new EnumMap<>(Column.class);
     Map<String, String> others = new LinkedHashMap<>();
     for (Field field : record.fields()) {
-      Column.ofField(field.name())
-          .ifPresentOrElse(
-              column -> came.putIfAbsent(column, field.value()),
-              () -> others.putIfAbsent(field.name(), field.value()));
+      Column column = Column.ofField(field.name());
+      if (column != null) {
+        came.putIfAbsent(column, field.value());
+      } else {
+        others.putIfAbsent(field.name(), field.value());
+      }
     }
     Map<Column, String> cells = new EnumMap<>(Column.class);
     for (Column column : Column.values()) {
