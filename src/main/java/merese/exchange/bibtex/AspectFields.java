@@ -194,7 +194,8 @@ final class AspectFields {
   private void publisher() {
     String field =
         List.of("publisher", "howpublished", "organization", "institution").stream()
-            .filter(name -> has(name) && aspects.of(name).contains(Aspect.PUBLISHER))
+            .filter(name -> type.equals(record.type()) && has(name))
+            .filter(name -> aspects.of(name).contains(Aspect.PUBLISHER))
             .findFirst()
             .orElse(type.equals("booklet") ? "howpublished" : "publisher");
     imprint
