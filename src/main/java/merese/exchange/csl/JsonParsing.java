@@ -40,8 +40,7 @@ final class JsonParsing {
   private JsonParsing() {}
 
   /**
-   * @throws JsonProcessingException saying where, in characters of the
-   *     text, it is no JSON
+   * @throws JsonProcessingException saying where, in characters of the text, it is no JSON
    */
   static Json parse(String text) throws IOException {
     try (JsonParser parser = FACTORY.createParser(text)) {

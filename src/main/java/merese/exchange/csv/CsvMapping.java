@@ -48,7 +48,8 @@ public final class CsvMapping {
     RowSplitter rows = new RowSplitter(Utf8Stream.of(in));
     byte[] first = rows.line();
     if (first == null) {
-      throw wrong(file, 1, "the file is empty", "write a header of the table and our column in each row");
+      throw wrong(
+          file, 1, "the file is empty", "write a header of the table and our column in each row");
     }
     rows.expect(Separator.of(first, 2), -1);
     Map<String, Optional<Column>> columns = new LinkedHashMap<>();
@@ -64,14 +65,20 @@ public final class CsvMapping {
         continue;
       }
       if (column.isEmpty() && !ours.equals(NO_HOME)) {
-        throw wrong(file, row.line(), "no column of ours is called “" + ours + "”",
+        throw wrong(
+            file,
+            row.line(),
+            "no column of ours is called “" + ours + "”",
             nearest(ours)
                 .map(name -> "did you mean “" + name + "”?")
                 .orElse("write one of " + all() + ", or - to leave the column without a home"));
       }
       Integer before = lines.putIfAbsent(Column.bare(theirs), row.line());
       if (before != null) {
-        throw wrong(file, row.line(), "“" + theirs + "” stands in line " + before + " already",
+        throw wrong(
+            file,
+            row.line(),
+            "“" + theirs + "” stands in line " + before + " already",
             "delete one of the two");
       }
       columns.put(Column.bare(theirs), column);
@@ -79,8 +86,7 @@ public final class CsvMapping {
     return new CsvMapping(columns);
   }
 
-  private static UnreadableException wrong(
-      String file, int line, String what, String remedy) {
+  private static UnreadableException wrong(String file, int line, String what, String remedy) {
     return new UnreadableException(new FilePlace(file, line, 0, line), what, remedy);
   }
 
@@ -88,7 +94,9 @@ public final class CsvMapping {
     long filled = row.cells().stream().filter(c -> !c.isBlank()).count();
     boolean two = row.cells().size() >= 2 && filled == 2;
     if (row.flaw() != Flaw.NONE || !two || row.cells().get(0).isBlank()) {
-      throw wrong(file, row.flaw() == Flaw.NONE ? row.line() : row.flawLine(),
+      throw wrong(
+          file,
+          row.flaw() == Flaw.NONE ? row.line() : row.flawLine(),
           row.flaw() == Flaw.NONE
               ? "the row has " + filled + " filled cells instead of two"
               : "the row cannot be read",
