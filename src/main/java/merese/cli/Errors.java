@@ -16,7 +16,6 @@ import merese.change.UnknownWorkException;
 import merese.change.concepts.ChoiceException;
 import merese.citation.CitationException;
 import merese.exchange.UnreadableException;
-import merese.exchange.csv.CsvMappingException;
 import merese.model.LocatorException;
 import merese.search.IndexBusyException;
 import merese.store.LibraryException;
@@ -46,8 +45,7 @@ final class Errors {
           LocatorException.class,
           CitationException.class,
           UnreadableException.class,
-          ChoiceException.class,
-          CsvMappingException.class);
+          ChoiceException.class);
 
   private final Context context;
 

@@ -27,8 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class ConceptTextsTest {
   private static final Path SCREENS = Path.of("src/test/resources/merese/cli/concepts");
-  private static final Path TABLE =
-      Path.of("src/test/resources/merese/checks/aat-glass-terms.tsv");
+  private static final Path TABLE = Path.of("src/test/resources/merese/checks/aat-glass-terms.tsv");
   private static final boolean WRITE = "write".equals(System.getProperty("screens"));
 
   @TempDir private Path folder;

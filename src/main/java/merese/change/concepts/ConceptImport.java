@@ -261,9 +261,7 @@ public final class ConceptImport {
       String above = queue.remove();
       for (String uri : understood.get(above).source().narrower()) {
         Understood concept = understood.get(uri);
-        if (concept != null
-            && !open.containsKey(uri)
-            && !(found.get(uri) instanceof Same)) {
+        if (concept != null && !open.containsKey(uri) && !(found.get(uri) instanceof Same)) {
           open.put(uri, open.get(above));
           String label = Thesaurus.display(concept.preferred());
           waiting.add(new Waiting(uri, label, open.get(above)));

@@ -34,8 +34,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Against the terms of the AAT as published; see SOURCES.md beside the table. */
 class AatLinksTest {
-  private static final Path TABLE =
-      Path.of("src/test/resources/merese/checks/aat-glass-terms.tsv");
+  private static final Path TABLE = Path.of("src/test/resources/merese/checks/aat-glass-terms.tsv");
 
   @TempDir private Path folder;
 
@@ -210,8 +209,7 @@ class AatLinksTest {
   class AnAnswer {
     private void isRefused(LibraryFolder library, String answer, String said) {
       assertEquals(
-          said,
-          assertThrows(ChoiceException.class, () -> plan(library, answer)).getMessage());
+          said, assertThrows(ChoiceException.class, () -> plan(library, answer)).getMessage());
     }
 
     @Test
@@ -221,7 +219,8 @@ class AatLinksTest {
       isRefused(library, "c=300999999", "c=300999999: 300999999 is not in the table");
       isRefused(
           library,
-          "c=green", "c=green: \"green\" is no number of the thesaurus, such as 300010175");
+          "c=green",
+          "c=green: \"green\" is no number of the thesaurus, such as 300010175");
       isRefused(
           library,
           "c=near:300264532",
@@ -235,8 +234,7 @@ class AatLinksTest {
     LibraryFolder demo = DemoLibrary.copyTo(folder.resolve("demo"));
     AatResult result = apply(demo);
     assertEquals(List.<Link>of(), result.links());
-    assertEquals(
-        List.of("gadroon"), result.there().stream().map(AatResult.There::id).toList());
+    assertEquals(List.of("gadroon"), result.there().stream().map(AatResult.There::id).toList());
     assertEquals(List.of("trail"), result.questions().stream().map(Question::id).toList());
     assertEquals("“trailing” is preferred on neither side", result.questions().get(0).words());
     assertEquals(138, result.without());

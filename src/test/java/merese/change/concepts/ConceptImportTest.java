@@ -115,8 +115,7 @@ class ConceptImportTest {
     void changesNothingHere() throws IOException {
       LibraryFolder demo = DemoLibrary.copyTo(folder.resolve("demo"));
       Map<String, String> before = files(demo);
-      ConceptImport plan =
-          ConceptImport.plan(demo, read(exported(demo)), ConceptOptions.usual());
+      ConceptImport plan = ConceptImport.plan(demo, read(exported(demo)), ConceptOptions.usual());
       assertTrue(plan.result().changesNothing());
       assertEquals(140, plan.result().there().size());
       for (There there : plan.result().there()) {
@@ -252,7 +251,8 @@ class ConceptImportTest {
 
     @Test
     void withANumberForAnAddressIsNamedByItsLabel() {
-      apply("<http://x.example/300010175> skos:prefLabel \"Ball’s Égg knop\"@en ; skos:broader :knop .");
+      apply(
+          "<http://x.example/300010175> skos:prefLabel \"Ball’s Égg knop\"@en ; skos:broader :knop .");
       assertEquals("Ball’s Égg knop", get(library, "balls-egg-knop").preferred().text());
     }
 
@@ -485,7 +485,8 @@ class ConceptImportTest {
     void withTheLibraryIsNotClosedEvenWhereTheFileReplaces() {
       ConceptImport.plan(
               library,
-              turtle(":knop a skos:Concept ; skos:prefLabel \"knop\"@en ; skos:broader :knop-ball ."),
+              turtle(
+                  ":knop a skos:Concept ; skos:prefLabel \"knop\"@en ; skos:broader :knop-ball ."),
               replacing())
           .apply();
       assertEquals(List.of(), get(library, "knop").broader());
@@ -536,8 +537,7 @@ class ConceptImportTest {
       assertEquals(1, result.added().size());
       String rejected = files(library).get(rejectedFile(result));
       assertTrue(rejected.contains("\"nodus\"@fr"), rejected);
-      assertEquals(
-          1, read(rejected).concepts().size(), "what is kept of it can be read again");
+      assertEquals(1, read(rejected).concepts().size(), "what is kept of it can be read again");
     }
 
     private String rejectedFile(ConceptResult result) {
@@ -561,8 +561,7 @@ class ConceptImportTest {
             "  skos:related <https://example.org/glass/b>")) {
       assertTrue(written.contains(line), line + "\n" + written);
     }
-    ConceptImport again =
-        ConceptImport.plan(library, read(written), ConceptOptions.usual());
+    ConceptImport again = ConceptImport.plan(library, read(written), ConceptOptions.usual());
     assertTrue(
         again.result().there().stream().allMatch(there -> there.changes().isEmpty()),
         again.result()::toString);
@@ -577,8 +576,7 @@ class ConceptImportTest {
     assertEquals(1, result.added().size());
     Path file = Path.of(result.mend().orElseThrow());
     assertTrue(file.endsWith(Path.of("rejected", "glass.nt")), file::toString);
-    assertEquals(
-        3, Files.readString(file, StandardCharsets.UTF_8).lines().count(), file::toString);
+    assertEquals(3, Files.readString(file, StandardCharsets.UTF_8).lines().count(), file::toString);
   }
 
   @Test

@@ -163,7 +163,9 @@ class SkosRoundTripTest {
                     facet,
                     labels.get(0),
                     labels.subList(1, Math.max(1, labels.size() - 1)),
-                    labels.size() > 1 ? labels.subList(labels.size() - 1, labels.size()) : List.of(),
+                    labels.size() > 1
+                        ? labels.subList(labels.size() - 1, labels.size())
+                        : List.of(),
                     definition,
                     above,
                     alike,
@@ -173,16 +175,14 @@ class SkosRoundTripTest {
   }
 
   private static Arbitrary<List<Label>> labels() {
-    return Combinators.combine(
-            texts(), texts().optional(0.3), Arbitraries.of(true, false))
+    return Combinators.combine(texts(), texts().optional(0.3), Arbitraries.of(true, false))
         .as(Label::new)
         .list()
         .ofMinSize(1)
         .ofMaxSize(5)
         .uniqueElements(Label::text)
         .filter(
-            labels ->
-                labels.stream().map(Thesaurus::display).distinct().count() == labels.size());
+            labels -> labels.stream().map(Thesaurus::display).distinct().count() == labels.size());
   }
 
   private static Arbitrary<List<Match>> matches() {
@@ -215,9 +215,32 @@ class SkosRoundTripTest {
   private static Arbitrary<String> texts() {
     Arbitrary<String> words =
         Arbitraries.of(
-            "ring", "bladed ring", "bell (body)", "(", ")", " (x", "“", "”", " is ", "[a]", "]: ",
-            "Mistaken for ", "is also used for something else", "Status: uncertain; usage varies",
-            "\"", "\\", "\n", "\t", "\u0001", "é", "\uD83C\uDF77", "'''", "@en", "^^", "; ", "<>");
+            "ring",
+            "bladed ring",
+            "bell (body)",
+            "(",
+            ")",
+            " (x",
+            "“",
+            "”",
+            " is ",
+            "[a]",
+            "]: ",
+            "Mistaken for ",
+            "is also used for something else",
+            "Status: uncertain; usage varies",
+            "\"",
+            "\\",
+            "\n",
+            "\t",
+            "\u0001",
+            "é",
+            "\uD83C\uDF77",
+            "'''",
+            "@en",
+            "^^",
+            "; ",
+            "<>");
     return words
         .list()
         .ofMinSize(1)

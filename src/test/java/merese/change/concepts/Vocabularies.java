@@ -51,8 +51,7 @@ public final class Vocabularies {
     for (Facet facet : facets) {
       library.add(
           new VocabularyFile(
-              facet,
-              Stream.of(concepts).filter(c -> c.facet().equals(facet.id())).toList()));
+              facet, Stream.of(concepts).filter(c -> c.facet().equals(facet.id())).toList()));
     }
     return library;
   }

@@ -35,7 +35,9 @@ class SilentReadingTest {
                 SilentReadingTest.class.getName())
             .redirectErrorStream(true)
             .start();
-    String printed = new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+    String printed =
+        new String(
+            process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
     assertEquals("", printed);
     assertEquals(0, process.waitFor());
   }

@@ -63,8 +63,7 @@ class SkosWriterTest {
         .contains(
             NodeFactory.createURI(SkosAddresses.DEFAULT + subject),
             NodeFactory.createURI(SKOS + property),
-            NodeFactory.createURI(
-                object.contains(":") ? object : SkosAddresses.DEFAULT + object));
+            NodeFactory.createURI(object.contains(":") ? object : SkosAddresses.DEFAULT + object));
   }
 
   private static Thesaurus thesaurus(Concept... concepts) {
@@ -179,8 +178,7 @@ class SkosWriterTest {
               knop.lookAlikeRemark(),
               knop.status(),
               knop.matches()));
-      Thesaurus changed =
-          Thesaurus.of(List.copyOf(demo.facets()), concepts, demo.register());
+      Thesaurus changed = Thesaurus.of(List.copyOf(demo.facets()), concepts, demo.register());
       List<String> before = written(demo).lines().toList();
       List<String> after = new ArrayList<>(written(changed).lines().toList());
       assertEquals(before.size() + 1, after.size());
@@ -326,7 +324,8 @@ class SkosWriterTest {
               new Field(SKOS + "broader", "<urn:merese:vocabulary:b>"),
               new Field(SKOS + "related", "<urn:merese:vocabulary:b>"),
               new Field(SKOS + "exactMatch", "<urn:x:y>"),
-              new Field("http://www.w3.org/1999/02/22-rdf-syntax-ns#type", "<" + SKOS + "Collection>"));
+              new Field(
+                  "http://www.w3.org/1999/02/22-rdf-syntax-ns#type", "<" + SKOS + "Collection>"));
       assertEquals(with(), turtle);
     }
   }
@@ -347,10 +346,8 @@ class SkosWriterTest {
         List.of(
             new Homonym("collar", List.of("a", "b"), Optional.of("or a collar; of metal")),
             new Homonym("”odd“", List.of("a"), Optional.empty()));
-    Thesaurus thesaurus =
-        Thesaurus.of(List.of(RINGS), List.of(concept("a", List.of())), register);
-    assertEquals(
-        register, SkosFiles.read("a.ttl", written(thesaurus)).schemes().get(0).register());
+    Thesaurus thesaurus = Thesaurus.of(List.of(RINGS), List.of(concept("a", List.of())), register);
+    assertEquals(register, SkosFiles.read("a.ttl", written(thesaurus)).schemes().get(0).register());
   }
 
   @Test
