@@ -123,8 +123,9 @@ final class ConceptImportText {
     String part = change.part() + ": ";
     return switch (change.outcome()) {
       case ADDED -> "+ " + part + change.theirs();
-      case REPLACED -> "± " + part + change.ours() + " → " + change.theirs();
-      case STAYS -> "≠ " + part + change.ours() + " stays; the file has " + change.theirs();
+      case REPLACED -> "± " + part + "“" + change.ours() + "” → “" + change.theirs() + "”";
+      case STAYS ->
+          "≠ " + part + "“" + change.ours() + "” stays; the file has “" + change.theirs() + "”";
     };
   }
 

@@ -92,7 +92,7 @@ public final class AatLinks {
         List<Concept> concepts = new ArrayList<>();
         for (Concept concept : file.value().concepts()) {
           ConceptDraft draft = ConceptDraft.of(concept);
-          if (vocabulary.concepts.get(concept.id()) == concept) {
+          if (concept.equals(vocabulary.concepts.get(concept.id()))) {
             draft.matches.addAll(byConcept.getOrDefault(concept.id(), List.of()));
           }
           concepts.add(draft.make());

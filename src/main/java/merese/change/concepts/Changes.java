@@ -139,7 +139,7 @@ final class Changes {
       List<Concept> concepts = new ArrayList<>();
       for (Concept concept : file.value().concepts()) {
         // Of two concepts with one id only the first is the vocabulary's.
-        boolean first = vocabulary.concepts.get(concept.id()) == concept;
+        boolean first = concept.equals(vocabulary.concepts.get(concept.id()));
         concepts.add(first ? now(concept.id()) : concept);
       }
       Facet facet = file.value().facet();

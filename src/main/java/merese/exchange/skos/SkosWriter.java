@@ -193,7 +193,10 @@ public final class SkosWriter {
       for (Concept.Match match : concept.matches()) {
         if (Turtle.isAbsoluteIri(match.uri())) {
           out.resource(SkosGraph.property(match.kind()), match.uri());
-        } else {
+        }
+      }
+      for (Concept.Match match : concept.matches()) {
+        if (!Turtle.isAbsoluteIri(match.uri())) {
           note(out, Rdf.EDITORIAL_NOTE, OwnNotes.matchWithoutAddress(match));
         }
       }
