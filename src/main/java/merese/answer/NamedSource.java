@@ -1,12 +1,10 @@
 package merese.answer;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import merese.model.Edition;
-import merese.model.Slips;
+import merese.model.Nearest;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 
@@ -58,27 +56,12 @@ public record NamedSource(Source source, Optional<Edition.Part> part) {
     return alike.size() == 1 ? Optional.of(alike.get(0)) : Optional.empty();
   }
 
-  /** Keys that start so, or that are a slip or two away, the nearest first. */
   private static List<String> near(Shelf shelf, String typed) {
-    record Candidate(String key, int slips) {}
-    String folded = typed.toLowerCase(Locale.ROOT);
-    int allowed = Math.max(1, folded.length() / 4);
-    List<Candidate> near = new ArrayList<>();
+    List<String> keys = new ArrayList<>();
     for (Source source : shelf.sources()) {
-      String key = source.key().toLowerCase(Locale.ROOT);
-      boolean starts = folded.length() >= 3 && key.startsWith(folded);
-      boolean tooLong = Math.abs(key.length() - folded.length()) > allowed;
-      int slips = starts ? 0 : tooLong ? allowed + 1 : Slips.between(folded, key);
-      if (slips <= allowed) {
-        near.add(new Candidate(source.key(), slips));
-      }
+      keys.add(source.key());
     }
-    near.sort(Comparator.comparingInt(Candidate::slips).thenComparing(Candidate::key));
-    int best = near.isEmpty() ? 0 : near.get(0).slips();
-    return near.stream()
-        .filter(candidate -> candidate.slips() <= best)
-        .limit(MOST_NEAR)
-        .map(Candidate::key)
-        .toList();
+    keys.sort(null);
+    return Nearest.to(typed, keys, MOST_NEAR);
   }
 }

@@ -1,10 +1,9 @@
 package merese.answer;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import merese.model.Concept;
-import merese.model.Slips;
+import merese.model.Nearest;
 import merese.vocabulary.Thesaurus;
 
 /** That an id was asked for which no concept or facet has. */
@@ -27,9 +26,7 @@ public final class UnknownConceptException extends RuntimeException {
     for (Concept concept : thesaurus.concepts()) {
       near.add(concept.id());
     }
-    near.sort(Comparator.comparingInt(other -> Slips.between(id, other)));
-    near.removeIf(other -> Slips.between(id, other) > id.length() / 2);
-    near = near.subList(0, Math.min(3, near.size()));
+    near = Nearest.to(id, near, 3);
     String hint = near.isEmpty() ? "" : "; near it: " + String.join(", ", near);
     return new UnknownConceptException("no concept has the id \"" + id + "\"" + hint);
   }

@@ -28,7 +28,18 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
   /** How much there is in a library. */
   public record Holdings(int works, int editions, int notes, int concepts, int objects) {}
 
+  /** Of the library as it is at one moment: with all or nothing of a change of several files. */
   public static LibraryCheck of(LibraryFolder folder) {
+    while (true) {
+      String moment = folder.moment();
+      LibraryCheck check = read(folder);
+      if (folder.isStill(moment)) {
+        return check;
+      }
+    }
+  }
+
+  private static LibraryCheck read(LibraryFolder folder) {
     List<Problem> problems = new ArrayList<>(folder.check());
     VocabularyCheck vocabulary = new VocabularyCheck(folder);
     Slips slips = new Slips(folder);
@@ -49,6 +60,7 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
           }
           case MINE -> slips.mine(folder.readMine());
           case HOMONYMS -> vocabulary.register(folder.readHomonyms());
+          case RECEIVED -> {} // the store's own check reads it
           case SETTINGS -> {} // read when the library was opened
         }
       } catch (LibraryException e) {

@@ -5,6 +5,7 @@ import de.undercouch.citeproc.csl.CSLDateBuilder;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -35,12 +36,12 @@ final class CslDates {
   }
 
   static CSLDate literal(String words) {
-    return new CSLDateBuilder().literal(PlainText.of(words)).build();
+    return new CSLDateBuilder().literal(words).build();
   }
 
   /** Reads "2025-03-02", "12 May 1988" and "12–13 May 1988"; keeps anything else as words. */
-  static CSLDate of(String printed) {
-    return day(printed.strip()).orElseGet(() -> literal(printed));
+  static CSLDate of(String printed, UnaryOperator<String> text) {
+    return day(printed.strip()).orElseGet(() -> literal(text.apply(printed)));
   }
 
   static Optional<CSLDate> day(String text) {

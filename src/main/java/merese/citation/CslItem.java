@@ -7,6 +7,7 @@ import de.undercouch.citeproc.csl.CSLType;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import merese.model.Contributor.Role;
@@ -34,10 +35,12 @@ final class CslItem {
   private final StyleTraits style;
   private final String language;
   private final boolean toSort;
+  private final boolean neutral;
+  private final UnaryOperator<String> text;
   private final CslNames names;
   private final CSLItemDataBuilder item = new CSLItemDataBuilder();
 
-  private CslItem(Source source, StyleTraits style, boolean toSort) {
+  private CslItem(Source source, StyleTraits style, boolean toSort, UnaryOperator<String> text) {
     this.source = source;
     this.work = source.work();
     this.edition = source.edition();
@@ -45,14 +48,16 @@ final class CslItem {
     this.style = style;
     this.language = work.language().filter(l -> !l.isBlank()).orElse(style.language());
     this.toSort = toSort;
-    this.names = new CslNames(source, style.filesByParticle() || !toSort);
+    this.neutral = style.editions() == StyleTraits.Editions.NEUTRAL;
+    this.text = text;
+    this.names = new CslNames(source, style.filesByParticle() || !toSort, text);
   }
 
   /**
    * @param number its place in the list, for a style that cites by number
    */
   static CSLItemData of(Source source, StyleTraits style, int number) {
-    return new CslItem(source, style, false).build(number);
+    return new CslItem(source, style, false, PlainText::of).build(number);
   }
 
   /**
@@ -60,7 +65,16 @@ final class CslItem {
    * its article, and a name without its particle where the style files it so.
    */
   static CSLItemData toSort(Source source, StyleTraits style) {
-    return new CslItem(source, style, true).build(1);
+    return new CslItem(source, style, true, PlainText::of).build(1);
+  }
+
+  /** The source as it is, for no style in particular; with its texts just as they stand. */
+  static CSLItemData neutral(Source source) {
+    CslItem item = new CslItem(source, StyleTraits.NEUTRAL, false, UnaryOperator.identity());
+    item.item.id(source.id()).type(item.type());
+    source.work().language().ifPresent(item.item::language);
+    item.describe();
+    return item.item.build();
   }
 
   private CSLItemData build(int number) {
@@ -70,6 +84,11 @@ final class CslItem {
         .citationNumber(Integer.toString(number))
         .type(type())
         .language(language);
+    describe();
+    return item.build();
+  }
+
+  private void describe() {
     titles();
     names.addTo(item);
     dates();
@@ -77,7 +96,6 @@ final class CslItem {
     container();
     archive();
     online();
-    return item.build();
   }
 
   private CSLType type() {
@@ -106,10 +124,10 @@ final class CslItem {
   }
 
   private void titles() {
-    String title = filed(PlainText.of(work.title()));
-    String whole = work.subtitle().map(s -> title + joint(title) + PlainText.of(s)).orElse(title);
+    String title = filed(text.apply(work.title()));
+    String whole = work.subtitle().map(s -> title + joint(title) + text.apply(s)).orElse(title);
     if (source.part().isPresent()) {
-      item.title(filed(PlainText.of(source.part().get().title()))).containerTitle(whole);
+      item.title(filed(text.apply(source.part().get().title()))).containerTitle(whole);
     } else {
       item.title(whole);
       if (work.subtitle().isPresent()) {
@@ -128,7 +146,7 @@ final class CslItem {
   }
 
   private void dates() {
-    Optional<String> printed = text(imprint.yearPrinted());
+    Optional<String> printed = some(imprint.yearPrinted());
     String year = imprint.year().isPresent() ? Integer.toString(imprint.year().getAsInt()) : "";
     Optional<Edition.Container> container = edition.container();
     boolean coverDiffers =
@@ -138,7 +156,7 @@ final class CslItem {
     if (work.kind() == SourceKind.SALE_CATALOGUE && saleDay().isPresent()) {
       item.issued(saleDay().get());
     } else if (printed.isPresent() && !printed.get().equals(year)) {
-      item.issued(CslDates.of(printed.get()));
+      item.issued(CslDates.of(printed.get(), text));
     } else if (coverDiffers) {
       String cover = Integer.toString(container.get().coverYear().getAsInt());
       item.issued(CslDates.literal(year.isEmpty() ? cover : cover + " [" + year + "]"));
@@ -149,7 +167,7 @@ final class CslItem {
   }
 
   private Optional<CSLDate> saleDay() {
-    return edition.occasion().flatMap(o -> text(o.dates())).flatMap(CslDates::day);
+    return edition.occasion().flatMap(o -> some(o.dates())).flatMap(CslDates::day);
   }
 
   private void original(Edition.Lineage lineage) {
@@ -160,18 +178,19 @@ final class CslItem {
   }
 
   private void imprint() {
-    EditionWords.of(imprint, style).ifPresent(item::edition);
-    imprint.places().stream().findFirst().flatMap(CslItem::text).ifPresent(item::publisherPlace);
+    (neutral ? EditionWords.neutral(imprint) : EditionWords.of(imprint, style))
+        .ifPresent(item::edition);
+    imprint.places().stream().findFirst().flatMap(this::some).ifPresent(item::publisherPlace);
     if (!namesItsSite()) {
-      text(imprint.publisher()).ifPresent(item::publisher);
+      some(imprint.publisher()).ifPresent(item::publisher);
     }
     if (imprint.volumes().isPresent() && imprint.volumes().getAsInt() > 1) {
       item.numberOfVolumes(Integer.toString(imprint.volumes().getAsInt()));
     }
     imprint.identifiers(Scheme.ISBN).stream()
         .findFirst()
-        .ifPresent(isbn -> item.ISBN(PlainText.of(isbn.value())));
-    text(imprint.series()).ifPresent(this::series);
+        .ifPresent(isbn -> item.ISBN(text.apply(isbn.value())));
+    some(imprint.series()).ifPresent(this::series);
     edition.occasion().ifPresent(this::occasion);
   }
 
@@ -181,7 +200,8 @@ final class CslItem {
       if (numbered.matches()) {
         item.genre(numbered.group(1));
       }
-      item.number(Marks.hidden(numbered.matches() ? numbered.group(2) : printed));
+      String number = numbered.matches() ? numbered.group(2) : printed;
+      item.number(neutral ? number : Marks.hidden(number));
       return;
     }
     EditionWords.Series series = EditionWords.series(printed);
@@ -190,34 +210,34 @@ final class CslItem {
   }
 
   private void occasion(Edition.Occasion occasion) {
-    text(occasion.dates()).map(CslDates::of).ifPresent(item::eventDate);
+    some(occasion.dates()).map(d -> CslDates.of(d, text)).ifPresent(item::eventDate);
     occasion.venues().stream()
         .findFirst()
         .or(occasion::city)
-        .flatMap(CslItem::text)
+        .flatMap(this::some)
         .ifPresent(item::eventPlace);
   }
 
   private void container() {
     if (edition.container().isEmpty()) {
-      source.part().flatMap(Edition.Part::extent).flatMap(CslItem::pages).ifPresent(item::page);
+      source.part().flatMap(Edition.Part::extent).flatMap(this::pages).ifPresent(item::page);
       return;
     }
     Edition.Container container = edition.container().get();
-    item.containerTitle(PlainText.of(container.title()));
-    text(container.volume()).ifPresent(item::volume);
-    text(container.issue()).or(() -> text(container.part())).ifPresent(item::issue);
-    container.pages().flatMap(CslItem::pages).ifPresent(item::page);
+    item.containerTitle(text.apply(container.title()));
+    some(container.volume()).ifPresent(item::volume);
+    some(container.issue()).or(() -> some(container.part())).ifPresent(item::issue);
+    container.pages().flatMap(this::pages).ifPresent(item::page);
     if (imprint.publisher().isEmpty()) {
-      text(container.society()).ifPresent(item::publisher);
+      some(container.society()).ifPresent(item::publisher);
     }
   }
 
   /** The numbers of a page locator; empty where the extent is given in anything else. */
-  private static Optional<String> pages(Locator extent) {
+  private Optional<String> pages(Locator extent) {
     return CslLocator.of(List.of(extent))
         .filter(l -> l.label().filter(x -> x.toString().equals("page")).isPresent())
-        .map(CslLocator::text);
+        .map(l -> neutral ? Marks.removedFrom(l.text()) : l.text());
   }
 
   private void archive() {
@@ -225,13 +245,13 @@ final class CslItem {
         .archive()
         .ifPresent(
             archive -> {
-              text(archive.degree()).map(CslItem::degree).ifPresent(item::genre);
+              some(archive.degree()).map(CslItem::degree).ifPresent(item::genre);
               if (work.kind() == SourceKind.THESIS) {
-                item.publisher(PlainText.of(archive.repository()));
+                item.publisher(text.apply(archive.repository()));
               } else {
-                item.archive(PlainText.of(archive.repository()));
+                item.archive(text.apply(archive.repository()));
               }
-              text(archive.shelfMark()).ifPresent(item::archiveLocation);
+              some(archive.shelfMark()).ifPresent(item::archiveLocation);
             });
   }
 
@@ -248,10 +268,10 @@ final class CslItem {
         .online()
         .ifPresent(
             online -> {
-              item.URL(PlainText.of(online.url()));
-              text(online.accessed()).map(CslDates::of).ifPresent(item::accessed);
+              item.URL(text.apply(online.url()));
+              some(online.accessed()).map(d -> CslDates.of(d, text)).ifPresent(item::accessed);
               if (namesItsSite()) {
-                text(imprint.publisher()).ifPresent(item::containerTitle);
+                some(imprint.publisher()).ifPresent(item::containerTitle);
               }
             });
   }
@@ -263,11 +283,11 @@ final class CslItem {
         && source.part().isEmpty();
   }
 
-  private static Optional<String> text(Optional<String> words) {
-    return words.flatMap(CslItem::text);
+  private Optional<String> some(Optional<String> words) {
+    return words.flatMap(this::some);
   }
 
-  private static Optional<String> text(String words) {
-    return PlainText.some(words);
+  private Optional<String> some(String words) {
+    return Optional.of(text.apply(words)).filter(w -> !w.isEmpty());
   }
 }

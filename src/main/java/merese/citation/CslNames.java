@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Name;
@@ -20,19 +21,24 @@ final class CslNames {
   private final Work work;
   private final Edition edition;
   private final boolean particles;
+  private final UnaryOperator<String> text;
 
-  CslNames(Source source, boolean particles) {
+  /**
+   * @param text how a word of the library is handed over
+   */
+  CslNames(Source source, boolean particles, UnaryOperator<String> text) {
     this.source = source;
     this.work = source.work();
     this.edition = source.edition();
     this.particles = particles;
+    this.text = text;
   }
 
   void addTo(CSLItemDataBuilder item) {
     List<CSLName> makers = new ArrayList<>(names(Role.AUTHOR));
     boolean alone = makers.isEmpty() && names(Role.EDITOR).isEmpty();
     if (alone) {
-      makersOfThings().map(CslNames::body).ifPresent(makers::add);
+      makersOfThings().map(this::body).ifPresent(makers::add);
     }
     if (source.part().isPresent()) {
       set(source.part().get().authors().stream().map(this::name).toList(), item::author);
@@ -66,19 +72,23 @@ final class CslNames {
 
   private CSLName name(Name name) {
     if (name instanceof Name.Person person) {
-      CSLNameBuilder builder = new CSLNameBuilder().family(PlainText.of(person.family()));
-      person.given().flatMap(PlainText::some).ifPresent(builder::given);
+      CSLNameBuilder builder = new CSLNameBuilder().family(text.apply(person.family()));
+      person.given().flatMap(this::some).ifPresent(builder::given);
       if (particles) {
-        person.particle().flatMap(PlainText::some).ifPresent(builder::nonDroppingParticle);
+        person.particle().flatMap(this::some).ifPresent(builder::nonDroppingParticle);
       }
-      person.suffix().flatMap(PlainText::some).ifPresent(builder::suffix);
+      person.suffix().flatMap(this::some).ifPresent(builder::suffix);
       return builder.build();
     }
     return body(name.full());
   }
 
-  private static CSLName body(String name) {
-    return new CSLNameBuilder().literal(PlainText.of(name)).build();
+  private CSLName body(String name) {
+    return new CSLNameBuilder().literal(text.apply(name)).build();
+  }
+
+  private Optional<String> some(String words) {
+    return Optional.of(text.apply(words)).filter(w -> !w.isEmpty());
   }
 
   /** "Quen49", for the few styles that cite so. */

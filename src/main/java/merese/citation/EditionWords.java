@@ -35,6 +35,28 @@ final class EditionWords {
 
   record Series(String title, Optional<String> number) {}
 
+  /** The bare number of a numbered edition, and any other statement as printed. */
+  static Optional<String> neutral(Imprint imprint) {
+    if (imprint.statement().filter(words -> !words.isBlank()).isEmpty()) {
+      return imprint.number().isPresent()
+          ? Optional.of(Integer.toString(imprint.number().getAsInt()))
+          : Optional.empty();
+    }
+    int number = number(imprint.statement().get());
+    return number == 0 ? imprint.statement() : Optional.of(Integer.toString(number));
+  }
+
+  /** Which edition a statement counts that does nothing but count; 0 for any other. */
+  private static int number(String statement) {
+    Matcher matcher = NUMBERED.matcher(statement);
+    if (!matcher.matches()) {
+      return 0;
+    }
+    return matcher.group("number") != null
+        ? Integer.parseInt(matcher.group("number"))
+        : WORDS.getOrDefault(matcher.group("word").toLowerCase(Locale.ROOT), 0);
+  }
+
   /**
    * "2nd" for a second edition, since a style adds the word and citeproc-java prints a bare number
    * as it is ("2 ed."); the whole statement for a style that does not, and any other statement as
@@ -55,15 +77,9 @@ final class EditionWords {
     if (asGiven) {
       return printed;
     }
-    Matcher matcher = NUMBERED.matcher(printed.get());
-    if (matcher.matches()) {
-      if (matcher.group("number") != null) {
-        return numbered(Integer.parseInt(matcher.group("number")), language);
-      }
-      Integer known = WORDS.get(matcher.group("word").toLowerCase(Locale.ROOT));
-      if (known != null) {
-        return numbered(known, language);
-      }
+    int number = number(printed.get());
+    if (number > 0) {
+      return numbered(number, language);
     }
     return style.editions() == StyleTraits.Editions.COMPLETED
         ? printed.map(words -> WORD.matcher(words).replaceFirst(""))

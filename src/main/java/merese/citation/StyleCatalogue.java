@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import merese.model.Nearest;
 
 /**
  * The citation styles that come with the tool, some 2,800, and the 8,000 names of journals and
@@ -136,7 +137,7 @@ public final class StyleCatalogue {
   public List<String> near(String name) {
     List<String> all = new ArrayList<>(own);
     all.addAll(following);
-    return Nearness.best(name, all, 3);
+    return Nearest.to(name, all, 3);
   }
 
   /**

@@ -26,8 +26,13 @@ record StyleTraits(
     /** "2nd" gets the word, "rev. edn" is printed as it is. */
     COMPLETED_NUMBER,
     /** Both "2nd" and "rev." get the word. */
-    COMPLETED
+    COMPLETED,
+    /** No style: a number is a number, and words are as printed. */
+    NEUTRAL
   }
+
+  /** Of no style. */
+  static final StyleTraits NEUTRAL = new StyleTraits("", Editions.NEUTRAL, true, true, true);
 
   static StyleTraits of(StyleDocument style, String language) {
     boolean words =

@@ -6,15 +6,12 @@ import merese.answer.CitedSource;
 import merese.answer.Citing;
 import merese.citation.Citations;
 import merese.citation.Output;
-import merese.citation.StyleCatalogue;
 import merese.model.Locator;
 import merese.model.LocatorException;
 import merese.shelf.Shelf;
 
 /** Cites one source. */
 final class CiteCommand extends LibraryCommand {
-  private static final String LIST_STYLES = "list";
-
   private final Given<String> source =
       optionalWord(
           String.class, "SOURCE", "The key of an edition; key#part for an essay or entry in it.");
@@ -24,15 +21,7 @@ final class CiteCommand extends LibraryCommand {
 
   private final Given<String> part =
       option(String.class, "ID", "The part of the edition, as after the # of key#part.", "--part");
-  private final Given<String> style =
-      option(
-          String.class,
-          "STYLE",
-          "A CSL style by name or a .csl file; list shows the names. Without this, the library's"
-              + " style, else mhra-notes.",
-          "--style");
-  private final Given<String> as =
-      option(String.class, "FORM", "text, markdown or html. Without this, text.", "--as");
+  private final CitationOptions citing = new CitationOptions(this);
   private final Given<String> form =
       option(
           String.class,
@@ -52,17 +41,16 @@ final class CiteCommand extends LibraryCommand {
 
   @Override
   int run() {
-    if (style.value().filter(LIST_STYLES::equals).isPresent()) {
-      StyleCatalogue.load().names().forEach(context().out()::println);
+    if (citing.asksForStyles()) {
+      CitationOptions.printStyles(context());
       return ExitCode.DONE;
     }
     String typed = source();
-    Output output = output();
+    Output output = citing.form().output();
     Optional<CiteForm> only = only();
     List<Locator> locators = locators();
     try (Shelf shelf = openShelf()) {
-      String name = style.value().or(() -> shelf.settings().style()).orElse(StyleCatalogue.DEFAULT);
-      Citations citations = Citations.inStyle(name, shelf.settings().language());
+      Citations citations = citing.citations(shelf);
       CitedSource cited = shelf.ask(s -> Citing.answer(s, typed, locators, citations, output));
       if (json.isSet()) {
         AnswerJson.print(context().out(), cited);
@@ -100,17 +88,6 @@ final class CiteCommand extends LibraryCommand {
     } catch (LocatorException e) {
       throw CommandException.wrongUse(e.getMessage());
     }
-  }
-
-  private Output output() {
-    return ListForm.named(as.value().orElse("text"))
-        .orElseThrow(
-            () ->
-                CommandException.wrongUse(
-                    "--as: there is no form \""
-                        + as.value().get()
-                        + "\"; the forms are text, markdown and html"))
-        .output();
   }
 
   private Optional<CiteForm> only() {

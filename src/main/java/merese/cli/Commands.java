@@ -1,5 +1,6 @@
 package merese.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Every command by its name. A command is built only when it is named. */
@@ -30,7 +31,10 @@ final class Commands {
           new Entry(Group.ASK, "cite", CiteCommand.class),
           new Entry(Group.ASK, "export", ExportCommand.class),
           new Entry(Group.KEEP, "new", NewCommand.class),
+          new Entry(Group.KEEP, "import", ImportCommand.class),
           new Entry(Group.KEEP, "check", CheckCommand.class),
+          new Entry(Group.KEEP, "merge", MergeCommand.class),
+          new Entry(Group.KEEP, "split", SplitCommand.class),
           new Entry(Group.TOOL, "completion", CompletionCommand.class),
           new Entry(Group.TOOL, "help", HelpCommand.class));
 
@@ -44,6 +48,15 @@ final class Commands {
       }
     }
     return null;
+  }
+
+  /** What they are called, in their order. */
+  static List<String> names() {
+    List<String> names = new ArrayList<>();
+    for (Entry entry : ALL) {
+      names.add(entry.name());
+    }
+    return names;
   }
 
   /**

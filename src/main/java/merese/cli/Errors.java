@@ -11,7 +11,12 @@ import java.util.List;
 import merese.answer.ScriptException;
 import merese.answer.UnknownConceptException;
 import merese.answer.UnknownSourceException;
+import merese.change.ChangeRefusedException;
+import merese.change.UnknownWorkException;
+import merese.change.concepts.ChoiceException;
 import merese.citation.CitationException;
+import merese.exchange.UnreadableException;
+import merese.exchange.csv.CsvMappingException;
 import merese.model.LocatorException;
 import merese.search.IndexBusyException;
 import merese.store.LibraryException;
@@ -32,12 +37,17 @@ final class Errors {
       List.of(
           CommandException.class,
           LibraryException.class,
+          UnknownWorkException.class,
+          ChangeRefusedException.class,
           IndexBusyException.class,
           UnknownConceptException.class,
           ScriptException.class,
           UnknownSourceException.class,
           LocatorException.class,
-          CitationException.class);
+          CitationException.class,
+          UnreadableException.class,
+          ChoiceException.class,
+          CsvMappingException.class);
 
   private final Context context;
 

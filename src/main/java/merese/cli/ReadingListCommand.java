@@ -16,13 +16,10 @@ import merese.answer.ReadingListQuestion.Arrangement;
 import merese.answer.ReadingLists;
 import merese.answer.Script;
 import merese.citation.Citations;
-import merese.citation.StyleCatalogue;
 import merese.shelf.Shelf;
 
 /** Cites the sources for one or several features. */
 final class ReadingListCommand extends LibraryCommand {
-  private static final String LIST_STYLES = "list";
-
   private final Given<List<String>> terms =
       optionalWords("TERM", "The features, each a term: words of one term in quotation marks.");
 
@@ -49,15 +46,7 @@ final class ReadingListCommand extends LibraryCommand {
           "--fit");
   private final Given<Boolean> consulted =
       flag("Name the sources too that were checked without result.", "--consulted");
-  private final Given<String> style =
-      option(
-          String.class,
-          "STYLE",
-          "A CSL style by name or a .csl file; list shows the names. Without this, the library's"
-              + " style, else mhra-notes.",
-          "--style");
-  private final Given<String> as =
-      option(String.class, "FORM", "text, markdown or html. Without this, text.", "--as");
+  private final CitationOptions citing = new CitationOptions(this);
   private final Given<Path> file =
       option(Path.class, "FILE", "Write the list to a file.", "--output", "-o");
 
@@ -73,19 +62,18 @@ final class ReadingListCommand extends LibraryCommand {
 
   @Override
   int run() throws IOException {
-    if (style.value().filter(LIST_STYLES::equals).isPresent()) {
-      StyleCatalogue.load().names().forEach(context().out()::println);
+    if (citing.asksForStyles()) {
+      CitationOptions.printStyles(context());
       return ExitCode.DONE;
     }
-    ListForm form = form();
+    ListForm form = citing.form();
     if (fit.value().isPresent() && (form != ListForm.TEXT || consulted.isSet())) {
       throw CommandException.wrongUse("--fit prints text, without --as and --consulted");
     }
     List<CoverageQuestion> features = features();
     Arrangement arrangement = arrangement();
     try (Shelf shelf = openShelf()) {
-      String name = style.value().or(() -> shelf.settings().style()).orElse(StyleCatalogue.DEFAULT);
-      Citations citations = Citations.inStyle(name, shelf.settings().language());
+      Citations citations = citing.citations(shelf);
       Optional<Script> read = readScript(shelf);
       ReadingListQuestion question =
           new ReadingListQuestion(features, arrangement, consulted.isSet(), read);
@@ -159,15 +147,5 @@ final class ReadingListCommand extends LibraryCommand {
           throw CommandException.wrongUse(
               "--by: \"" + by.value().get() + "\" is neither feature nor source");
     };
-  }
-
-  private ListForm form() {
-    Optional<ListForm> form = ListForm.named(as.value().orElse("text"));
-    return form.orElseThrow(
-        () ->
-            CommandException.wrongUse(
-                "--as: there is no form \""
-                    + as.value().get()
-                    + "\"; the forms are text, markdown and html"));
   }
 }

@@ -2,6 +2,7 @@ package merese.cli;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
+import merese.model.Nearest;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
@@ -17,6 +18,8 @@ final class Shell {
   /** Lines that are longer are hard to read, however wide the window is. */
   private static final int WIDEST_HELP = 100;
 
+  private static final int MOST_NEAR = 3;
+
   private Shell() {}
 
   /** Runs one command line; the result is an {@link ExitCode}. */
@@ -31,7 +34,7 @@ final class Shell {
     }
     Commands.Entry entry = Commands.find(first);
     if (entry == null) {
-      return errors.unknownCommand(first, Nearest.to(first, Commands.ALL));
+      return errors.unknownCommand(first, Nearest.to(first, Commands.names(), MOST_NEAR));
     }
     CommandLine command = line(entry.make(context));
     command.setCommandName("merese " + entry.name());

@@ -44,17 +44,7 @@ final class WorkParts {
   }
 
   static Work alternateTitles(Work work, List<String> titles) {
-    return new Work(
-        work.id(),
-        work.kind(),
-        work.title(),
-        work.subtitle(),
-        titles,
-        work.contributors(),
-        work.language(),
-        work.mine(),
-        work.editions(),
-        work.links());
+    return work.withAlternateTitles(titles);
   }
 
   static Work contributors(Work work, List<Contributor> contributors) {
@@ -85,42 +75,12 @@ final class WorkParts {
         work.links());
   }
 
-  private static Work edition(Work work, Edition edition) {
-    return new Work(
-        work.id(),
-        work.kind(),
-        work.title(),
-        work.subtitle(),
-        work.alternateTitles(),
-        work.contributors(),
-        work.language(),
-        work.mine(),
-        List.of(edition),
-        work.links());
-  }
-
   private static Imprint imprint(Work work) {
     return work.editions().get(0).imprint();
   }
 
   private static Work imprint(Work work, Imprint imprint) {
-    Edition edition = work.editions().get(0);
-    return edition(
-        work,
-        new Edition(
-            edition.key(),
-            imprint,
-            edition.lineage(),
-            edition.container(),
-            edition.occasion(),
-            edition.archive(),
-            edition.online(),
-            edition.scope(),
-            edition.parts(),
-            edition.copies(),
-            edition.notes(),
-            edition.checks(),
-            edition.received()));
+    return work.withOnly(work.editions().get(0).withImprint(imprint));
   }
 
   static Work statement(Work work, Imprint from) {
@@ -226,20 +186,7 @@ final class WorkParts {
   }
 
   static Work identifiers(Work work, List<Identifier> identifiers) {
-    Imprint old = imprint(work);
-    return imprint(
-        work,
-        new Imprint(
-            old.statement(),
-            old.number(),
-            old.year(),
-            old.yearPrinted(),
-            old.places(),
-            old.publisher(),
-            old.volumes(),
-            old.series(),
-            identifiers,
-            old.notedAs()));
+    return imprint(work, imprint(work).withIdentifiers(identifiers));
   }
 
   static Work notedAs(Work work, Optional<String> notedAs) {
@@ -261,8 +208,7 @@ final class WorkParts {
 
   static Work container(Work work, Optional<Edition.Container> container) {
     Edition old = work.editions().get(0);
-    return edition(
-        work,
+    return work.withOnly(
         new Edition(
             old.key(),
             old.imprint(),
@@ -281,8 +227,7 @@ final class WorkParts {
 
   static Work lineage(Work work, Optional<Edition.Lineage> lineage) {
     Edition old = work.editions().get(0);
-    return edition(
-        work,
+    return work.withOnly(
         new Edition(
             old.key(),
             old.imprint(),
@@ -301,8 +246,7 @@ final class WorkParts {
 
   static Work occasion(Work work, Optional<Edition.Occasion> occasion) {
     Edition old = work.editions().get(0);
-    return edition(
-        work,
+    return work.withOnly(
         new Edition(
             old.key(),
             old.imprint(),
@@ -321,8 +265,7 @@ final class WorkParts {
 
   static Work archive(Work work, Optional<Edition.Archive> archive) {
     Edition old = work.editions().get(0);
-    return edition(
-        work,
+    return work.withOnly(
         new Edition(
             old.key(),
             old.imprint(),
@@ -341,8 +284,7 @@ final class WorkParts {
 
   static Work online(Work work, Optional<Edition.Online> online) {
     Edition old = work.editions().get(0);
-    return edition(
-        work,
+    return work.withOnly(
         new Edition(
             old.key(),
             old.imprint(),

@@ -47,6 +47,41 @@ public record Edition(
         List.of(), List.of(), received);
   }
 
+  public Edition withKey(String other) {
+    return new Edition(
+        other, imprint, lineage, container, occasion, archive, online, scope, parts, copies, notes,
+        checks, received);
+  }
+
+  public Edition withImprint(Imprint other) {
+    return new Edition(
+        key, other, lineage, container, occasion, archive, online, scope, parts, copies, notes,
+        checks, received);
+  }
+
+  public Edition withLineage(Lineage other) {
+    return new Edition(
+        key,
+        imprint,
+        Optional.of(other),
+        container,
+        occasion,
+        archive,
+        online,
+        scope,
+        parts,
+        copies,
+        notes,
+        checks,
+        received);
+  }
+
+  public Edition withReceived(List<ReceivedRecord> records) {
+    return new Edition(
+        key, imprint, lineage, container, occasion, archive, online, scope, parts, copies, notes,
+        checks, records);
+  }
+
   /**
    * What the title page and its back say.
    *
@@ -71,6 +106,20 @@ public record Edition(
     public Imprint {
       places = List.copyOf(places);
       identifiers = List.copyOf(identifiers);
+    }
+
+    public Imprint withIdentifiers(List<Identifier> others) {
+      return new Imprint(
+          statement,
+          number,
+          year,
+          yearPrinted,
+          places,
+          publisher,
+          volumes,
+          series,
+          others,
+          notedAs);
     }
 
     /** The identifiers of one kind, in their order. */

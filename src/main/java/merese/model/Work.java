@@ -48,8 +48,17 @@ public record Work(
 
   /** The same work with this edition alone. */
   public Work withOnly(Edition edition) {
+    return withEditions(List.of(edition));
+  }
+
+  public Work withEditions(List<Edition> those) {
     return new Work(
-        id,
+        id, kind, title, subtitle, alternateTitles, contributors, language, mine, those, links);
+  }
+
+  public Work withId(String other) {
+    return new Work(
+        other,
         kind,
         title,
         subtitle,
@@ -57,7 +66,12 @@ public record Work(
         contributors,
         language,
         mine,
-        List.of(edition),
+        editions,
         links);
+  }
+
+  public Work withAlternateTitles(List<String> titles) {
+    return new Work(
+        id, kind, title, subtitle, titles, contributors, language, mine, editions, links);
   }
 }

@@ -21,7 +21,7 @@ record Changes(List<LibraryFile> changed, List<String> removed) {
   static Changes since(Map<String, FileStamp> stamps, LibraryFolder folder) {
     List<LibraryFile> changed = new ArrayList<>();
     Set<String> removed = new TreeSet<>(stamps.keySet());
-    for (LibraryFile file : folder.scan()) {
+    for (LibraryFile file : indexed(folder)) {
       removed.remove(file.relative());
       FileStamp stamp = stamps.get(file.relative());
       if (stamp == null || !isSame(stamp, file)) {
@@ -29,6 +29,13 @@ record Changes(List<LibraryFile> changed, List<String> removed) {
       }
     }
     return new Changes(List.copyOf(changed), List.copyOf(removed));
+  }
+
+  /** The files that an index is made from: all but that of records which describe no source. */
+  static List<LibraryFile> indexed(LibraryFolder folder) {
+    List<LibraryFile> files = new ArrayList<>(folder.scan());
+    files.removeIf(file -> file.kind() == LibraryFile.Kind.RECEIVED);
+    return files;
   }
 
   /** A file whose time could not settle it is compared by its bytes. */

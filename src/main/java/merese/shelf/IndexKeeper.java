@@ -26,6 +26,7 @@ import merese.search.IndexUpdate;
 import merese.search.IndexedFile;
 import merese.search.NoteIndex;
 import merese.shelf.LibraryReading.Read;
+import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
 import merese.vocabulary.Thesaurus;
@@ -57,8 +58,25 @@ final class IndexKeeper {
     return report;
   }
 
-  /** The index, up to date. */
+  /** The index, up to date: with all or nothing of a change of several files. */
   NoteIndex open() {
+    while (true) {
+      String moment = folder.moment();
+      try {
+        NoteIndex index = openOnce();
+        if (folder.isStill(moment)) {
+          return index;
+        }
+        index.close();
+      } catch (LibraryException e) {
+        if (folder.isStill(moment)) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  private NoteIndex openOnce() {
     if (!Files.isDirectory(place)) {
       return build(FIRST);
     }
@@ -90,7 +108,7 @@ final class IndexKeeper {
   private NoteIndex build(String why) {
     watcher.building(why);
     LibraryReading reading = new LibraryReading(folder, clock);
-    List<LibraryFile> files = folder.scan();
+    List<LibraryFile> files = Changes.indexed(folder);
     watcher.start(files.size());
     VocabularyReading vocabulary = VocabularyReading.of(folder, reading, files);
     reading.throwProblems();
@@ -190,7 +208,7 @@ final class IndexKeeper {
                 reading
                     .read(file, path -> folder.storedSettings())
                     .map(r -> ForIndex.settings(r.stamp()));
-            case VOCABULARY, HOMONYMS -> Optional.empty();
+            case VOCABULARY, HOMONYMS, RECEIVED -> Optional.empty();
           };
       made.ifPresent(update::replace);
       watcher.at(++done);

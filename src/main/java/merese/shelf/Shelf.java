@@ -13,6 +13,7 @@ import java.util.function.Function;
 import merese.model.LibrarySettings;
 import merese.model.Mine;
 import merese.model.OwnObject;
+import merese.model.ReceivedRecord;
 import merese.model.Work;
 import merese.search.FindQuery;
 import merese.search.Hits.CheckHit;
@@ -121,6 +122,11 @@ public final class Shelf implements Closeable {
       }
     }
     return objects;
+  }
+
+  /** The records that came in and describe no source; read from their file. */
+  public List<ReceivedRecord> kept() {
+    return folder.readKept().value();
   }
 
   /** All sources, in the order of their works' files. */

@@ -3,6 +3,7 @@ package merese.store;
 import java.util.ArrayList;
 import java.util.List;
 import merese.model.Coded;
+import merese.model.Nearest;
 
 /** A closed set of words as a file has them, with the noun a message uses for one of them. */
 final class Codes<E extends Coded> {
@@ -35,8 +36,8 @@ final class Codes<E extends Coded> {
 
   String remedy(String code) {
     List<String> known = new ArrayList<>(List.of(codes));
-    String hint =
-        Nearest.to(code, known).map(near -> "; did you mean " + Quote.of(near) + "?").orElse("");
+    List<String> near = Nearest.bySlips(code, known);
+    String hint = near.isEmpty() ? "" : "; did you mean " + Quote.of(near.get(0)) + "?";
     return "write one of " + String.join(", ", known) + hint;
   }
 }

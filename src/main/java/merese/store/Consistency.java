@@ -77,6 +77,7 @@ final class Consistency {
       case HOMONYMS -> VocabularyCodec.REGISTER;
       case OBJECT -> OwnObjectCodec.OBJECT;
       case MINE -> MineCodec.MINE;
+      case RECEIVED -> ReceivedCodec.KEPT;
     };
   }
 }

@@ -102,10 +102,7 @@ final class Disk {
       createFolders(file.getParent());
       try {
         write(temporary, bytes);
-        Set<PosixFilePermission> permissions = Files.exists(file) ? permissions(file) : null;
-        if (permissions != null) {
-          Files.setPosixFilePermissions(temporary, permissions);
-        }
+        copyPermissions(file, temporary);
         Files.move(
             temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
       } finally {
@@ -117,11 +114,23 @@ final class Disk {
     }
   }
 
+  /** Gives a file the permissions of one that it will replace; nothing where that is not there. */
+  static void copyPermissions(Path from, Path to) throws IOException {
+    Set<PosixFilePermission> permissions = Files.exists(from) ? permissions(from) : null;
+    if (permissions != null) {
+      Files.setPosixFilePermissions(to, permissions);
+    }
+  }
+
   /** Hidden, so that no scan takes it for a file of the library. */
   private static Path temporaryFor(Path file) {
+    return file.resolveSibling("." + shortened(file) + "." + unique() + ".tmp");
+  }
+
+  /** A word that no other process, and nothing else in this one, makes. */
+  static String unique() {
     long pid = ProcessHandle.current().pid();
-    String unique = pid + "-" + Long.toString(System.nanoTime(), 36) + COUNTER.incrementAndGet();
-    return file.resolveSibling("." + shortened(file) + "." + unique + ".tmp");
+    return pid + "-" + Long.toString(System.nanoTime(), 36) + COUNTER.incrementAndGet();
   }
 
   private static String shortened(Path file) {
@@ -136,13 +145,20 @@ final class Disk {
     }
   }
 
-  private static void write(Path file, byte[] bytes) throws IOException {
+  /** A new file, forced to the disk. */
+  static void write(Path file, byte[] bytes) throws IOException {
     try (FileChannel channel =
         FileChannel.open(file, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
       ByteBuffer buffer = ByteBuffer.wrap(bytes);
       while (buffer.hasRemaining()) {
         channel.write(buffer);
       }
+      channel.force(true);
+    }
+  }
+
+  static void force(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
       channel.force(true);
     }
   }
@@ -165,13 +181,21 @@ final class Disk {
   }
 
   private static LibraryException failure(Path file, String what, Exception cause) {
-    String reason = cause instanceof FileSystemException e ? e.getReason() : cause.getMessage();
-    String why = reason == null ? "" : ": " + reason;
-    LibraryException result =
+    String remedy =
         cause instanceof AccessDeniedException
-            ? new LibraryException(file, what + ": access is denied", "look at its permissions")
-            : new LibraryException(file, what + why, "look at the disk and its permissions");
+            ? "look at its permissions"
+            : "look at the disk and its permissions";
+    LibraryException result = new LibraryException(file, what + reason(cause), remedy);
     result.initCause(cause);
     return result;
+  }
+
+  /** ": " and what the system says; "" where it says nothing. */
+  static String reason(Exception cause) {
+    if (cause instanceof AccessDeniedException) {
+      return ": access is denied";
+    }
+    String reason = cause instanceof FileSystemException e ? e.getReason() : cause.getMessage();
+    return reason == null ? "" : ": " + reason;
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import merese.model.Coded;
 import merese.model.Locator;
+import merese.model.Nearest;
 
 /**
  * The keys of one object while it is read. What is wrong is recorded, and a stand-in given, so that
@@ -171,18 +172,29 @@ final class Fields {
         object.start(), spot.where(), what, split < 0 ? "" : message.substring(split + 2));
   }
 
+  /** The keys that nobody asked for; only where the reading warns. */
+  List<String> unknownKeys() {
+    List<String> unknown = new ArrayList<>();
+    for (Json.Member member : object.members()) {
+      if (!asked.contains(member.key())) {
+        unknown.add(member.key());
+      }
+    }
+    return unknown;
+  }
+
   void warnOfMisspeltKeys() {
     for (Json.Member member : object.members()) {
       if (asked.contains(member.key())) {
         continue;
       }
-      Optional<String> near = Nearest.to(member.key(), asked);
-      if (near.isPresent() && !has(near.get())) {
+      List<String> near = Nearest.bySlips(member.key(), asked);
+      if (!near.isEmpty() && !has(near.get(0))) {
         reading.warning(
             member.start(),
             spot.where(),
             "the key " + Quote.of(member.key()) + " is not known and is kept as it is",
-            "did you mean " + Quote.of(near.get()) + "?");
+            "did you mean " + Quote.of(near.get(0)) + "?");
       }
     }
   }
@@ -212,10 +224,10 @@ final class Fields {
       for (Json.Member member : object.members()) {
         there.add(member.key());
       }
-      Optional<String> near = has(key) ? Optional.empty() : Nearest.to(key, there);
+      List<String> near = has(key) ? List.of() : Nearest.bySlips(key, there);
       String remedy =
-          near.isPresent() && !near.get().equals(key)
-              ? "did you mean it by " + Quote.of(near.get()) + "?"
+          !near.isEmpty() && !near.get(0).equals(key)
+              ? "did you mean it by " + Quote.of(near.get(0)) + "?"
               : "add it with " + kind;
       reading.error(object.start(), spot.where(), Quote.of(key) + " is missing", remedy);
     }

@@ -2,6 +2,7 @@ package merese.store;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import merese.model.OwnObject;
@@ -11,7 +12,9 @@ import merese.model.Work;
 final class FileNames {
   private static final String FORBIDDEN = "/\\:*?\"<>|";
   private static final int LONGEST = 200;
-  private static final List<String> DEVICES = List.of("con", "prn", "aux", "nul");
+
+  /** What Windows keeps for devices; a digit from 0 to 9 follows the last two. */
+  private static final List<String> DEVICES = List.of("con", "prn", "aux", "nul", "com", "lpt");
 
   private FileNames() {}
 
@@ -21,7 +24,7 @@ final class FileNames {
         || name.endsWith(".")
         || !name.equals(name.strip())
         || name.getBytes(StandardCharsets.UTF_8).length > LONGEST
-        || DEVICES.contains(name.toLowerCase(Locale.ROOT))) {
+        || isDevice(name)) {
       return false;
     }
     for (int i = 0; i < name.length(); i += Character.charCount(name.codePointAt(i))) {
@@ -33,6 +36,26 @@ final class FileNames {
       }
     }
     return true;
+  }
+
+  /**
+   * Whether Windows would not open a file of the name, whatever its ending. From "Naming Files,
+   * Paths, and Namespaces" in Microsoft's documentation, from memory.
+   */
+  private static boolean isDevice(String name) {
+    int dot = name.indexOf('.');
+    String first = (dot < 0 ? name : name.substring(0, dot)).strip().toLowerCase(Locale.ROOT);
+    if (first.length() == 3) {
+      return DEVICES.indexOf(first) >= 0 && DEVICES.indexOf(first) < 4;
+    }
+    return first.length() == 4
+        && DEVICES.indexOf(first.substring(0, 3)) >= 4
+        && "0123456789¹²³".indexOf(first.charAt(3)) >= 0;
+  }
+
+  /** The same for all names that some system takes for one: capitals and composed accents. */
+  static String folded(String name) {
+    return Normalizer.normalize(name, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
   }
 
   static void requireUsable(Path folder, String name) {
@@ -68,10 +91,7 @@ final class FileNames {
   /** The sub-folder of a large library that a work belongs in: the first two letters of its id. */
   static Path shard(Path works, String id) {
     int end = id.offsetByCodePoints(0, Math.min(2, id.codePointCount(0, id.length())));
-    return works.resolve(id.substring(0, end).toLowerCase(Locale.ROOT));
-  }
-
-  static boolean isShard(LibraryFolder.Folder folder) {
-    return folder.relative().startsWith(FolderScan.WORKS + '/');
+    String letters = id.substring(0, end).toLowerCase(Locale.ROOT).strip();
+    return works.resolve(letters.endsWith(".") ? letters.substring(0, 1) : letters);
   }
 }

@@ -23,6 +23,8 @@ final class FolderScan {
   static final String ENDING = ".json";
   static final String SETTINGS = "library.json";
   static final String MINE = "mine.json";
+  static final String RECEIVED = "received.json";
+  static final String REJECTED = "rejected";
   static final String WORKS = "works";
   static final String OBJECTS = "objects";
   static final String VOCABULARY = "vocabulary";
@@ -40,6 +42,7 @@ final class FolderScan {
   List<LibraryFile> files() {
     single(SETTINGS, LibraryFile.Kind.SETTINGS);
     single(MINE, LibraryFile.Kind.MINE);
+    single(RECEIVED, LibraryFile.Kind.RECEIVED);
     walk(root.resolve(WORKS), WORKS, LibraryFile.Kind.WORK);
     walk(root.resolve(OBJECTS), OBJECTS, LibraryFile.Kind.OBJECT);
     walk(root.resolve(VOCABULARY), VOCABULARY, LibraryFile.Kind.VOCABULARY);
@@ -61,7 +64,8 @@ final class FolderScan {
     try {
       add(kind, path, name, Files.readAttributes(path, BasicFileAttributes.class));
     } catch (NoSuchFileException e) {
-      // Both may be missing: open() has looked for the one, and without the other nothing is mine.
+      // Any may be missing: open() has looked for the first, and without the others there is
+      // nothing.
     } catch (IOException e) {
       throw Disk.unreadable(path, e);
     }

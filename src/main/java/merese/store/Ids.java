@@ -3,7 +3,7 @@ package merese.store;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import merese.model.Nearest;
 
 /** The ids of one kind, with the place where each was met first. */
 final class Ids {
@@ -74,12 +74,13 @@ final class Ids {
     if (id == null || id.isBlank() || lacking || places.containsKey(id)) {
       return;
     }
-    Optional<String> near = Nearest.to(id, places.keySet().stream().sorted().toList());
+    List<String> near = Nearest.bySlips(id, places.keySet().stream().sorted().toList());
     reading.error(
         spot.value().start(),
         spot.where(),
         "there is no " + kind.noun + " " + Quote.of(id),
-        near.map(n -> "did you mean " + Quote.of(n) + "?")
-            .orElse("correct the name, or add the " + kind.noun));
+        near.isEmpty()
+            ? "correct the name, or add the " + kind.noun
+            : "did you mean " + Quote.of(near.get(0)) + "?");
   }
 }

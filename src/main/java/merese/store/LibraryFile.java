@@ -19,7 +19,9 @@ public record LibraryFile(Kind kind, Path path, String relative, long size, long
     VOCABULARY,
     HOMONYMS,
     OBJECT,
-    MINE
+    MINE,
+    /** What other programs gave and describes no source. */
+    RECEIVED
   }
 
   /** By the relative path. */

@@ -11,13 +11,15 @@ import merese.model.Homonym;
 import merese.model.LibrarySettings;
 import merese.model.Mine;
 import merese.model.OwnObject;
+import merese.model.ReceivedRecord;
 import merese.model.Work;
 
 /**
  * A library on disk. Reading takes no lock and always sees whole files. A save changes what differs
  * and leaves everything else in the file as it stands; it is atomic, durable, made under the
- * library's lock, and refused where the file is no longer what was read. Every method throws a
- * {@link LibraryException} for what a user can put right.
+ * library's lock, and refused where the file is no longer what was read; {@link #change} does that
+ * for several files at once. Every method throws a {@link LibraryException} for what a user can put
+ * right.
  */
 public final class LibraryFolder {
   private static final Duration PATIENCE = Duration.ofSeconds(10);
@@ -40,15 +42,19 @@ public final class LibraryFolder {
 
   /**
    * Opens the library that is the folder {@code root}; see {@link #find} for a looser address. Only
-   * that it is there is made sure of: its files are read when they are asked for. Files are named
-   * in messages as {@code root} is given here.
+   * that it is there is made sure of: its files are read when they are asked for. A {@link
+   * ChangeSet} that was decided and broken off is finished first. Files are named in messages as
+   * {@code root} is given here.
    */
   public static LibraryFolder open(Path root) {
     return open(root, PATIENCE, Clock.systemUTC());
   }
 
   static LibraryFolder open(Path root, Duration patience, Clock clock) {
-    return new LibraryFolder(root, LibraryFinder.requireLibrary(root), patience, clock);
+    Path settings = LibraryFinder.requireLibrary(root);
+    LibraryFolder library = new LibraryFolder(root, settings, patience, clock);
+    library.finishChange();
+    return library;
   }
 
   /**
@@ -142,6 +148,11 @@ public final class LibraryFolder {
     return readOr(root.resolve(FolderScan.MINE), MineCodec.MINE, Mine.NOTHING);
   }
 
+  /** The library's records that describe no source; none where there is no file. */
+  public Stored<List<ReceivedRecord>> readKept() {
+    return readOr(root.resolve(FolderScan.RECEIVED), ReceivedCodec.KEPT, List.of());
+  }
+
   private static <T> Stored<T> readOr(Path file, Codec<T> codec, T absent) {
     byte[] bytes = Disk.readIfThere(file);
     return bytes == null ? new Stored<>(absent, file, null, codec) : Stored.of(file, bytes, codec);
@@ -195,22 +206,19 @@ public final class LibraryFolder {
     }
   }
 
-  /** A new file for a work; in a sub-folder where the library's works are in such. */
+  /** A new file for a work; in a sub-folder where the library is large. */
   @SuppressWarnings("try")
   public Stored<Work> add(Work work) {
-    FileNames.requireUsable(root.resolve(FolderScan.WORKS), work.id());
     try (LibraryLock lock = lock()) {
-      Optional<Path> there = workFile(work.id());
-      Path file = there.orElse(newWorkFile(work.id()));
-      return write(new Stored<>(work, file, null, WorkCodec.WORK), work);
+      TakenNames names = TakenNames.of(root);
+      names.claim(FolderScan.WORKS, work.id());
+      return write(new Stored<>(work, names.placeOf(work.id(), 1), null, WorkCodec.WORK), work);
     }
   }
 
-  private Path newWorkFile(String id) {
-    Path works = root.resolve(FolderScan.WORKS);
-    boolean sharded = new FolderScan(root).folders().stream().anyMatch(FileNames::isShard);
-    Path folder = sharded ? FileNames.shard(works, id) : works;
-    return folder.resolve(id + FolderScan.ENDING);
+  /** Refuses a work that could not be added, for its name. */
+  public void requireAddable(Work work) {
+    TakenNames.of(root).claim(FolderScan.WORKS, work.id());
   }
 
   /** A new file for one of the user's own pieces. */
@@ -223,10 +231,13 @@ public final class LibraryFolder {
     return add(file, FolderScan.VOCABULARY, file.facet().id(), VocabularyCodec.VOCABULARY);
   }
 
+  @SuppressWarnings("try")
   private <T> Stored<T> add(T value, String folder, String name, Codec<T> codec) {
-    FileNames.requireUsable(root.resolve(folder), name);
-    Path file = root.resolve(folder).resolve(name + FolderScan.ENDING);
-    return write(new Stored<>(value, file, null, codec), value);
+    try (LibraryLock lock = lock()) {
+      TakenNames.of(root).claim(folder, name);
+      Path file = root.resolve(folder).resolve(name + FolderScan.ENDING);
+      return write(new Stored<>(value, file, null, codec), value);
+    }
   }
 
   /** Deletes a file, under the same conditions as a save. */
@@ -238,10 +249,62 @@ public final class LibraryFolder {
   }
 
   /**
-   * Takes the right to write, for a change of several files: saves of this thread then do not wait.
+   * Takes the right to write: saves of this thread then do not wait. What a {@link ChangeSet} that
+   * was broken off has left behind is finished or taken away first.
    */
   public LibraryLock lock() {
-    return LibraryLock.take(root, patience, clock);
+    LibraryLock lock = LibraryLock.take(root, patience, clock);
+    boolean settled = false;
+    try {
+      if (!lock.isChanging()) {
+        Recovery.settle(root);
+      }
+      settled = true;
+      return lock;
+    } finally {
+      if (!settled) {
+        lock.close();
+      }
+    }
+  }
+
+  /** Starts a change of several files; it has the library's lock until it is closed. */
+  public ChangeSet change() {
+    return change(Steps.NONE);
+  }
+
+  ChangeSet change(Steps steps) {
+    LibraryLock lock = lock();
+    if (lock.isChanging()) {
+      lock.close();
+      throw new IllegalStateException("a change of this library is open already");
+    }
+    return new ChangeSet(this, lock, steps);
+  }
+
+  /**
+   * Between two changes of several files, for a reader of many files: where {@link #isStill} says
+   * so after the reading, no {@link ChangeSet} came in between. A change that is being made is
+   * waited for, and one that was broken off is finished.
+   */
+  public String moment() {
+    finishChange();
+    return ChangeMark.read(root);
+  }
+
+  /** Whether no change of several files was made, and none is being made, since a moment. */
+  public boolean isStill(String moment) {
+    return !Recovery.isPending(root) && ChangeMark.read(root).equals(moment);
+  }
+
+  private void finishChange() {
+    if (Recovery.isPending(root)) {
+      try {
+        lock().close();
+      } catch (LibraryException e) {
+        throw Recovery.refusal(root, e);
+      }
+    }
   }
 
   /**

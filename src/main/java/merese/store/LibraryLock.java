@@ -34,6 +34,7 @@ public final class LibraryLock implements AutoCloseable {
     final ReentrantLock thread = new ReentrantLock();
     FileChannel channel;
     volatile String who = "";
+    boolean changing;
   }
 
   private final Holder holder;
@@ -147,6 +148,15 @@ public final class LibraryLock implements AutoCloseable {
     } finally {
       holder.thread.unlock();
     }
+  }
+
+  /** Whether whoever has the lock is at a change of several files. */
+  boolean isChanging() {
+    return holder.changing;
+  }
+
+  void setChanging(boolean changing) {
+    holder.changing = changing;
   }
 
   /** Gives the right back, once; only the thread that took it can. */

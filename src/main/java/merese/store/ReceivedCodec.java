@@ -1,5 +1,6 @@
 package merese.store;
 
+import java.util.List;
 import java.util.Optional;
 import merese.model.ReceivedRecord;
 import merese.model.ReceivedRecord.Field;
@@ -7,6 +8,9 @@ import merese.model.ReceivedRecord.Field;
 /** A record as another program gave it; each of its fields is a text, "name = value". */
 final class ReceivedCodec implements Codec<ReceivedRecord> {
   static final ReceivedCodec RECEIVED = new ReceivedCodec();
+
+  /** The file of the records that describe no source. */
+  static final Codec<List<ReceivedRecord>> KEPT = new Kept();
 
   private ReceivedCodec() {}
 
@@ -25,6 +29,18 @@ final class ReceivedCodec implements Codec<ReceivedRecord> {
     out.text("type", Optional.of(received.type()));
     out.text("id", Optional.of(received.id()));
     out.list("fields", received.fields(), FieldCodec.FIELD);
+  }
+
+  private static final class Kept implements Codec<List<ReceivedRecord>> {
+    @Override
+    public List<ReceivedRecord> read(Fields in) {
+      return List.copyOf(in.list("records", RECEIVED));
+    }
+
+    @Override
+    public void write(List<ReceivedRecord> records, ObjectBuilder out) {
+      out.allOf("records", records, RECEIVED);
+    }
   }
 
   /** An object where the name itself has the mark between name and value. */

@@ -21,7 +21,7 @@ final class References {
       case HOMONYMS -> concepts(top.each("homonyms"), "concepts");
       case OBJECT -> object(top);
       case MINE -> mine(top);
-      case SETTINGS -> {}
+      case SETTINGS, RECEIVED -> {}
     }
   }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 
 /** Makes the new bytes of a file and puts them on the disk; the caller has the lock. */
 final class Saver {
@@ -17,14 +18,23 @@ final class Saver {
 
   /** The bytes to write for a new value. */
   static <T> byte[] bytes(Stored<T> old, T value) {
+    return bytes(old, value, Donors.NONE);
+  }
+
+  /**
+   * @param donors where parts of the value come from
+   */
+  static <T> byte[] bytes(Stored<T> old, T value, Donors donors) {
     Json after = ObjectBuilder.object(value, old.codec());
     if (!old.isOnDisk()) {
-      return verified(old, after, JsonPrinter.lines(after));
+      Json nothing = new Json.Obj(List.of());
+      Json whole = JsonPatch.apply(nothing, nothing, after, donors);
+      return verified(old, after, JsonPrinter.lines(whole));
     }
     Source source = Source.of(old.file(), old.bytes());
     Json before = ObjectBuilder.object(old.value(), old.codec());
-    Json patched = JsonPatch.apply(JsonReader.read(source), before, after);
-    return verified(old, after, JsonPrinter.lines(patched, source));
+    Json patched = JsonPatch.apply(JsonReader.read(source), before, after, donors);
+    return verified(old, after, JsonPrinter.lines(donors.withOwnKeys(patched), source));
   }
 
   /**
@@ -59,18 +69,21 @@ final class Saver {
   }
 
   private static void requireUnchanged(Stored<?> old) {
-    Path file = old.file();
-    byte[] now = Disk.readIfThere(file);
-    if (Arrays.equals(now, old.bytes())) {
-      return;
+    byte[] now = Disk.readIfThere(old.file());
+    if (!Arrays.equals(now, old.bytes())) {
+      throw changed(old.file(), old.isOnDisk(), now != null);
     }
+  }
+
+  /** That a file is not as it was read. */
+  static LibraryException changed(Path file, boolean wasThere, boolean isThere) {
     String what =
-        !old.isOnDisk()
+        !wasThere
             ? "there is a file of this name already"
-            : now == null
-                ? "the file has been deleted since it was read"
-                : "the file has been changed by somebody else since it was read";
-    throw new LibraryException(
+            : isThere
+                ? "the file has been changed by somebody else since it was read"
+                : "the file has been deleted since it was read";
+    return new LibraryException(
         file, what + "; nothing was written", "look at it, then make your change again");
   }
 }

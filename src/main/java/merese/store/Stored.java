@@ -1,6 +1,7 @@
 package merese.store;
 
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * A value with the file that it was read from, as it then was: what a save needs to change that
@@ -43,6 +44,17 @@ public final class Stored<T> {
   /** What the file held, for a hash or a history; no bytes where there was no file. */
   public byte[] content() {
     return bytes == null ? new byte[0] : bytes.clone();
+  }
+
+  /** The keys at the top of the file that the program does not know and keeps: the user's own. */
+  public List<String> ownKeys() {
+    if (bytes == null) {
+      return List.of();
+    }
+    Source source = Source.of(file, bytes);
+    Fields fields = new Fields(new Reading(source, true), null, Spot.top(JsonReader.read(source)));
+    codec.read(fields);
+    return fields.unknownKeys();
   }
 
   boolean isOnDisk() {

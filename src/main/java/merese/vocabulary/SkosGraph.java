@@ -40,6 +40,11 @@ public record SkosGraph(List<Statement> statements) {
    */
   public record Literal(String text, Optional<String> language) implements Term {}
 
+  /** The SKOS property of a match. */
+  public static String property(Concept.Match.Kind kind) {
+    return MATCHES.get(kind);
+  }
+
   /** This graph and some more statements. */
   public SkosGraph plus(Statement... more) {
     List<Statement> all = new ArrayList<>(statements);

@@ -9,13 +9,18 @@ import java.util.List;
 final class Benchmarks {
   /** A new comparison is one line here. */
   private static final List<Benchmark> ALL =
-      List.of(new StartBenchmark(), new IndexBenchmark(), new MemoryBenchmark());
+      List.of(
+          new StartBenchmark(),
+          new IndexBenchmark(),
+          new MemoryBenchmark(),
+          new ReadingBenchmark(),
+          new ImportBenchmark());
 
   private Benchmarks() {}
 
   public static void main(String[] args) throws Exception {
     Report report = new Report(System.out);
-    report.say("Java " + System.getProperty("java.version") + ", medians of alternate runs");
+    report.say("Java " + System.getProperty("java.version") + ", runs in turn");
     for (Benchmark benchmark : ALL) {
       benchmark.run(report);
     }

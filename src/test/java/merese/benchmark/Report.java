@@ -37,7 +37,7 @@ final class Report {
   /**
    * One line: our rate as a share of another.
    *
-   * @param ours so many a second, a median
+   * @param ours so many a second, a median or the best
    * @param yardstick so many a second, measured in the same run
    * @param goal the share that is not to be fallen short of
    */

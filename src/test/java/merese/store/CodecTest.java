@@ -13,9 +13,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.Random;
 import merese.model.Concept;
+import merese.model.Nearest;
 import merese.model.Work;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -126,7 +126,7 @@ class CodecTest {
       Codes<merese.model.Check.Method> methods =
           new Codes<>("a method", merese.model.Check.Method.values());
       assertEquals(merese.model.Check.Method.INDEX_ONLY, methods.get("index-only"));
-      assertEquals(Optional.of("INDEX"), Nearest.to("indexx", List.of("INDEX")));
+      assertEquals(List.of("INDEX"), Nearest.bySlips("indexx", List.of("INDEX")));
     } finally {
       Locale.setDefault(before);
     }

@@ -45,7 +45,7 @@ class ConsistencyTest {
   void anUnknownConceptIsReportedWithTheNearest() {
     change(Fixture.WORK, "\"concept\": \"ring-bladed\"", "\"concept\": \"ring-blade\"");
     finds(
-        "works/tarnbrook.json:141:26: editions[1].notes[0].namings[0].concept: there is no concept"
+        "works/tarnbrook.json:150:26: editions[1].notes[0].namings[0].concept: there is no concept"
             + " \"ring-blade\"; did you mean \"ring-bladed\"?");
   }
 
@@ -108,9 +108,9 @@ class ConsistencyTest {
             "works/tarnbrook.json:33:14: editions[1].key: the edition \"tarnbrook-1949\" stands in "
                 + library.resolve("works/osk.json")
                 + ":2 already; give one of the two another name",
-            "works/tarnbrook.json:213:17: editions[1].notes[1].id: the note \"n1\" stands in "
+            "works/tarnbrook.json:222:17: editions[1].notes[1].id: the note \"n1\" stands in "
                 + library.resolve(Fixture.WORK)
-                + ":137 already; give one of the two another name"),
+                + ":146 already; give one of the two another name"),
         found.stream().map(this::withFolder).toList());
   }
 
@@ -128,9 +128,9 @@ class ConsistencyTest {
             + " \"d-17\" here, or rename the file",
         "works/tarnbrook.json:2:9: id: the work \"tarn\" stands in a file of another name; write"
             + " \"tarnbrook\" here, or rename the file",
-        "works/tarnbrook.json:202:20: editions[1].notes[0].object.ref: there is no object"
+        "works/tarnbrook.json:211:20: editions[1].notes[0].object.ref: there is no object"
             + " \"d-17\"; did you mean \"d-18\"?",
-        "works/tarnbrook.json:265:13: links[0].to: there is no work \"tarnbrook\"; correct the"
+        "works/tarnbrook.json:289:13: links[0].to: there is no work \"tarnbrook\"; correct the"
             + " name, or add the work");
   }
 
@@ -140,9 +140,9 @@ class ConsistencyTest {
     change(
         Fixture.WORK, "\"id\": \"n2\",", "\"id\": \"n2\", \"bookseller\": 1, \"Reading\": \"\",");
     finds(
-        "works/tarnbrook.json:198:11: warning: editions[1].notes[0]: the key \"quotaton\" is not"
+        "works/tarnbrook.json:207:11: warning: editions[1].notes[0]: the key \"quotaton\" is not"
             + " known and is kept as it is; did you mean \"quotation\"?",
-        "works/tarnbrook.json:213:40: warning: editions[1].notes[1]: the key \"Reading\" is not"
+        "works/tarnbrook.json:222:40: warning: editions[1].notes[1]: the key \"Reading\" is not"
             + " known and is kept as it is; did you mean \"reading\"?");
   }
 
@@ -153,6 +153,6 @@ class ConsistencyTest {
     List<String> found = check();
     assertEquals(2, found.size(), found.toString());
     assertEquals("vocabulary/ring.json:2:", found.get(0).substring(0, 23));
-    assertEquals("works/tarnbrook.json:157:25:", found.get(1).substring(0, 28));
+    assertEquals("works/tarnbrook.json:166:25:", found.get(1).substring(0, 28));
   }
 }

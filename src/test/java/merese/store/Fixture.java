@@ -71,6 +71,17 @@ final class Fixture {
     }
   }
 
+  /** A folder with all that is in it. */
+  static void delete(Path folder) {
+    try (var all = Files.walk(folder)) {
+      for (Path path : all.sorted(java.util.Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   static Json.Obj parse(String text) {
     return parse(text.getBytes(StandardCharsets.UTF_8));
   }

@@ -108,6 +108,16 @@ class StarterThesaurusTest {
     assertEquals(List.of(), lookAlikes("stopper-mushroom-radial"));
   }
 
+  /** What the table does not have; why it is a close one stands in README.md beside the files. */
+  @Test
+  void gadrooningAloneIsLinkedToAnotherVocabulary() {
+    List<String> links = new ArrayList<>();
+    for (Concept concept : starter.concepts) {
+      concept.matches().forEach(m -> links.add(concept.id() + " " + m.kind() + " " + m.uri()));
+    }
+    assertEquals(List.of("gadroon CLOSE_MATCH http://vocab.getty.edu/aat/300010175"), links);
+  }
+
   @Test
   void wordsInBracketsAreScopeAndNotPartOfTheTerm() {
     Set<String> scoped = new TreeSet<>();
@@ -191,7 +201,7 @@ class StarterThesaurusTest {
   /** The row of a concept as the table would print it. The look-alike cell has several ways. */
   private List<String> rowOf(List<String> row) {
     Concept c = concepts.get(row.get(0));
-    assertTrue(c.hidden().isEmpty() && c.matches().isEmpty());
+    assertTrue(c.hidden().isEmpty());
     return List.of(
         c.id(),
         print(c.preferred()),

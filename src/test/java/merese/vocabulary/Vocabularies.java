@@ -53,7 +53,7 @@ final class Vocabularies {
 
   static List<Path> files() {
     try (Stream<Path> files = Files.list(STARTER)) {
-      return files.sorted().toList();
+      return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -47,7 +47,8 @@ public final class BibtexMeaning {
     this.fields = new EntryFields(inherited.fields());
     inherited
         .missing()
-        .forEach(key -> remarks.add("It refers to \"" + key + "\", which is not among the entries"));
+        .forEach(
+            key -> remarks.add("It refers to \"" + key + "\", which is not among the entries"));
   }
 
   /**

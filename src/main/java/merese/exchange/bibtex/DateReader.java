@@ -19,7 +19,7 @@ record DateReader(OptionalInt year, Optional<String> printed) {
   private static final Pattern EDTF = Pattern.compile("[-+0-9XxuTZ:./?~%]+");
   private static final Pattern DAY =
       Pattern.compile("(-?\\d{4})-\\d{2}(?:-\\d{2}(?:T[\\d:.Z+-]*)?)?");
-  private static final Pattern SOME_YEAR = Pattern.compile("(?<![\\d.])(-?\\d{3,4})(?![\\dXxu])");
+  private static final Pattern SOME_YEAR = Pattern.compile("(?<!\\d)(-?\\d{3,4})(?![\\dXxu])");
 
   static DateReader of(EntryFields fields) {
     return edtf(fields, "date").or(() -> fields.plain("year")).map(DateReader::of).orElse(NONE);

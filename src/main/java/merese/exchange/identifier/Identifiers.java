@@ -60,10 +60,11 @@ public final class Identifiers {
    * case. What fails its check is the same only as what has the same digits.
    */
   public static boolean isSame(Identifier one, Identifier other) {
-    return one.scheme() == other.scheme() && key(one).equals(key(other));
+    return one.scheme() == other.scheme() && compared(one).equals(compared(other));
   }
 
-  private static String key(Identifier identifier) {
+  /** A text that is equal for two of one scheme that are {@linkplain #isSame the same}. */
+  public static String compared(Identifier identifier) {
     String value = identifier.value();
     return switch (identifier.scheme()) {
       case ISBN ->

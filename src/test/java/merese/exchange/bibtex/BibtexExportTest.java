@@ -13,11 +13,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import merese.answer.Exported;
 import merese.model.Edition;
 import merese.model.Work;
 import merese.shelf.Shelf;
 import merese.testing.DemoLibrary;
+import merese.testing.Exports;
 import merese.testing.HostileLibrary;
 import merese.testing.SmallLibrary;
 import org.jbibtex.BibTeXDatabase;
@@ -36,7 +36,7 @@ class BibtexExportTest {
 
   private BibTeXDatabase demo(String... keys) throws Exception {
     try (Shelf shelf = DemoLibrary.open(folder)) {
-      return parsed(Exported.bibtex(shelf, List.of(keys)));
+      return parsed(Exports.bibtex(shelf, List.of(keys)));
     }
   }
 
@@ -121,12 +121,12 @@ class BibtexExportTest {
       try (Shelf shelf = DemoLibrary.open(folder)) {
         List<String> keys = new ArrayList<>();
         shelf.sources().forEach(source -> keys.add(source.key()));
-        String once = Exported.bibtex(shelf, keys);
+        String once = Exports.bibtex(shelf, keys);
         Collections.reverse(keys);
         Locale before = Locale.getDefault();
         try {
           Locale.setDefault(Locale.forLanguageTag("tr-TR"));
-          assertEquals(once, Exported.bibtex(shelf, keys));
+          assertEquals(once, Exports.bibtex(shelf, keys));
         } finally {
           Locale.setDefault(before);
         }
@@ -137,7 +137,7 @@ class BibtexExportTest {
     @Test
     void ofAHostileLibraryHasOneEntryASourceAndNothingElse() throws Exception {
       try (Shelf shelf = HostileLibrary.make().open(folder)) {
-        BibTeXDatabase read = parsed(Exported.bibtex(shelf, List.of()));
+        BibTeXDatabase read = parsed(Exports.bibtex(shelf, List.of()));
         assertEquals(shelf.sources().size() * 2, read.getObjects().size());
         assertEquals(shelf.sources().size() * 2, read.getEntries().size());
       }
@@ -156,7 +156,7 @@ class BibtexExportTest {
       }
       try (Shelf shelf = library.open(folder)) {
         Set<String> read = new HashSet<>();
-        parsed(Exported.bibtex(shelf, List.of()))
+        parsed(Exports.bibtex(shelf, List.of()))
             .getEntries()
             .keySet()
             .forEach(key -> read.add(key.getValue()));

@@ -27,7 +27,8 @@ class LatexReaderTest {
   static Stream<Arguments> lines() throws IOException {
     try (InputStream in = LatexReaderTest.class.getResourceAsStream("latex-to-text.txt")) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return text.lines()
+      return text
+          .lines()
           .skip(1)
           .map(line -> Arguments.of(line.split(" \\| ")[0], line.split(" \\| ")[1]))
           .toList()
@@ -62,8 +63,21 @@ class LatexReaderTest {
 
     static Stream<String> others() {
       return Stream.of(
-          "\\v{C}", "\\v{d}", "\\v s", "{\\v{z}}", "\\r{U}", "\\r u", "\\ss", "\\ae",
-          "\\o", "\\O", "\\aa", "\\AA", "a--b", "a---b", "``a''");
+          "\\v{C}",
+          "\\v{d}",
+          "\\v s",
+          "{\\v{z}}",
+          "\\r{U}",
+          "\\r u",
+          "\\ss",
+          "\\ae",
+          "\\o",
+          "\\O",
+          "\\aa",
+          "\\AA",
+          "a--b",
+          "a---b",
+          "``a''");
     }
 
     @ParameterizedTest

@@ -13,12 +13,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import merese.answer.Exported;
 import merese.citation.Citations;
 import merese.citation.Output;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.testing.DemoLibrary;
+import merese.testing.Exports;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -76,7 +76,7 @@ class PandocIT {
   @Test
   void citesTheDemoAsWeDoButForWhatIsListedHere() throws Exception {
     try (Shelf shelf = DemoLibrary.open(folder.resolve("demo"))) {
-      Files.writeString(folder.resolve("all.bib"), Exported.bibtex(shelf, List.of()));
+      Files.writeString(folder.resolve("all.bib"), Exports.bibtex(shelf, List.of()));
       Set<String> theirs = pandoc();
       Citations citations = Citations.inStyle("mhra-notes", "en-GB");
       Set<String> different = new TreeSet<>();

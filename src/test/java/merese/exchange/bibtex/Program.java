@@ -12,9 +12,10 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** A program of the Debian packages texlive-binaries, texlive-latex-base, biber and pandoc. */
-record Program(int code, String output) {
+public record Program(int code, String output) {
   /** Skips the test, saying why, where the program is not installed. */
-  static Program run(Path folder, String... command) throws IOException, InterruptedException {
+  public static Program run(Path folder, String... command)
+      throws IOException, InterruptedException {
     assumeTrue(isInstalled(command[0]), command[0] + " is not installed; .ci/run installs it");
     Path output = Files.createTempFile(folder, "output", ".txt");
     Process process =

@@ -14,9 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import merese.answer.Exported;
 import merese.shelf.Shelf;
 import merese.testing.DemoLibrary;
+import merese.testing.Exports;
 import merese.testing.HostileLibrary;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -39,7 +39,7 @@ class ProgramsIT {
   }
 
   private String exported(Shelf shelf) throws IOException {
-    String text = shelf.ask(s -> Exported.bibtex(s, List.of()));
+    String text = shelf.ask(s -> Exports.bibtex(s, List.of()));
     Files.writeString(folder.resolve("all.bib"), text);
     return text;
   }

@@ -1,0 +1,17 @@
+package merese.change;
+
+import java.util.List;
+
+/** That a word was given for a work or an edition which neither is called by. */
+public final class UnknownWorkException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  UnknownWorkException(String typed, List<String> near) {
+    super(
+        "no edition and no work is called "
+            + typed
+            + (near.isEmpty()
+                ? "; an edition is named by its key, a work by its file in works/"
+                : "; did you mean " + String.join(" or ", near) + "?"));
+  }
+}

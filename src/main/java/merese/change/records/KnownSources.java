@@ -1,0 +1,137 @@
+package merese.change.records;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import merese.exchange.FilePlace;
+import merese.model.Edition;
+import merese.model.ReceivedRecord;
+import merese.model.ReceivedRecord.Field;
+import merese.model.Work;
+
+/** The sources that a record may be the same as: those of the library, and those just read. */
+final class KnownSources {
+  /** Nobody has written as many books; what is named first has the most in common. */
+  private static final int MOST = 500;
+
+  /**
+   * A source by what tells it from others.
+   *
+   * @param file of its work; empty for one that is new in this import
+   * @param place where a new one stands in its file
+   * @param names by which its received records call it
+   */
+  record Known(
+      String key,
+      String work,
+      Optional<Path> file,
+      Optional<FilePlace> place,
+      Fingerprint fingerprint,
+      Set<String> names) {}
+
+  private final Map<String, Known> byKey = new HashMap<>();
+  private final Map<String, String> byRecord = new HashMap<>();
+  private final Map<String, Set<String>> byTrait = new HashMap<>();
+  private final Set<String> takenKeys = new HashSet<>();
+  private final Set<String> takenWorks = new HashSet<>();
+
+  /** All editions of a work. */
+  void add(Work work, Optional<Path> file, Optional<FilePlace> place) {
+    for (Edition edition : work.editions()) {
+      Work one = work.withOnly(edition);
+      Set<String> names = new HashSet<>();
+      for (ReceivedRecord record : edition.received()) {
+        names.add(record.id());
+        byRecord.putIfAbsent(digest(record), edition.key());
+      }
+      Known known = new Known(edition.key(), work.id(), file, place, Fingerprint.of(one), names);
+      byKey.put(edition.key(), known);
+      takenKeys.add(small(edition.key()));
+      traits(known)
+          .forEach(t -> byTrait.computeIfAbsent(t, k -> new LinkedHashSet<>()).add(known.key()));
+    }
+    takenWorks.add(small(work.id()));
+  }
+
+  /** What a source and its double have in common, one at least. */
+  private static List<String> traits(Known known) {
+    List<String> traits = new ArrayList<>(traits(known.fingerprint()));
+    known.names().forEach(name -> traits.add("name " + name));
+    traits.add("name " + known.key());
+    return traits;
+  }
+
+  private static List<String> traits(Fingerprint print) {
+    List<String> traits = new ArrayList<>();
+    print.isbns().forEach(isbn -> traits.add("isbn " + isbn));
+    print.dois().forEach(doi -> traits.add("doi " + doi));
+    Set<String> titles = new LinkedHashSet<>(List.of(print.title(), print.wholeTitle()));
+    titles.addAll(print.otherTitles());
+    titles.forEach(title -> traits.add("title " + title));
+    if (!print.maker().isEmpty()) {
+      traits.add("by " + print.maker());
+    }
+    return traits;
+  }
+
+  /** Those that have anything in common with a record, {@value #MOST} at most. */
+  List<Known> near(Fingerprint print, Optional<String> name) {
+    Set<String> keys = new LinkedHashSet<>();
+    List<String> traits = new ArrayList<>(traits(print));
+    name.ifPresent(n -> traits.add(0, "name " + n));
+    for (String trait : traits) {
+      keys.addAll(byTrait.getOrDefault(trait, Set.of()));
+    }
+    return keys.stream().limit(MOST).map(byKey::get).toList();
+  }
+
+  /** The source that came from the very same record. */
+  Optional<Known> sameRecord(ReceivedRecord record) {
+    return Optional.ofNullable(byRecord.get(digest(record))).map(byKey::get);
+  }
+
+  boolean isKeyTaken(String key) {
+    return takenKeys.contains(small(key));
+  }
+
+  boolean isWorkTaken(String id) {
+    return takenWorks.contains(small(id));
+  }
+
+  /** Files and BibTeX keys that differ in capitals alone are one to some systems. */
+  private static String small(String name) {
+    return name.toLowerCase(Locale.ROOT);
+  }
+
+  private static String digest(ReceivedRecord record) {
+    StringBuilder all = new StringBuilder();
+    add(all, record.format());
+    add(all, record.type());
+    add(all, record.id());
+    for (Field field : record.fields()) {
+      add(all, field.name());
+      add(all, field.value());
+    }
+    try {
+      byte[] bytes = all.toString().getBytes(StandardCharsets.UTF_8);
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+      return new String(digest, 0, 16, StandardCharsets.ISO_8859_1);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+
+  private static void add(StringBuilder all, String text) {
+    all.append(text.length()).append(':').append(text);
+  }
+}

@@ -1,0 +1,25 @@
+package merese.change.records;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import merese.exchange.Refused;
+import merese.exchange.Wrapping;
+
+/** Refused records as a file that can be mended and brought in. */
+final class RejectedFile {
+  private RejectedFile() {}
+
+  static byte[] of(List<Refused> records, Wrapping wrapping) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    out.writeBytes(wrapping.before().getBytes(StandardCharsets.UTF_8));
+    for (int i = 0; i < records.size(); i++) {
+      if (i > 0) {
+        out.writeBytes(wrapping.between().getBytes(StandardCharsets.UTF_8));
+      }
+      out.writeBytes(records.get(i).verbatim());
+    }
+    out.writeBytes(wrapping.after().getBytes(StandardCharsets.UTF_8));
+    return out.toByteArray();
+  }
+}

@@ -1,0 +1,59 @@
+package merese.exchange.csl;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import merese.exchange.csl.Json.Items;
+import merese.exchange.csl.Json.Members;
+import merese.model.Contributor;
+import merese.model.Contributor.Role;
+import merese.model.Name;
+
+/** The names of an item; those of a role that the library does not have stay with the record. */
+final class ItemNames {
+  private ItemNames() {}
+
+  static List<Contributor> of(Members item) {
+    List<Contributor> all = new ArrayList<>();
+    add(item, "author", Role.AUTHOR, all);
+    add(item, "editor", Role.EDITOR, all);
+    add(item, "translator", Role.TRANSLATOR, all);
+    add(item, "illustrator", Role.ILLUSTRATOR, all);
+    add(item, "interviewer", Role.INTERVIEWER, all);
+    add(item, "organizer", Role.ORGANISER, all);
+    return all;
+  }
+
+  private static void add(Members item, String variable, Role role, List<Contributor> to) {
+    if (item.get(variable).orElse(Json.NULL) instanceof Items names) {
+      for (Json name : names.items()) {
+        if (name instanceof Members parts) {
+          name(parts).ifPresent(n -> to.add(new Contributor(role, n)));
+        }
+      }
+    }
+  }
+
+  /** A name without a family name is one of a single word, such as that of a monk. */
+  private static Optional<Name> name(Members name) {
+    Optional<String> literal = PlainWords.of(name.get("literal"));
+    if (literal.isPresent()) {
+      return literal.map(Name.Body::new);
+    }
+    Optional<String> given = PlainWords.of(name.get("given"));
+    Optional<String> family = PlainWords.of(name.get("family"));
+    if (family.isEmpty()) {
+      return given.map(g -> new Name.Person(g, Optional.empty(), Optional.empty(), suffix(name)));
+    }
+    List<String> particles = new ArrayList<>();
+    PlainWords.of(name.get("dropping-particle")).ifPresent(particles::add);
+    PlainWords.of(name.get("non-dropping-particle")).ifPresent(particles::add);
+    Optional<String> particle =
+        particles.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", particles));
+    return Optional.of(new Name.Person(family.get(), given, particle, suffix(name)));
+  }
+
+  private static Optional<String> suffix(Members name) {
+    return PlainWords.of(name.get("suffix"));
+  }
+}

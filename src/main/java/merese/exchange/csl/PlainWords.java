@@ -1,0 +1,80 @@
+package merese.exchange.csl;
+
+import java.util.Optional;
+
+/**
+ * The words of a text without the mark-up that CSL-JSON allows in it (the CSL-JSON chapter of the
+ * citeproc-js manual, from memory): italics, bold, raised, lowered, small capitals and "nocase".
+ * Any other sign, an ampersand or a "&lt;" among them, stands for itself.
+ */
+final class PlainWords {
+  private static final String[] TAGS = {
+    "<i>", "</i>", "<b>", "</b>", "<sup>", "</sup>", "<sub>", "</sub>", "<sc>", "</sc>", "</span>"
+  };
+
+  private PlainWords() {}
+
+  /** On one line, without control characters; empty where nothing is left. */
+  static Optional<String> of(Optional<Json> value) {
+    return value.flatMap(Json::asText).map(PlainWords::of).filter(words -> !words.isEmpty());
+  }
+
+  static String of(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
+    StringBuilder out = new StringBuilder(text.length());
+    for (int i = 0; i < text.length(); ) {
+      int tag = text.charAt(i) == '<' ? tagLength(text, i) : 0;
+      if (tag > 0) {
+        i += tag;
+        continue;
+      }
+      int c = text.codePointAt(i);
+      i += Character.charCount(c);
+      if (Character.isWhitespace(c) || c == 0x85) {
+        if (out.length() > 0 && out.charAt(out.length() - 1) != ' ') {
+          out.append(' ');
+        }
+      } else if (Character.getType(c) == Character.SURROGATE) {
+        out.append('\uFFFD');
+      } else if (!Character.isISOControl(c)) {
+        out.appendCodePoint(c);
+      }
+    }
+    return out.toString().strip();
+  }
+
+  /** Whether nothing is to be done, which is usual; asked first since it is quick. */
+  private static boolean isPlain(String text) {
+    int last = text.length() - 1;
+    for (int i = 0; i <= last; i++) {
+      char c = text.charAt(i);
+      boolean between = c == ' ' && i > 0 && i < last && text.charAt(i - 1) != ' ';
+      boolean sign = c > ' ' && c < 0x7F && c != '<';
+      if (!between && !sign && !(c >= 0xC0 && Character.isLetter(c))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static int tagLength(String text, int at) {
+    for (String tag : TAGS) {
+      if (text.startsWith(tag, at)) {
+        return tag.length();
+      }
+    }
+    if (text.startsWith("<span", at)) {
+      int end = text.indexOf('>', at);
+      boolean styled =
+          end > 0 && (isOwn(text, at, end, "class=\"") || isOwn(text, at, end, "style=\""));
+      return styled ? end - at + 1 : 0;
+    }
+    return 0;
+  }
+
+  private static boolean isOwn(String text, int at, int end, String attribute) {
+    return end - at < 100 && text.startsWith(" " + attribute, at + "<span".length());
+  }
+}

@@ -1,0 +1,166 @@
+package merese.exchange.marc;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import merese.exchange.FilePlace;
+import merese.exchange.Receiver;
+import merese.exchange.RecordReader;
+import merese.exchange.Wrapping;
+import merese.exchange.marc.XmlPieces.Piece;
+
+/**
+ * Reads MARC 21 records in MARCXML, alone, in a collection or in an answer of OAI-PMH or SRU.
+ *
+ * <p>Guarantees: what is broken costs no other record; a document type declaration is refused, and
+ * no entity is expanded and nothing fetched; memory for one record at a time, of 16,000,000 bytes
+ * at most. See {@code XmlPieces} for how records are told apart and {@link MarcMeaning} for what is
+ * understood.
+ */
+public final class MarcXmlReader implements RecordReader {
+  private static final int SHOWN = 30;
+
+  private Wrapping wrapping = wrapping(StandardCharsets.UTF_8, List.of());
+
+  @Override
+  public void read(String file, InputStream in, Receiver to) throws IOException {
+    XmlEncoding encoding = XmlEncoding.of(in);
+    XmlPieces pieces =
+        new XmlPieces(encoding.in(), encoding.charset().equals(StandardCharsets.UTF_8));
+    Reading reading = new Reading(file, encoding.charset(), new Handing(to));
+    for (Optional<Piece> piece = pieces.next(); piece.isPresent(); piece = pieces.next()) {
+      reading.piece(piece.get());
+    }
+    wrapping = wrapping(encoding.charset(), pieces.scopes().prefixes());
+    if (!pieces.sawMarc() && reading.number == 0) {
+      reading.nothing(pieces.head());
+    }
+  }
+
+  private static Wrapping wrapping(Charset charset, Iterable<String> prefixes) {
+    StringBuilder before = new StringBuilder();
+    before.append("<?xml version=\"1.0\" encoding=\"").append(charset.name()).append("\"?>\n");
+    before.append("<collection xmlns=\"").append(XmlScopes.MARC).append('"');
+    for (String prefix : prefixes) {
+      before.append(" xmlns:").append(prefix).append("=\"").append(XmlScopes.MARC).append('"');
+    }
+    return new Wrapping(before.append(">\n").toString(), "\n", "\n</collection>\n");
+  }
+
+  /** A collection with the prefixes that the records have; known after a reading. */
+  @Override
+  public Wrapping wrapping() {
+    return wrapping;
+  }
+
+  /** The reading of one file. */
+  private static final class Reading {
+    private final String file;
+    private final Charset charset;
+    private final Handing handing;
+    private final XmlFields fields = new XmlFields();
+    private int number;
+
+    Reading(String file, Charset charset, Handing handing) {
+      this.file = file;
+      this.charset = charset;
+      this.handing = handing;
+    }
+
+    void piece(Piece piece) {
+      FilePlace place = new FilePlace(file, piece.line(), piece.column(), ++number);
+      switch (piece.kind()) {
+        case RECORD, UNCLOSED -> record(place, piece);
+        case STRAY ->
+            refuse(
+                place,
+                piece,
+                "fields of MARC stand here outside a record",
+                "put <record> and </record> round those of one record");
+        case DOCTYPE ->
+            refuse(
+                place,
+                piece,
+                "the file has a document type declaration (DOCTYPE), which is not read: it could"
+                    + " fetch other files; no entity that it defines is known",
+                "take it out, and write what its entities stand for");
+        case TOO_LONG ->
+            refuse(
+                place,
+                piece,
+                "there is no end of a record in " + XmlPieces.LIMIT + " bytes",
+                "close the record");
+      }
+    }
+
+    private void refuse(FilePlace place, Piece piece, String what, String remedy) {
+      handing.refused(place, "", new BadRecord(what, remedy), piece.bytes());
+    }
+
+    private void record(FilePlace place, Piece piece) {
+      String text;
+      try {
+        text = charset.newDecoder().decode(ByteBuffer.wrap(piece.bytes())).toString();
+      } catch (CharacterCodingException e) {
+        refuse(
+            place,
+            piece,
+            "the record is not in " + charset.name(),
+            "save the file as UTF-8, or name its encoding in its first line");
+        return;
+      }
+      List<String> remarks = new ArrayList<>();
+      try {
+        handing.record(place, "", fields.read(text, remarks), remarks, piece.bytes());
+      } catch (BadRecord bad) {
+        handing.refused(place, "", bad, piece.bytes());
+      } catch (XmlFields.Broken broken) {
+        broken(place, piece, text, broken);
+      }
+    }
+
+    private void broken(FilePlace start, Piece piece, String text, XmlFields.Broken broken) {
+      int from = 0;
+      for (int line = 1; line < broken.line() && from >= 0; line++) {
+        from = text.indexOf('\n', from) + 1;
+      }
+      int at = Math.min(text.length(), from + broken.column() - 1);
+      int column = 1 + text.codePointCount(Math.min(from, at), at);
+      boolean first = broken.line() <= 1;
+      FilePlace place =
+          new FilePlace(
+              file,
+              start.line() + Math.max(1, broken.line()) - 1,
+              first ? start.column() + column - 1 : column,
+              start.record());
+      String near = text.substring(Math.max(0, at - SHOWN), at).strip();
+      boolean unclosed = piece.kind() == XmlPieces.Kind.UNCLOSED;
+      refuse(
+          place,
+          piece,
+          (unclosed
+                  ? "the record that starts at line " + start.line() + " is not closed; it"
+                  : "the record that starts at line " + start.line())
+              + " breaks off as XML after \""
+              + near.replaceAll("\\s+", " ")
+              + "\"",
+          unclosed ? "close it" : "mend it; & and < in a text are written &amp; and &lt;");
+    }
+
+    /** Not one element of MARC. */
+    void nothing(byte[] head) {
+      if (!new String(head, StandardCharsets.ISO_8859_1).isBlank()) {
+        FilePlace place = new FilePlace(file, 1, 1, 1);
+        BadRecord bad =
+            new BadRecord("there is no MARC record in the file", "name the format that it is in");
+        handing.refused(place, "", bad, head);
+      }
+    }
+  }
+}

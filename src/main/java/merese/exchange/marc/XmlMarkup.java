@@ -1,0 +1,134 @@
+package merese.exchange.marc;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+
+/** Finds where the tags, comments and the like of XML end, in well-formed text and in broken. */
+final class XmlMarkup {
+  private static final int LONGEST_NAME = 200;
+  private static final int LONGEST_TAG = 100_000;
+
+  private final Window window;
+
+  /** For comments, CDATA and instructions: up to where in the stream none ends. */
+  private final long[] endless = new long[3];
+
+  XmlMarkup(Window window) {
+    this.window = window;
+  }
+
+  /** The name after a mark, with its prefix; "" where there is none. */
+  String name(int from) throws IOException {
+    int to = from;
+    while (to < from + LONGEST_NAME && isOfName(window.at(to))) {
+      to++;
+    }
+    return new String(window.copy(from, to), StandardCharsets.ISO_8859_1);
+  }
+
+  private static boolean isOfName(int c) {
+    return c > ' ' && c != '>' && c != '/' && c != '<' && c != '=';
+  }
+
+  /** Whether a name, after its prefix, is this one. */
+  boolean isNamed(int from, String local) throws IOException {
+    int at = from;
+    int start = from;
+    while (at < from + LONGEST_NAME && isOfName(window.at(at))) {
+      if (window.at(at) == ':') {
+        start = at + 1;
+      }
+      at++;
+    }
+    return at - start == local.length() && window.is(start, local);
+  }
+
+  /**
+   * After a tag: its ">" outside quotation marks, or before the next "<", which no tag may hold.
+   */
+  int endOfTag(int tag) throws IOException {
+    int quote = 0;
+    int at = tag + 1;
+    while (at < tag + LONGEST_TAG) {
+      int c = window.at(at);
+      if (c < 0 || c == '<') {
+        return at;
+      }
+      if (quote == 0 && c == '>') {
+        return at + 1;
+      }
+      if (c == '"' || c == '\'') {
+        quote = quote == 0 ? c : quote == c ? 0 : quote;
+      }
+      at++;
+    }
+    return at;
+  }
+
+  String text(int from, int to) {
+    return new String(window.copy(from, to), StandardCharsets.ISO_8859_1);
+  }
+
+  boolean isDoctype(int tag) throws IOException {
+    return window.is(tag, "<!DOCTYPE");
+  }
+
+  /**
+   * After a comment, a CDATA section or an instruction; after its first mark where it is broken.
+   */
+  int endOfOther(int tag) throws IOException {
+    if (window.is(tag, "<!--")) {
+      return after(0, tag, 4, "-->");
+    }
+    if (window.is(tag, "<![CDATA[")) {
+      return after(1, tag, 9, "]]>");
+    }
+    return window.at(tag + 1) == '?' ? after(2, tag, 2, "?>") : tag + 1;
+  }
+
+  private int after(int kind, int tag, int length, String close) throws IOException {
+    int limit = tag + XmlPieces.LIMIT;
+    int at = Math.max(tag + length, (int) Math.min(limit, endless[kind] - window.passed()));
+    while (at < limit) {
+      at = window.find(close.charAt(0), at, limit);
+      if (at < 0) {
+        break;
+      }
+      if (window.is(at, close)) {
+        return at + close.length();
+      }
+      at++;
+    }
+    endless[kind] = window.passed() + window.available(limit) - close.length();
+    return tag + 1;
+  }
+
+  /** After a declaration of a document type; with what stands in its brackets. */
+  int endOfDoctype(int tag) throws IOException {
+    int depth = 0;
+    int quote = 0;
+    int at = tag + 1;
+    while (at < tag + XmlPieces.LIMIT) {
+      int c = window.at(at);
+      if (c < 0) {
+        return tag + 1;
+      }
+      if (quote != 0) {
+        quote = c == quote ? 0 : quote;
+      } else if (c == '"' || c == '\'') {
+        quote = c;
+      } else if (c == '[' || c == '<') {
+        depth++;
+      } else if (c == ']') {
+        depth--;
+      } else if (c == '>') {
+        if (depth <= 0) {
+          return at + 1;
+        }
+        depth--;
+      }
+      at++;
+    }
+    return tag + 1;
+  }
+}

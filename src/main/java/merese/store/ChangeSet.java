@@ -1,0 +1,240 @@
+package merese.store;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import merese.model.OwnObject;
+import merese.model.Work;
+
+/**
+ * A change of several files of a library that is made whole or not at all, whenever the program or
+ * the machine should stop. It has the library's lock from {@link LibraryFolder#change} until it is
+ * closed.
+ *
+ * <p>What is to be written is put by in a hidden folder of the library, file by file, so that a
+ * change of any size takes little memory. {@link #commit} makes sure that every file still is what
+ * was read, and then writes a journal. Up to that moment the library is byte for byte as it was,
+ * and {@link #close} or the next change takes away what was put by; from that moment the change is
+ * decided, and is finished by the next command on the library where this one cannot.
+ *
+ * <p>Readers take no lock. While the files are being put in their places, a reader may meet the new
+ * one of some and the old one of others; {@link LibraryFolder#moment} lets it notice, and read
+ * again.
+ */
+public final class ChangeSet implements AutoCloseable {
+  private enum State {
+    OPEN,
+    DECIDED,
+    CLOSED
+  }
+
+  /** A work whose place depends on how many others are added. */
+  private record NewWork(int staged, String id) {}
+
+  private final LibraryFolder library;
+  private final LibraryLock lock;
+  private final Steps steps;
+  private final Staging staging;
+  private final List<FileChange> changes = new ArrayList<>();
+  private final List<NewWork> works = new ArrayList<>();
+  private final Set<String> touched = new HashSet<>();
+  private final Rejections rejections;
+  private TakenNames names;
+  private State state = State.OPEN;
+
+  ChangeSet(LibraryFolder library, LibraryLock lock, Steps steps) {
+    this.library = library;
+    this.lock = lock;
+    this.steps = steps;
+    this.staging = new Staging(library.path(), steps);
+    this.rejections = new Rejections(library.resolve(FolderScan.REJECTED));
+    lock.setChanging(true);
+  }
+
+  /** Saves a value in place of the one that was read; nothing where nothing differs. */
+  public <T> void save(Stored<T> old, T value) {
+    save(old, value, List.of());
+  }
+
+  /**
+   * The same for a value that has taken in other files, such as those of works that are merged into
+   * it: what the user wrote there and the program does not know moves with its part.
+   */
+  public <T> void save(Stored<T> old, T value, Collection<Stored<T>> from) {
+    requireOpen();
+    FileNames.requireNameOf(value, old.file());
+    if (!Saver.isSame(old, value)) {
+      String to = touch(old.file());
+      int staged = staging.put(old.file(), Saver.bytes(old, value, Donors.of(from)));
+      changes.add(new FileChange(staged, to, Hash.of(old.bytes())));
+    }
+  }
+
+  /** A new file for a work; in a sub-folder where the library is large. */
+  public void add(Work work) {
+    add(work, List.of());
+  }
+
+  /**
+   * The same for a work whose editions were other works': what the user wrote into them and the
+   * program does not know moves with them.
+   */
+  public void add(Work work, Collection<Stored<Work>> from) {
+    requireOpen();
+    names().claim(FolderScan.WORKS, work.id());
+    Path anyPlace = library.resolve(FolderScan.WORKS).resolve(work.id() + FolderScan.ENDING);
+    Stored<Work> none = new Stored<>(work, anyPlace, null, WorkCodec.WORK);
+    int staged = staging.put(anyPlace, Saver.bytes(none, work, Donors.of(from)));
+    works.add(new NewWork(staged, work.id()));
+  }
+
+  /** A new file for one of the user's own pieces. */
+  public void add(OwnObject object) {
+    add(object, FolderScan.OBJECTS, object.ref(), OwnObjectCodec.OBJECT);
+  }
+
+  /** A new file for a facet. */
+  public void add(VocabularyFile file) {
+    add(file, FolderScan.VOCABULARY, file.facet().id(), VocabularyCodec.VOCABULARY);
+  }
+
+  private <T> void add(T value, String folder, String name, Codec<T> codec) {
+    requireOpen();
+    names().claim(folder, name);
+    Path file = library.resolve(folder).resolve(name + FolderScan.ENDING);
+    String to = touch(file);
+    int staged = staging.put(file, Saver.bytes(new Stored<>(value, file, null, codec), value));
+    changes.add(new FileChange(staged, to, Hash.NONE));
+  }
+
+  public void delete(Stored<?> old) {
+    requireOpen();
+    if (old.isOnDisk()) {
+      changes.add(new FileChange(FileChange.DELETED, touch(old.file()), Hash.of(old.bytes())));
+    }
+  }
+
+  /**
+   * Keeps what could not be taken in, as it stands, in the folder {@code rejected}. Where that has
+   * the same bytes under the name there is nothing to do; where it has others, "name-2.bib" is
+   * taken, and so on. A name that no file can have is mended.
+   *
+   * @return where it is, or will be
+   */
+  public Path reject(String name, byte[] bytes) {
+    requireOpen();
+    Rejections.Place place = rejections.placeFor(name, Hash.of(bytes));
+    if (place.isNew()) {
+      int staged = staging.put(place.file(), bytes);
+      changes.add(new FileChange(staged, touch(place.file()), Hash.NONE));
+    }
+    return place.file();
+  }
+
+  public boolean isEmpty() {
+    return files() == 0;
+  }
+
+  /** How many files would be written or deleted. */
+  public int files() {
+    return changes.size() + works.size();
+  }
+
+  /**
+   * Makes the change.
+   *
+   * @throws LibraryException with the library as it was where a file is no longer what was read, or
+   *     cannot be written; or, where it says so, with a change that is decided and not yet finished
+   */
+  public void commit() {
+    requireOpen();
+    if (!isEmpty()) {
+      for (NewWork work : works) {
+        String to = touch(names.placeOf(work.id(), works.size()));
+        changes.add(new FileChange(work.staged(), to, Hash.NONE));
+      }
+      works.clear();
+      changes.forEach(this::requireUnchanged);
+      staging.tryFolders(changes.stream().map(FileChange::to).toList());
+      Journal journal = new Journal(library.path(), steps);
+      journal.write(changes);
+      state = State.DECIDED;
+      journal.carryOut(changes);
+    }
+    close();
+  }
+
+  private void requireUnchanged(FileChange change) {
+    Path file = library.resolve(change.to());
+    Disk.requireReplaceable(file);
+    byte[] now = Disk.readIfThere(file);
+    if (!Hash.of(now).equals(change.was())) {
+      throw Saver.changed(file, !change.was().equals(Hash.NONE), now != null);
+    }
+  }
+
+  /** Without {@link #commit}, everything is as it was. Gives the lock back. */
+  @Override
+  public void close() {
+    if (state == State.CLOSED) {
+      return;
+    }
+    boolean decided = state == State.DECIDED;
+    state = State.CLOSED;
+    try {
+      if (!decided || !new Journal(library.path(), steps).isThere()) {
+        Staging.discard(library.path());
+      }
+    } finally {
+      lock.setChanging(false);
+      lock.close();
+    }
+  }
+
+  /** Leaves everything as a process does that ends here: for tests. */
+  void abandon() {
+    if (state != State.CLOSED) {
+      state = State.CLOSED;
+      lock.setChanging(false);
+      lock.close();
+    }
+  }
+
+  private void requireOpen() {
+    if (state != State.OPEN) {
+      throw new IllegalStateException("this change is made or given up");
+    }
+  }
+
+  private TakenNames names() {
+    if (names == null) {
+      names = TakenNames.of(library.path());
+    }
+    return names;
+  }
+
+  /** The path below the library of a file that this change has not touched before. */
+  private String touch(Path file) {
+    if (!file.startsWith(library.path())) {
+      throw new IllegalArgumentException(file + " is not in " + library.path());
+    }
+    StringBuilder relative = new StringBuilder();
+    for (Path name : library.path().relativize(file)) {
+      relative.append(relative.length() == 0 ? "" : "/").append(name);
+    }
+    String path = relative.toString();
+    for (int i = 0; i < path.length(); i++) {
+      if (Character.isISOControl(path.charAt(i))) {
+        throw new LibraryException(
+            file, "the name of this file has a control character in it", "rename the file");
+      }
+    }
+    if (!touched.add(path)) {
+      throw new IllegalStateException(file + " is changed twice in one change");
+    }
+    return path;
+  }
+}

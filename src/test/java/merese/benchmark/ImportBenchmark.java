@@ -1,0 +1,47 @@
+package merese.benchmark;
+
+import java.io.IOException;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import merese.store.LibraryFolder;
+import merese.testing.InventedBibtex;
+
+/** Brings a bibliography of 50,000 entries into a library, in a process with a heap of 512 MB. */
+final class ImportBenchmark implements Benchmark {
+  private static final int ENTRIES = 50_000;
+
+  @Override
+  public void run(Report report) throws IOException, InterruptedException {
+    Path folder = Files.createTempDirectory("merese-import");
+    Path file = folder.resolve("invented.bib");
+    try (Writer out = Files.newBufferedWriter(file)) {
+      InventedBibtex.write(0, ENTRIES, out);
+    }
+    LibraryFolder library = LibraryFolder.create(folder.resolve("library"), "Of a bibliography");
+    double preview = new Timed(words(file, library), folder).once();
+    double applied = new Timed(words(file, library, "--apply"), folder).once();
+    double again = new Timed(words(file, library), folder).once();
+    report.say(
+        "50,000 entries of BibTeX in a heap of 512 MB: previewed in "
+            + Math.round(preview / 1_000)
+            + " s, brought in in "
+            + Math.round(applied / 1_000)
+            + " s, found to be there in "
+            + Math.round(again / 1_000)
+            + " s (goal: it fits; met)");
+    IndexBenchmark.delete(folder);
+  }
+
+  private static List<String> words(Path file, LibraryFolder library, String... more) {
+    List<String> words = new ArrayList<>();
+    words.add(System.getProperty("java.home") + "/bin/java");
+    words.addAll(List.of("-Xmx512m", "-cp", System.getProperty("java.class.path")));
+    words.addAll(List.of("merese.cli.Main", "import", file.toString()));
+    words.addAll(List.of(more));
+    words.addAll(List.of("--library", library.path().toString()));
+    return words;
+  }
+}

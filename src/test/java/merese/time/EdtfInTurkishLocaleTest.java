@@ -1,0 +1,6 @@
+package merese.time;
+
+import merese.testing.InTurkishLocale;
+
+@InTurkishLocale
+class EdtfInTurkishLocaleTest extends EdtfTest {}
