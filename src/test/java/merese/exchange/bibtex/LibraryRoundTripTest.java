@@ -1,0 +1,95 @@
+package merese.exchange.bibtex;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import merese.exchange.Aspect;
+import merese.exchange.Outgoing;
+import merese.model.Work;
+import merese.shelf.Shelf;
+import merese.testing.DemoLibrary;
+import merese.testing.HostileLibrary;
+import merese.testing.InTurkishLocale;
+import merese.testing.ManyWorks;
+import merese.testing.SmallLibrary;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A library that goes out, comes in and goes out again gives the same bytes. */
+class LibraryRoundTripTest {
+  @TempDir private Path folder;
+
+  private static void assertSame(Shelf shelf, Flavour flavour) throws IOException {
+    String out = Exports.of(shelf, flavour);
+    BibLibrary read = BibLibrary.read(out);
+    assertEquals(Exports.sources(shelf).size(), read.sources().size());
+    assertEquals(out, read.written(flavour));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theDemo(Flavour flavour) throws IOException {
+    try (Shelf shelf = DemoLibrary.open(folder)) {
+      assertSame(shelf, flavour);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aHostileOne(Flavour flavour) throws IOException {
+    try (Shelf shelf = HostileLibrary.make().open(folder)) {
+      assertSame(shelf, flavour);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aLargeOne(Flavour flavour) throws IOException {
+    SmallLibrary library = new SmallLibrary();
+    try (Shelf demo = DemoLibrary.open(folder.resolve("demo"))) {
+      ManyWorks.of(demo.thesaurus(), 300, 4).forEach(library::work);
+    }
+    try (Shelf shelf = library.open(folder.resolve("large"))) {
+      assertSame(shelf, flavour);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  @InTurkishLocale
+  void theDemoInAnotherLocale(Flavour flavour) throws IOException {
+    try (Shelf shelf = DemoLibrary.open(folder)) {
+      assertSame(shelf, flavour);
+    }
+  }
+
+  @Test
+  void whatCameInForBibtexGoesOutForBiblatex() throws IOException {
+    try (Shelf shelf = DemoLibrary.open(folder)) {
+      String out = Exports.of(shelf, Flavour.BIBTEX);
+      assertEquals(
+          BibLibrary.read(out).records(),
+          BibLibrary.read(BibLibrary.read(out).written(Flavour.BIBLATEX)).records());
+    }
+  }
+
+  @Test
+  void whatCameInForBiblatexSaysTheSameForBibtex() throws IOException {
+    try (Shelf shelf = DemoLibrary.open(folder)) {
+      BibLibrary read = BibLibrary.read(Exports.of(shelf, Flavour.BIBLATEX));
+      BibLibrary again = BibLibrary.read(read.written(Flavour.BIBTEX));
+      for (Outgoing source : read.sources()) {
+        Work other = again.source(source.id()).work();
+        for (Aspect aspect : List.of(Aspect.KIND, Aspect.TITLE, Aspect.LANGUAGE, Aspect.VOLUMES)) {
+          assertEquals(aspect.printed(source.work()), aspect.printed(other), source.id());
+        }
+        assertEquals(source.edition().imprint().year(), other.editions().get(0).imprint().year());
+        assertEquals(source.work().makers(), other.makers());
+      }
+    }
+  }
+}
