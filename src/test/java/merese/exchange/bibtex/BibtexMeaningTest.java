@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import merese.answer.Exported;
+import merese.testing.Exports;
 import merese.exchange.Aspect;
 import merese.exchange.Incoming;
 import merese.model.ReceivedRecord;
@@ -188,7 +188,7 @@ class BibtexMeaningTest {
       Map<String, Work> library = works();
       Handed handed;
       try (Shelf shelf = DemoLibrary.open(folder.resolve("shelf"))) {
-        String bib = shelf.ask(s -> Exported.bibtex(s, List.of()));
+        String bib = shelf.ask(s -> Exports.bibtex(s, List.of()));
         handed = Handed.read(bib);
       }
       assertEquals(List.of(), handed.refused);
