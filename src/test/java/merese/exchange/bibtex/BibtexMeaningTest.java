@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import merese.testing.Exports;
 import merese.exchange.Aspect;
 import merese.exchange.Incoming;
 import merese.model.ReceivedRecord;
@@ -22,7 +20,6 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
-import net.jqwik.api.Group;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Nested;
@@ -161,8 +158,9 @@ class BibtexMeaningTest {
 
   @Nested
   class RecordsOfOtherKeys {
-    private static final Function<String, Optional<ReceivedRecord>> SELF =
-        key -> Optional.of(record("biblatex", "book", Map.of("crossref", key + "x")));
+    private static Optional<ReceivedRecord> another(String key) {
+      return Optional.of(record("biblatex", "book", Map.of("crossref", key + "x")));
+    }
 
     private static ReceivedRecord record(String format, String type, Map<String, String> fields) {
       return new ReceivedRecord(
@@ -174,7 +172,9 @@ class BibtexMeaningTest {
 
     @Test
     void mayReferToEachOtherWithoutEnd() {
-      Work work = BibtexMeaning.of(record("biblatex", "inbook", Map.of("crossref", "a")), SELF);
+      Work work =
+          BibtexMeaning.of(
+              record("biblatex", "inbook", Map.of("crossref", "a")), RecordsOfOtherKeys::another);
       assertEquals("[k]", work.title());
     }
   }
@@ -188,8 +188,7 @@ class BibtexMeaningTest {
       Map<String, Work> library = works();
       Handed handed;
       try (Shelf shelf = DemoLibrary.open(folder.resolve("shelf"))) {
-        String bib = shelf.ask(s -> Exports.bibtex(s, List.of()));
-        handed = Handed.read(bib);
+        handed = Handed.read(Exports.of(shelf, Flavour.BIBTEX));
       }
       assertEquals(List.of(), handed.refused);
       for (Incoming source : handed.sources) {
@@ -218,55 +217,51 @@ class BibtexMeaningTest {
     }
   }
 
-  @Group
-  class AnyRecord {
-    @Provide
-    Arbitrary<ReceivedRecord> records() {
-      Arbitrary<String> types = Arbitraries.of("book", "article", "misc", "thesis", "online", "x");
-      Arbitrary<String> names =
-          Arbitraries.of(
-              "title",
-              "author",
-              "editor",
-              "year",
-              "date",
-              "pages",
-              "isbn",
-              "issn",
-              "doi",
-              "url",
-              "edition",
-              "series",
-              "number",
-              "journal",
-              "booktitle",
-              "crossref",
-              "xdata",
-              "language",
-              "origdate",
-              "howpublished",
-              "keywords",
-              "address",
-              "note",
-              "school");
-      Arbitrary<String> values =
-          Arbitraries.oneOf(
-              Arbitraries.strings().ofMaxLength(30),
-              Arbitraries.strings().withChars("{}\\'\",# jana1-=/~$ k").ofMaxLength(30),
-              Arbitraries.of(
-                  "jul", "acm # {}", "\"jul\"", "k", "", " ", "978-0", "10.1/2", "p. 3"));
-      Arbitrary<Field> fields = Combinators.combine(names, values).as(Field::new);
-      return Combinators.combine(
-              Arbitraries.of("bibtex", "biblatex"), types, fields.list().ofMaxSize(8))
-          .as((format, type, list) -> new ReceivedRecord(format, type, "k", list));
-    }
+  @Provide
+  Arbitrary<ReceivedRecord> records() {
+    Arbitrary<String> types = Arbitraries.of("book", "article", "misc", "thesis", "online", "x");
+    Arbitrary<String> names =
+        Arbitraries.of(
+            "title",
+            "author",
+            "editor",
+            "year",
+            "date",
+            "pages",
+            "isbn",
+            "issn",
+            "doi",
+            "url",
+            "edition",
+            "series",
+            "number",
+            "journal",
+            "booktitle",
+            "crossref",
+            "xdata",
+            "language",
+            "origdate",
+            "howpublished",
+            "keywords",
+            "address",
+            "note",
+            "school");
+    Arbitrary<String> values =
+        Arbitraries.oneOf(
+            Arbitraries.strings().ofMaxLength(30),
+            Arbitraries.strings().withChars("{}\\'\",# jana1-=/~$ k").ofMaxLength(30),
+            Arbitraries.of("jul", "acm # {}", "\"jul\"", "k", "", " ", "978-0", "10.1/2", "p. 3"));
+    Arbitrary<Field> fields = Combinators.combine(names, values).as(Field::new);
+    return Combinators.combine(
+            Arbitraries.of("bibtex", "biblatex"), types, fields.list().ofMaxSize(8))
+        .as((format, type, list) -> new ReceivedRecord(format, type, "k", list));
+  }
 
-    @Property(tries = 5000, seed = "7")
-    void isUnderstoodTheSameEachTime(@ForAll("records") ReceivedRecord record) {
-      Work once = BibtexMeaning.of(record, key -> Optional.of(record));
-      assertEquals(once, BibtexMeaning.of(record, key -> Optional.of(record)));
-      assertEquals(List.of(record), once.editions().get(0).received());
-    }
+  @Property(tries = 5000, seed = "7")
+  void anyRecordIsUnderstoodTheSameEachTime(@ForAll("records") ReceivedRecord record) {
+    Work once = BibtexMeaning.of(record, key -> Optional.of(record));
+    assertEquals(once, BibtexMeaning.of(record, key -> Optional.of(record)));
+    assertEquals(List.of(record), once.editions().get(0).received());
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import merese.answer.Exported.Format;
 import merese.shelf.Shelf;
 import merese.testing.DemoLibrary;
 import merese.testing.Exports;
@@ -108,7 +109,7 @@ class ProgramsIT {
     }
 
     private void biblatex(Shelf shelf) throws IOException {
-      Files.writeString(folder.resolve("all.bib"), Exports.of(shelf, Flavour.BIBLATEX));
+      Files.writeString(folder.resolve("all.bib"), Exports.of(shelf, Format.BIBLATEX, List.of()));
     }
 
     /**
