@@ -35,7 +35,7 @@ final class HostReader {
 
   private HostReader() {}
 
-  static Optional<Container> of(String type, EntryFields fields) {
+  static Optional<Container> of(String type, EntryFields fields, OptionalInt coverYear) {
     if (WHOLE.contains(type)) {
       return Optional.empty();
     }
@@ -52,7 +52,7 @@ final class HostReader {
                     fields.plain("volume"),
                     fields.plain("part"),
                     inJournal ? fields.plain("number", "issue") : Optional.empty(),
-                    OptionalInt.empty(),
+                    coverYear,
                     fields.plain("pages").flatMap(HostReader::pages)));
   }
 
