@@ -54,12 +54,12 @@ record DateReader(OptionalInt year, Optional<String> printed) {
     Matcher some = SOME_YEAR.matcher(text);
     boolean startsOpen = text.startsWith("/") || text.startsWith("../");
     OptionalInt year =
-        !startsOpen && some.find() ? OptionalInt.of(year(text, some)) : OptionalInt.empty();
+        !startsOpen && some.find() ? OptionalInt.of(year(some)) : OptionalInt.empty();
     return new DateReader(year, Optional.of(text));
   }
 
   /** A hyphen is a minus only where the text starts with it. */
-  private static int year(String text, Matcher matcher) {
+  private static int year(Matcher matcher) {
     String digits = matcher.group(1);
     boolean hyphen = digits.startsWith("-") && matcher.start() > 0;
     return Integer.parseInt(hyphen ? digits.substring(1) : digits);

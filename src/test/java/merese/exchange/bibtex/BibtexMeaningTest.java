@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import merese.answer.Exported;
 import merese.exchange.Aspect;
 import merese.exchange.Incoming;
@@ -22,7 +21,6 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
-import net.jqwik.api.Group;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Nested;
@@ -161,8 +159,9 @@ class BibtexMeaningTest {
 
   @Nested
   class RecordsOfOtherKeys {
-    private static final Function<String, Optional<ReceivedRecord>> SELF =
-        key -> Optional.of(record("biblatex", "book", Map.of("crossref", key + "x")));
+    private static Optional<ReceivedRecord> another(String key) {
+      return Optional.of(record("biblatex", "book", Map.of("crossref", key + "x")));
+    }
 
     private static ReceivedRecord record(String format, String type, Map<String, String> fields) {
       return new ReceivedRecord(
@@ -174,7 +173,9 @@ class BibtexMeaningTest {
 
     @Test
     void mayReferToEachOtherWithoutEnd() {
-      Work work = BibtexMeaning.of(record("biblatex", "inbook", Map.of("crossref", "a")), SELF);
+      Work work =
+          BibtexMeaning.of(
+              record("biblatex", "inbook", Map.of("crossref", "a")), RecordsOfOtherKeys::another);
       assertEquals("[k]", work.title());
     }
   }
@@ -196,7 +197,8 @@ class BibtexMeaningTest {
         assertEquals("bibtex", source.received().format());
         Work exported = library.remove(source.key().orElseThrow());
         if (exported != null) { // a part has no work of its own
-          for (Aspect aspect : List.of(Aspect.KIND, Aspect.TITLE, Aspect.LANGUAGE, Aspect.ONLINE)) {
+          for (Aspect aspect :
+              List.of(Aspect.KIND, Aspect.TITLE, Aspect.LANGUAGE, Aspect.ONLINE, Aspect.DATE)) {
             assertEquals(aspect.printed(exported), aspect.printed(source.work()));
           }
           assertEquals(
@@ -205,6 +207,32 @@ class BibtexMeaningTest {
         }
       }
       assertEquals(Map.of(), library);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+        delimiter = '|',
+        value = {
+          "Date: [c. 1842]. Osmere Museum, Ephemera 12 | DATE | [c. 1842]",
+          "Date: [c. 1842]. Osmere Museum, Ephemera 12 | NOTED_AS | Osmere Museum, Ephemera 12",
+          "List no. 6. Date: 1817, for the year 1818 | DATE | 1817, for the year 1818",
+          "Year on the cover: 1987 | NOTED_AS | ''",
+          "2nd edn, revised. First published 1926. plates added | LINEAGE | 'revised, first 1926'",
+          "2nd edn, revised. First published 1926. plates added | NOTED_AS | '2nd edn, revised. plates added'",
+          "Facsimile of the edition of 1926 | LINEAGE | 'facsimile, first 1926'",
+          "ISBN as printed: 0-00-000000-1 | IDENTIFIERS | ISBN 0-00-000000-1 (wrong in print)",
+          "Update: 1926 is late | DATE | ''",
+        })
+    void saysInItsNoteWhatBibtexHasNoFieldFor(String note, String aspect, String printed) {
+      String entry = "@book{k, title = {T}, note = {" + note + "}, keywords = {monograph}}";
+      assertEquals(printed, Aspect.valueOf(aspect).printed(work(entry)));
+    }
+
+    @Test
+    void isToldFromOthersByItsKeywords() {
+      Work work = work("@book{k, title = {T}, note = {Date: 1926}, keywords = {stems}}");
+      assertEquals("", Aspect.DATE.printed(work));
+      assertEquals("Date: 1926", Aspect.NOTED_AS.printed(work));
     }
 
     private Map<String, Work> works() throws Exception {
@@ -218,55 +246,51 @@ class BibtexMeaningTest {
     }
   }
 
-  @Group
-  class AnyRecord {
-    @Provide
-    Arbitrary<ReceivedRecord> records() {
-      Arbitrary<String> types = Arbitraries.of("book", "article", "misc", "thesis", "online", "x");
-      Arbitrary<String> names =
-          Arbitraries.of(
-              "title",
-              "author",
-              "editor",
-              "year",
-              "date",
-              "pages",
-              "isbn",
-              "issn",
-              "doi",
-              "url",
-              "edition",
-              "series",
-              "number",
-              "journal",
-              "booktitle",
-              "crossref",
-              "xdata",
-              "language",
-              "origdate",
-              "howpublished",
-              "keywords",
-              "address",
-              "note",
-              "school");
-      Arbitrary<String> values =
-          Arbitraries.oneOf(
-              Arbitraries.strings().ofMaxLength(30),
-              Arbitraries.strings().withChars("{}\\'\",# jana1-=/~$ k").ofMaxLength(30),
-              Arbitraries.of(
-                  "jul", "acm # {}", "\"jul\"", "k", "", " ", "978-0", "10.1/2", "p. 3"));
-      Arbitrary<Field> fields = Combinators.combine(names, values).as(Field::new);
-      return Combinators.combine(
-              Arbitraries.of("bibtex", "biblatex"), types, fields.list().ofMaxSize(8))
-          .as((format, type, list) -> new ReceivedRecord(format, type, "k", list));
-    }
+  @Provide
+  Arbitrary<ReceivedRecord> records() {
+    Arbitrary<String> types = Arbitraries.of("book", "article", "misc", "thesis", "online", "x");
+    Arbitrary<String> names =
+        Arbitraries.of(
+            "title",
+            "author",
+            "editor",
+            "year",
+            "date",
+            "pages",
+            "isbn",
+            "issn",
+            "doi",
+            "url",
+            "edition",
+            "series",
+            "number",
+            "journal",
+            "booktitle",
+            "crossref",
+            "xdata",
+            "language",
+            "origdate",
+            "howpublished",
+            "keywords",
+            "address",
+            "note",
+            "school");
+    Arbitrary<String> values =
+        Arbitraries.oneOf(
+            Arbitraries.strings().ofMaxLength(30),
+            Arbitraries.strings().withChars("{}\\'\",# jana1-=/~$ k").ofMaxLength(30),
+            Arbitraries.of("jul", "acm # {}", "\"jul\"", "k", "", " ", "978-0", "10.1/2", "p. 3"));
+    Arbitrary<Field> fields = Combinators.combine(names, values).as(Field::new);
+    return Combinators.combine(
+            Arbitraries.of("bibtex", "biblatex"), types, fields.list().ofMaxSize(8))
+        .as((format, type, list) -> new ReceivedRecord(format, type, "k", list));
+  }
 
-    @Property(tries = 5000, seed = "7")
-    void isUnderstoodTheSameEachTime(@ForAll("records") ReceivedRecord record) {
-      Work once = BibtexMeaning.of(record, key -> Optional.of(record));
-      assertEquals(once, BibtexMeaning.of(record, key -> Optional.of(record)));
-      assertEquals(List.of(record), once.editions().get(0).received());
-    }
+  @Property(tries = 5000, seed = "7")
+  void anyRecordIsUnderstoodTheSameEachTime(@ForAll("records") ReceivedRecord record) {
+    Work once = BibtexMeaning.of(record, key -> Optional.of(record));
+    assertEquals(once, BibtexMeaning.of(record, key -> Optional.of(record)));
+    assertEquals(List.of(record), once.editions().get(0).received());
   }
 
   @Test
