@@ -83,10 +83,7 @@ final class Words {
   }
 
   private void ask(
-      Concept.Label label,
-      Set<String> others,
-      Optional<Homonym> homonym,
-      Understood concept) {
+      Concept.Label label, Set<String> others, Optional<Homonym> homonym, Understood concept) {
     Set<String> all = new LinkedHashSet<>(others);
     homonym.ifPresent(one -> all.addAll(one.concepts()));
     List<Candidate> candidates = new ArrayList<>();

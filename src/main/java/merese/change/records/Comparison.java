@@ -2,6 +2,7 @@ package merese.change.records;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import merese.exchange.Aspect;
 import merese.exchange.identifier.Identifiers;
 import merese.model.Edition;
@@ -16,6 +17,9 @@ import merese.model.Work;
  * @param work the source's work with that one edition, as it would be
  */
 record Comparison(Work work, List<Difference> differences) {
+  /** Lists, of which what both say is kept. */
+  private static final Set<Aspect> GROWING = Set.of(Aspect.IDENTIFIERS, Aspect.OTHER_TITLES);
+
   /**
    * @param ours with one edition
    * @param theirs with one edition
@@ -28,7 +32,7 @@ record Comparison(Work work, List<Difference> differences) {
       if (part.isSilent(theirs) || isAlike(part, ours, wanted)) {
         continue;
       }
-      boolean adds = part.isSilent(ours) || wanted != theirs;
+      boolean adds = part.isSilent(ours) || GROWING.contains(part);
       boolean taken = adds || replace;
       differences.add(new Difference(part, part.printed(ours), part.printed(theirs), taken));
       if (taken) {
