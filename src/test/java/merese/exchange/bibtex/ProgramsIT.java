@@ -108,7 +108,7 @@ class ProgramsIT {
     }
 
     private void biblatex(Shelf shelf) throws IOException {
-      Files.writeString(folder.resolve("all.bib"), Exports.of(shelf, Flavour.BIBLATEX));
+      Files.writeString(folder.resolve("all.bib"), BibExports.of(shelf, Flavour.BIBLATEX));
     }
 
     /**
