@@ -2,6 +2,7 @@ package merese.exchange.bibtex;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,8 +72,13 @@ final class AspectFields {
         made.dateSaysAll
             ? Set.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE, Topic.DATE)
             : Set.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE);
+    Set<Aspect> said = EnumSet.noneOf(Aspect.class);
+    said.addAll(changed);
+    if (aspects.of("note").stream().anyMatch(changed::contains)) {
+      said.addAll(aspects.of("note")); // the note is written anew, with all that it said
+    }
     NoteField.sentences(source, fielded, List.of()).stream()
-        .filter(sentence -> changed.contains(sentence.says()))
+        .filter(sentence -> said.contains(sentence.says()))
         .forEach(made.sentences::add);
     return new Made(made.all, made.sentences);
   }

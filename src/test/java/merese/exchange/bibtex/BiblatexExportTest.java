@@ -30,7 +30,7 @@ class BiblatexExportTest {
 
   private MadeEntry demo(String id) throws Exception {
     try (Shelf shelf = DemoLibrary.open(folder)) {
-      return Exports.sources(shelf).stream()
+      return BibExports.sources(shelf).stream()
           .filter(source -> source.id().equals(id))
           .map(source -> BiblatexMaker.make(source, shelf.thesaurus()::label))
           .findFirst()

@@ -322,6 +322,22 @@ class BibtexWriterTest {
     }
 
     @Test
+    void aNoteOfOurOwnSaysEachThingOnce() throws IOException {
+      BibLibrary list =
+          BibLibrary.read(
+              "@booklet{a, author = {{B \\& Y}}, title = {T}, year = {1842},"
+                  + " note = {Date: [c. 1842]. Reprint of the edition of 1840. Osmere, 12\\%},"
+                  + " keywords = {printed trade list}}");
+      assertChanges(
+          entry(list.written(Flavour.BIBTEX), "a"),
+          lines(list, "a", Aspect.DATE, work("@book{b, title = {B}, year = {1850}}")),
+          "- year = {1842}",
+          "- note = {Date: [c. 1842]. Reprint of the edition of 1840. Osmere, 12\\%}",
+          "+ year = {1850}",
+          "+ note = {Reprint of the edition of 1840. Osmere, 12\\%}");
+    }
+
+    @Test
     void whatTheParentStillSaysMakesTheEntryWhole() throws IOException {
       List<String> now =
           lines(older(), "trevanny86", Aspect.PUBLISHER, work("@book{a, title = {A}}"));

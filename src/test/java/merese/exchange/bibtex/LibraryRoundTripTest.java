@@ -24,9 +24,9 @@ class LibraryRoundTripTest {
   @TempDir private Path folder;
 
   private static void assertSame(Shelf shelf, Flavour flavour) throws IOException {
-    String out = Exports.of(shelf, flavour);
+    String out = BibExports.of(shelf, flavour);
     BibLibrary read = BibLibrary.read(out);
-    assertEquals(Exports.sources(shelf).size(), read.sources().size());
+    assertEquals(BibExports.sources(shelf).size(), read.sources().size());
     assertEquals(out, read.written(flavour));
   }
 
@@ -70,7 +70,7 @@ class LibraryRoundTripTest {
   @Test
   void whatCameInForBibtexGoesOutForBiblatex() throws IOException {
     try (Shelf shelf = DemoLibrary.open(folder)) {
-      String out = Exports.of(shelf, Flavour.BIBTEX);
+      String out = BibExports.of(shelf, Flavour.BIBTEX);
       assertEquals(
           BibLibrary.read(out).records(),
           BibLibrary.read(BibLibrary.read(out).written(Flavour.BIBLATEX)).records());
@@ -80,7 +80,7 @@ class LibraryRoundTripTest {
   @Test
   void whatCameInForBiblatexSaysTheSameForBibtex() throws IOException {
     try (Shelf shelf = DemoLibrary.open(folder)) {
-      BibLibrary read = BibLibrary.read(Exports.of(shelf, Flavour.BIBLATEX));
+      BibLibrary read = BibLibrary.read(BibExports.of(shelf, Flavour.BIBLATEX));
       BibLibrary again = BibLibrary.read(read.written(Flavour.BIBTEX));
       for (Outgoing source : read.sources()) {
         Work other = again.source(source.id()).work();

@@ -90,11 +90,12 @@ class PandocItemsIT {
   @Test
   void haveTheTypesOfTheSources() throws Exception {
     try (Shelf shelf = DemoLibrary.open(folder.resolve("demo"))) {
-      Map<String, JsonNode> items = items(folder, Exports.of(shelf, Flavour.BIBLATEX), "biblatex");
-      assertEquals(Exports.sources(shelf).size(), items.size());
+      Map<String, JsonNode> items =
+          items(folder, BibExports.of(shelf, Flavour.BIBLATEX), "biblatex");
+      assertEquals(BibExports.sources(shelf).size(), items.size());
       Map<String, String> types = new TreeMap<>();
       Set<String> kinds = new TreeSet<>();
-      Exports.sources(shelf)
+      BibExports.sources(shelf)
           .forEach(
               source ->
                   types.put(

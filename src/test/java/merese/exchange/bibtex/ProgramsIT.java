@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import merese.answer.Exported.Format;
 import merese.shelf.Shelf;
 import merese.testing.DemoLibrary;
 import merese.testing.Exports;
@@ -109,7 +108,7 @@ class ProgramsIT {
     }
 
     private void biblatex(Shelf shelf) throws IOException {
-      Files.writeString(folder.resolve("all.bib"), Exports.of(shelf, Format.BIBLATEX, List.of()));
+      Files.writeString(folder.resolve("all.bib"), BibExports.of(shelf, Flavour.BIBLATEX));
     }
 
     /**

@@ -14,8 +14,8 @@ import merese.shelf.Source;
 import merese.shelf.SourcedNote;
 
 /** Whole libraries as files. */
-final class Exports {
-  private Exports() {}
+final class BibExports {
+  private BibExports() {}
 
   /** All sources of a library, and the parts that somebody signed. */
   static List<Outgoing> sources(Shelf shelf) {
