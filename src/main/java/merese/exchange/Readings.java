@@ -87,7 +87,10 @@ public final class Readings {
     return OptionalInt.of(Integer.parseInt(digits));
   }
 
-  /** The one number of four digits in some words; empty where there is none, or two. */
+  /**
+   * The one number of four digits in some words, or the first of two with a dash between them; empty
+   * where there is none, or several otherwise.
+   */
   public static OptionalInt year(String words) {
     OptionalInt year = OptionalInt.empty();
     for (int i = 0; i < words.length(); ) {
@@ -97,13 +100,22 @@ public final class Readings {
       }
       if (end - i == 4) {
         if (year.isPresent()) {
-          return OptionalInt.empty();
+          boolean range = i > 4 && "-–/".indexOf(words.charAt(i - 1)) >= 0;
+          return range && isFour(words, i - 5) ? year : OptionalInt.empty();
         }
         year = OptionalInt.of(Integer.parseInt(words.substring(i, end)));
       }
       i = end + 1;
     }
     return year;
+  }
+
+  private static boolean isFour(String words, int from) {
+    boolean four = true;
+    for (int i = from; i < from + 4; i++) {
+      four &= isDigit(words.charAt(i));
+    }
+    return four;
   }
 
   private static boolean isDigit(char c) {

@@ -92,6 +92,14 @@ public final class Received implements Receiver {
   }
 
   private static void line(StringBuilder out, String line) {
-    out.append(line.replace("\\", "\\\\").replace("\r", "\\r").replace("\n", "\\n")).append('\n');
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      if (c == '\\' || Character.isISOControl(c)) {
+        out.append(c == '\\' ? "\\\\" : "\\u" + Integer.toHexString(c | 0x10000).substring(1));
+      } else {
+        out.append(c);
+      }
+    }
+    out.append('\n');
   }
 }

@@ -34,7 +34,7 @@ record CslMeaning(Work work, List<String> remarks) {
     return ItemWork.of(item, record)
         .map(
             plain -> {
-              List<String> remarks = new ArrayList<>();
+              List<String> remarks = new ArrayList<>(ItemNames.remarks(item));
               Work work = CslCustom.heeded(item, plain, remarks);
               for (Identifier each : work.editions().get(0).imprint().identifiers()) {
                 Identifiers.fault(each)

@@ -1,7 +1,10 @@
 package merese.exchange.csl;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import merese.exchange.csl.Json.Items;
 import merese.exchange.csl.Json.Members;
@@ -11,17 +14,41 @@ import merese.model.Name;
 
 /** The names of an item; those of a role that the library does not have stay with the record. */
 final class ItemNames {
+  private static final Map<String, Role> ROLES = roles();
+
   private ItemNames() {}
+
+  private static Map<String, Role> roles() {
+    Map<String, Role> roles = new LinkedHashMap<>();
+    roles.put("author", Role.AUTHOR);
+    roles.put("editor", Role.EDITOR);
+    roles.put("translator", Role.TRANSLATOR);
+    roles.put("illustrator", Role.ILLUSTRATOR);
+    roles.put("interviewer", Role.INTERVIEWER);
+    roles.put("organizer", Role.ORGANISER);
+    return Collections.unmodifiableMap(roles);
+  }
 
   static List<Contributor> of(Members item) {
     List<Contributor> all = new ArrayList<>();
-    add(item, "author", Role.AUTHOR, all);
-    add(item, "editor", Role.EDITOR, all);
-    add(item, "translator", Role.TRANSLATOR, all);
-    add(item, "illustrator", Role.ILLUSTRATOR, all);
-    add(item, "interviewer", Role.INTERVIEWER, all);
-    add(item, "organizer", Role.ORGANISER, all);
+    ROLES.forEach((variable, role) -> add(item, variable, role, all));
     return all;
+  }
+
+  /** What a name was looked for in and is not. */
+  static List<String> remarks(Members item) {
+    List<String> remarks = new ArrayList<>();
+    for (String variable : ROLES.keySet()) {
+      Optional<Json> value = item.get(variable);
+      boolean names =
+          value.isEmpty()
+              || value.get() instanceof Items list
+                  && list.items().stream().allMatch(Members.class::isInstance);
+      if (!names) {
+        remarks.add("\"" + variable + "\" is no list of names in their parts; kept as it stands");
+      }
+    }
+    return remarks;
   }
 
   private static void add(Members item, String variable, Role role, List<Contributor> to) {

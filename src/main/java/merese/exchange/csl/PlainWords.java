@@ -9,7 +9,7 @@ import java.util.Optional;
  */
 final class PlainWords {
   private static final String[] TAGS = {
-    "<i>", "</i>", "<b>", "</b>", "<sup>", "</sup>", "<sub>", "</sub>", "<sc>", "</sc>", "</span>"
+    "<i>", "</i>", "<b>", "</b>", "<sup>", "</sup>", "<sub>", "</sub>", "<sc>", "</sc>"
   };
 
   private PlainWords() {}
@@ -24,10 +24,13 @@ final class PlainWords {
       return text;
     }
     StringBuilder out = new StringBuilder(text.length());
+    int spans = 0;
     for (int i = 0; i < text.length(); ) {
       int tag = text.charAt(i) == '<' ? tagLength(text, i) : 0;
-      if (tag > 0) {
-        i += tag;
+      boolean closesSpan = tag == 0 && spans > 0 && text.startsWith("</span>", i);
+      if (tag > 0 || closesSpan) {
+        spans += closesSpan ? -1 : text.startsWith("<span", i) ? 1 : 0;
+        i += closesSpan ? "</span>".length() : tag;
         continue;
       }
       int c = text.codePointAt(i);

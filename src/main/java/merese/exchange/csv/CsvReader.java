@@ -194,6 +194,12 @@ public final class CsvReader implements RecordReader {
       if (row.windows()) {
         remarks.add(0, "the row is not UTF-8 and was read as Windows-1252");
       }
+      if (row.holdsRows()) {
+        remarks.add(
+            0,
+            "a cell runs on over lines that look like rows of their own; a quotation mark may be"
+                + " missing");
+      }
       Optional<String> key = Optional.of(received.id()).filter(id -> !id.isEmpty());
       to.source(new Incoming(place, key, meaning.get().work(), remarks));
     }

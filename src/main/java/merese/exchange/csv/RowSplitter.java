@@ -23,6 +23,9 @@ final class RowSplitter {
   /** How far a line is read to see whether it is a row. */
   private static final int TRIED = 1 << 16;
 
+  /** The fewest columns with which a line of prose hardly looks like a row. */
+  private static final int SUSPICIOUS = 4;
+
   static final Charset WINDOWS = Charset.forName("windows-1252");
 
   private final InputStream in;
@@ -71,6 +74,7 @@ final class RowSplitter {
    * @param cells decoded, without their quotation marks; none where there is a flaw
    * @param count how many cells it has
    * @param windows whether it is Windows-1252
+   * @param holdsRows whether one of its cells holds a line that would be a row by itself
    * @param bytes of the row as it stands, without its line end, where it has a flaw
    */
   record Row(
@@ -80,6 +84,7 @@ final class RowSplitter {
       List<String> cells,
       int count,
       boolean windows,
+      boolean holdsRows,
       byte[] bytes) {}
 
   /** How rows are to be read from here on. */
@@ -133,16 +138,30 @@ final class RowSplitter {
     rowStart = start;
     count(start);
     int first = line;
+    int count = cells;
     List<String> texts = texts(start, StandardCharsets.UTF_8);
-    if (texts != null) {
-      return new Row(first, Flaw.NONE, first, texts, cells, false, new byte[0]);
+    boolean windows = texts == null;
+    if (windows) {
+      texts = texts(start, WINDOWS);
     }
-    texts = texts(start, WINDOWS);
-    if (texts != null) {
-      return new Row(first, Flaw.NONE, first, texts, cells, true, new byte[0]);
+    if (texts == null) {
+      byte[] bytes = Arrays.copyOfRange(buffer, start, content);
+      return new Row(first, Flaw.ENCODING, first, List.of(), count, false, false, bytes);
     }
-    byte[] bytes = Arrays.copyOfRange(buffer, start, content);
-    return new Row(first, Flaw.ENCODING, first, List.of(), cells, false, bytes);
+    boolean holdsRows = width >= SUSPICIOUS && holdsRows(start);
+    return new Row(first, Flaw.NONE, first, texts, count, windows, holdsRows, new byte[0]);
+  }
+
+  /** Asked of few rows, since it reads them again. */
+  private boolean holdsRows(int start) throws IOException {
+    int last = content;
+    boolean isOneLine = true;
+    for (int i = start; i < last && isOneLine; i++) {
+      isOneLine = buffer[i] != '\n' && buffer[i] != '\r';
+    }
+    boolean holds = !isOneLine && nextRow(start, last) >= 0;
+    content = last;
+    return holds;
   }
 
   private Row flawed(int start) throws IOException {
@@ -161,7 +180,7 @@ final class RowSplitter {
       byte[] bytes = Arrays.copyOfRange(buffer, start, Math.min(end, start + LONGEST));
       at = Math.min(end, start + LONGEST);
       skipLongLine();
-      return new Row(first, Flaw.TOO_LONG, flawLine, List.of(), count, false, bytes);
+      return new Row(first, Flaw.TOO_LONG, flawLine, List.of(), count, false, false, bytes);
     }
     at = stop < 0 ? region : stop;
     int last = at;
@@ -169,7 +188,7 @@ final class RowSplitter {
       last--;
     }
     byte[] bytes = Arrays.copyOfRange(buffer, start, last);
-    return new Row(first, found, flawLine, List.of(), count, false, bytes);
+    return new Row(first, found, flawLine, List.of(), count, false, false, bytes);
   }
 
   /** The first line after the first one of a region that is a row by itself; -1 for none. */

@@ -1,0 +1,6 @@
+package merese.exchange.csl;
+
+import merese.testing.InTurkishLocale;
+
+@InTurkishLocale
+class CslFixturesInTurkishLocaleTest extends CslFixturesTest {}
