@@ -156,6 +156,11 @@ final class FieldMaker {
     return MarcText.bare(text, true).equals(text) ? text : text + ".";
   }
 
+  /** With the mark that leads on to the next subfield; at the end there is none. */
+  private static String marked(String text, String mark) {
+    return mark.isEmpty() ? closed(text) : text + mark;
+  }
+
   private void publication() {
     Edition.Imprint imprint = edition.imprint();
     imprint
@@ -163,19 +168,15 @@ final class FieldMaker {
         .or(() -> imprint.number().stream().mapToObj(FieldMaker::numbered).findFirst())
         .ifPresent(s -> put("250", "  ", sub('a', closed(s))));
     List<Subfield> subfields = new ArrayList<>();
-    for (int i = 0; i < imprint.places().size(); i++) {
-      boolean more = i + 1 < imprint.places().size();
-      String mark = more ? " ;" : imprint.publisher().isPresent() ? " :" : "";
-      subfields.add(sub('a', imprint.places().get(i) + mark));
-    }
     Optional<String> date =
         imprint.yearPrinted().or(() -> imprint.year().stream().mapToObj(y -> "" + y).findFirst());
     String comma = date.isPresent() ? "," : "";
-    imprint.publisher().ifPresent(p -> subfields.add(sub('b', p + comma)));
-    if (imprint.publisher().isEmpty() && !subfields.isEmpty() && date.isPresent()) {
-      Subfield last = subfields.remove(subfields.size() - 1);
-      subfields.add(sub('a', last.text() + ","));
+    for (int i = 0; i < imprint.places().size(); i++) {
+      boolean more = i + 1 < imprint.places().size();
+      String mark = more ? " ;" : imprint.publisher().isPresent() ? " :" : comma;
+      subfields.add(sub('a', marked(imprint.places().get(i), mark)));
     }
+    imprint.publisher().ifPresent(p -> subfields.add(sub('b', marked(p, comma))));
     date.ifPresent(d -> subfields.add(sub('c', closed(d))));
     if (!subfields.isEmpty()) {
       boolean dateOnly = imprint.places().isEmpty() && imprint.publisher().isEmpty();

@@ -79,10 +79,13 @@ final class MarcText {
 
   /** Without a full stop at the end, unless it belongs to an abbreviation or an initial. */
   static String withoutStop(String text) {
-    if (!text.endsWith(".") || text.endsWith("..")) {
+    if (!text.endsWith(".") || text.endsWith("...")) {
       return text;
     }
     String before = text.substring(0, text.length() - 1);
+    if (before.endsWith(".")) {
+      return before;
+    }
     int start = before.length();
     while (start > 0 && isOfWord(before.charAt(start - 1))) {
       start--;
