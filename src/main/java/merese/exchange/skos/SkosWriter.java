@@ -67,7 +67,7 @@ public final class SkosWriter {
    *     the format "skos", each under the concept's address
    */
   public void write(Thesaurus thesaurus, List<ReceivedRecord> kept, Writer out) throws IOException {
-    new Writing(thesaurus, Kept.of(kept, addresses)).write(out);
+    new Writing(thesaurus, Kept.of(kept, addresses, thesaurus)).write(out);
   }
 
   /** The statements of one vocabulary. */
@@ -149,7 +149,7 @@ public final class SkosWriter {
       matches(out, concept);
       labelNotes(out, concept);
       OwnNotes.status(concept.status()).ifPresent(s -> note(out, Rdf.EDITORIAL_NOTE, s));
-      kept.write(out, concept, thesaurus);
+      kept.write(out, concept, language);
       out.end();
     }
 

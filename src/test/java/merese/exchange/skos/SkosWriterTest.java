@@ -314,6 +314,39 @@ class SkosWriterTest {
           turtle.contains("  <http://purl.org/dc/terms/created> \"1990\"^^<urn:x:year>"), turtle);
     }
 
+    /** SKOS Reference, S13 and S14. */
+    @Test
+    void labelsOfSeveralVocabulariesKeepTheConditions() {
+      String other = "urn:other:a";
+      Concept a =
+          matched(
+              new Match(Match.Kind.EXACT_MATCH, ADDRESS), new Match(Match.Kind.EXACT_MATCH, other));
+      String turtle =
+          written(
+              thesaurus(a),
+              new ReceivedRecord(
+                  "skos",
+                  "Concept",
+                  ADDRESS,
+                  List.of(
+                      new Field(SKOS + "altLabel", "\"anneau\"@fr"),
+                      new Field(SKOS + "prefLabel", "\"bague\"@fr"),
+                      new Field(SKOS + "prefLabel", "\"ring\"@EN-gb"),
+                      new Field(SKOS + "altLabel", "\"a\"@en-gb"))),
+              new ReceivedRecord(
+                  "skos",
+                  "Concept",
+                  other,
+                  List.of(
+                      new Field(SKOS + "prefLabel", "\"anneau\"@fr"),
+                      new Field(SKOS + "hiddenLabel", "\"bague\"@FR"))));
+      assertEquals(List.of(), SkosQueries.broken(turtle.getBytes(StandardCharsets.UTF_8)));
+      assertTrue(turtle.contains("  skos:prefLabel \"bague\"@fr ;"), turtle);
+      assertTrue(turtle.contains("  skos:altLabel \"anneau\"@fr"), turtle);
+      assertTrue(turtle.contains("  skos:altLabel \"ring\"@EN-gb ;"), turtle);
+      assertFalse(turtle.contains("hiddenLabel"), turtle);
+    }
+
     @Test
     void statementsThatAreNoneOrWouldClashAreLeftOut() {
       String turtle =
@@ -321,6 +354,7 @@ class SkosWriterTest {
               new Field(SKOS + "note", "\"no end"),
               new Field(SKOS + "note", "\"x\" . <urn:x:y> <urn:x:z> \"evil\""),
               new Field("no property", "\"x\""),
+              new Field(SKOS + "member", "\"x\""),
               new Field(SKOS + "broader", "<urn:merese:vocabulary:b>"),
               new Field(SKOS + "related", "<urn:merese:vocabulary:b>"),
               new Field(SKOS + "exactMatch", "<urn:x:y>"),
