@@ -76,7 +76,10 @@ final class HostPlace {
       Matcher found = numbered(rest);
       if (found != null) {
         rest = after(found.end(), rest);
-      } else if ((pages = pages(rest)).isEmpty()) {
+        continue;
+      }
+      pages = pages(rest);
+      if (pages.isEmpty()) {
         int comma = rest.indexOf(", ");
         rest = comma < 0 ? "" : rest.substring(comma + 2);
       }

@@ -13,7 +13,6 @@ import merese.exchange.marc.MarcField.Subfield;
  * references to characters and to XML's five entities.
  */
 final class PlainXml {
-  private static final NotPlain NOT_PLAIN = new NotPlain();
   private static final int ATTRIBUTES = 8;
 
   private final String text;
@@ -48,7 +47,7 @@ final class PlainXml {
   }
 
   private static NotPlain notPlain() {
-    return NOT_PLAIN;
+    return new NotPlain();
   }
 
   private List<MarcField> fields() throws NotPlain {

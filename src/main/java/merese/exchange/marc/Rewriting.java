@@ -24,12 +24,10 @@ import merese.model.Work;
  * says otherwise since is made anew; without such a record, all are made.
  */
 final class Rewriting {
-  private final Outgoing source;
   private final Work now;
   private final List<MarcField> made;
 
   private Rewriting(Outgoing source) {
-    this.source = source;
     this.now = source.work().withOnly(source.edition());
     this.made = FieldMaker.make(source);
   }

@@ -41,6 +41,18 @@ class HostileFilesTest {
     }
 
     @Override
+    public int read(byte[] into, int from, int length) {
+      int count = 0;
+      for (int next = read(); next >= 0; next = read()) {
+        into[from + count++] = (byte) next;
+        if (count == length) {
+          return count;
+        }
+      }
+      return count == 0 ? -1 : count;
+    }
+
+    @Override
     public int read() {
       if (left-- <= 0) {
         return -1;

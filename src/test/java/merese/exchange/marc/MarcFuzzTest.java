@@ -149,7 +149,7 @@ class MarcFuzzTest {
         piece = pieces.next()) {
       count++;
       for (long at = end; at < piece.get().offset(); at++) {
-        assertTrue(file[(int) at] <= ' ' || file[(int) at] == '\u00ef', "lost at " + at);
+        assertTrue(file[(int) at] <= ' ' || (file[(int) at] & 0xFF) == 0xEF, "lost at " + at);
       }
       end = piece.get().offset() + piece.get().bytes().length;
     }
