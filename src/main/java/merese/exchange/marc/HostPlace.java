@@ -31,7 +31,9 @@ final class HostPlace {
   private static final Pattern COVER = Pattern.compile("cover (\\d{4})");
   private static final Pattern BARE = Pattern.compile("^(\\d{1,4})(?::(\\d{1,4}))?(?=\\s*[,(]|$)");
   private static final Pattern PAGES =
-      Pattern.compile("^(?:pages?|pp?|seiten?|s)(?:\\. ?| |(?=[\\[\\d]))(?=[\\[\\divxlc])", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "^(?:pages?|pp?|seiten?|s)(?:\\. ?| |(?=[\\[\\d]))(?=[\\[\\divxlc])",
+          Pattern.CASE_INSENSITIVE);
 
   Optional<String> volume = Optional.empty();
   Optional<String> part = Optional.empty();

@@ -8,9 +8,9 @@ import java.util.Optional;
  * Cuts a stream of ISO 2709 into the records that it holds, and what stands between them.
  *
  * <p>A record ends where its leader says, if a terminator stands there; else at the next
- * terminator, or where the leader of another record stands. So a wrong length,
- * a lost terminator or bytes that are no record cost no other record. Line ends and the like
- * between records belong to none.
+ * terminator, or where the leader of another record stands. So a wrong length, a lost terminator or
+ * bytes that are no record cost no other record. Line ends and the like between records belong to
+ * none.
  */
 final class Iso2709Pieces {
   /** The most bytes of a piece; ISO 2709 itself has no more than 99,999. */

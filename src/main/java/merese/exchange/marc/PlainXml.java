@@ -207,7 +207,8 @@ final class PlainXml {
       }
       c = text.charAt(at);
     }
-    String whole = held.isEmpty() ? text.substring(from, at) : held.append(text, from, at).toString();
+    String whole =
+        held.isEmpty() ? text.substring(from, at) : held.append(text, from, at).toString();
     end(name);
     return whole;
   }

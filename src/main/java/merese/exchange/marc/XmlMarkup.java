@@ -95,8 +95,8 @@ final class XmlMarkup {
   }
 
   /**
-   * The same in a record; one that holds the end of a record is taken to be broken, as where its own
-   * end is lost and that of a later one is found.
+   * The same in a record; one that holds the end of a record is taken to be broken, as where its
+   * own end is lost and that of a later one is found.
    */
   int endOfOtherInRecord(int tag) throws IOException {
     int end = endOfOther(tag);

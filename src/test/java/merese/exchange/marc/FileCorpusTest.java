@@ -34,7 +34,8 @@ class FileCorpusTest {
   @MethodSource("files")
   void everyRecordIsHandedOnOnce(Path file) throws IOException {
     Handed handed = read(file);
-    assertEquals(Files.readString(file.resolveSibling(file.getFileName() + ".expected")), said(handed));
+    assertEquals(
+        Files.readString(file.resolveSibling(file.getFileName() + ".expected")), said(handed));
   }
 
   static Handed read(Path file) throws IOException {

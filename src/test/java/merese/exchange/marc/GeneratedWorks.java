@@ -29,8 +29,28 @@ final class GeneratedWorks {
   static Arbitrary<String> usual() {
     Arbitrary<String> word =
         Arbitraries.of(
-            "Glass", "the", "Decanters", "à", "jambe", "Co.", "Ltd", "etc.", "(Firm", "no.", "4",
-            "J.", "Jr", "A.B.", "what?", "1926", "naïve", "Гра", "&", "Neck's", "St.", "end");
+            "Glass",
+            "the",
+            "Decanters",
+            "à",
+            "jambe",
+            "Co.",
+            "Ltd",
+            "etc.",
+            "(Firm",
+            "no.",
+            "4",
+            "J.",
+            "Jr",
+            "A.B.",
+            "what?",
+            "1926",
+            "naïve",
+            "Гра",
+            "&",
+            "Neck's",
+            "St.",
+            "end");
     return word.list().ofMinSize(1).ofMaxSize(4).map(w -> "T" + String.join(" ", w));
   }
 
@@ -69,10 +89,7 @@ final class GeneratedWorks {
   }
 
   private static Name person(
-      String family,
-      Optional<String> given,
-      Optional<String> particle,
-      Optional<String> suffix) {
+      String family, Optional<String> given, Optional<String> particle, Optional<String> suffix) {
     return new Name.Person(family, given, particle, suffix);
   }
 
@@ -135,8 +152,7 @@ final class GeneratedWorks {
             Arbitraries.of("10", "XII", "3").optional(0.7),
             Arbitraries.of("2", "B").optional(0.3),
             Arbitraries.of("48", "2/3").optional(0.5),
-            Arbitraries.of("pp. 22–38", "p. [3]", "p. 5", "pl. XII", "cat. nos 1–96")
-                .optional(0.7))
+            Arbitraries.of("pp. 22–38", "p. [3]", "p. 5", "pl. XII", "cat. nos 1–96").optional(0.7))
         .as(
             (title, society, volume, part, issue, pages) ->
                 new Edition.Container(

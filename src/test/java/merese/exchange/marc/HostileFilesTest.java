@@ -176,7 +176,9 @@ class HostileFilesTest {
           @Override
           public void refused(Refused record) {}
         };
-    byte[] xml = "<record><datafield tag=\"245\" ind1=\"0\" ind2=\"0\"><subfield code=\"a\">A</subfield></datafield></record>".getBytes(StandardCharsets.UTF_8);
+    byte[] xml =
+        "<record><datafield tag=\"245\" ind1=\"0\" ind2=\"0\"><subfield code=\"a\">A</subfield></datafield></record>"
+            .getBytes(StandardCharsets.UTF_8);
     for (RecordReader reader : List.of(new MarcXmlReader(), new MarcReader())) {
       byte[] file = reader instanceof MarcReader ? SandburgTest.iso(slim(xml), "UTF-8") : xml;
       IllegalStateException thrown =
@@ -189,7 +191,8 @@ class HostileFilesTest {
 
   private static byte[] slim(byte[] record) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    out.writeBytes("<collection xmlns=\"http://www.loc.gov/MARC21/slim\">".getBytes(StandardCharsets.UTF_8));
+    out.writeBytes(
+        "<collection xmlns=\"http://www.loc.gov/MARC21/slim\">".getBytes(StandardCharsets.UTF_8));
     out.writeBytes(record);
     out.writeBytes("</collection>".getBytes(StandardCharsets.UTF_8));
     return out.toByteArray();

@@ -235,8 +235,23 @@ class MarcFuzzTest {
   @Provide
   Arbitrary<byte[]> marc8() {
     return Arbitraries.of(
-            "\u001b(3", "\u001b$1", "\u001b$,1", "\u001b)4", "\u001b(!E", "\u001bs", "\u001bg",
-            "\u001b", "!0!", "a", " ", "\u00e1", "\u00f2\u00e3", "\u00ff", "\u00c3\u00a9", "&#x41;", "$")
+            "\u001b(3",
+            "\u001b$1",
+            "\u001b$,1",
+            "\u001b)4",
+            "\u001b(!E",
+            "\u001bs",
+            "\u001bg",
+            "\u001b",
+            "!0!",
+            "a",
+            " ",
+            "\u00e1",
+            "\u00f2\u00e3",
+            "\u00ff",
+            "\u00c3\u00a9",
+            "&#x41;",
+            "$")
         .list()
         .ofMaxSize(12)
         .map(l -> String.join("", l).getBytes(StandardCharsets.ISO_8859_1));

@@ -37,8 +37,7 @@ class MarcRoundTripTest {
     for (Work work : works) {
       Edition edition = work.editions().get(0).withKey("key-" + sources.size());
       sources.add(
-          new Outgoing(
-              work.withEditions(List.of(edition)), edition, Optional.empty(), List.of()));
+          new Outgoing(work.withEditions(List.of(edition)), edition, Optional.empty(), List.of()));
     }
     return sources;
   }
@@ -88,8 +87,7 @@ class MarcRoundTripTest {
     Work work = MarcMeaning.of(record).orElseThrow().work();
     Handed read = Handed.xml(MarcXmlWriterTest.written(List.of(MarcXmlWriterTest.outgoing(work))));
     assertEquals(List.of(record), read.received());
-    assertEquals(
-        EnumSet.noneOf(Aspect.class), Aspect.differing(work, read.sources.get(0).work()));
+    assertEquals(EnumSet.noneOf(Aspect.class), Aspect.differing(work, read.sources.get(0).work()));
   }
 
   @Provide

@@ -42,8 +42,7 @@ class MeaningCorpusTest {
   void aRecordIsReadAsThisAndNothingElse(Case one) {
     int rule = one.lines().indexOf("---");
     assertTrue(one.lines().get(0).startsWith("# "), "the first line names the source");
-    MarcMeaning meaning =
-        MarcMeaning.of(Lines.record(one.lines().subList(1, rule))).orElseThrow();
+    MarcMeaning meaning = MarcMeaning.of(Lines.record(one.lines().subList(1, rule))).orElseThrow();
     assertEquals(
         String.join("\n", one.lines().subList(rule + 1, one.lines().size())),
         String.join("\n", Lines.said(meaning.work(), meaning.remarks())));

@@ -28,9 +28,35 @@ class PlainXmlTest {
 
   private static final List<String> INSERTS =
       List.of(
-          "<", ">", "&", ";", "\"", "'", "/", "=", " ", "\n", "\r\n", "\u0001", "\uffff", "]]>",
-          "<!-- c -->", "<![CDATA[<x>]]>", "<?p i?>", "&foo;", "&#0;", "&#xD800;", "&#13;", "&#x;",
-          "a=\"1\"", "<m:x/>", "#", ":", "é", "\u0085", "\u00a0");
+          "<",
+          ">",
+          "&",
+          ";",
+          "\"",
+          "'",
+          "/",
+          "=",
+          " ",
+          "\n",
+          "\r\n",
+          "\u0001",
+          "\uffff",
+          "]]>",
+          "<!-- c -->",
+          "<![CDATA[<x>]]>",
+          "<?p i?>",
+          "&foo;",
+          "&#0;",
+          "&#xD800;",
+          "&#13;",
+          "&#x;",
+          "a=\"1\"",
+          "<m:x/>",
+          "#",
+          ":",
+          "é",
+          "\u0085",
+          "\u00a0");
 
   /** A change: some characters are replaced by a text. */
   record Change(double where, int taken, String put) {

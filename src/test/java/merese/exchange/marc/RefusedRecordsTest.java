@@ -44,7 +44,8 @@ class RefusedRecordsTest {
     Handed handed = Handed.of(reader, file(charset.name()).getBytes(charset));
     assertEquals(2, handed.refused.size(), () -> handed.words().toString());
     assertArrayEquals(RECORD.getBytes(kept), handed.refused.get(0).verbatim());
-    String mended = new String(wrapped(reader.wrapping(), handed.refused), kept).replace("&", "&amp;");
+    String mended =
+        new String(wrapped(reader.wrapping(), handed.refused), kept).replace("&", "&amp;");
     Handed again = Handed.of(new MarcXmlReader(), mended.getBytes(kept));
     assertEquals(List.of("Verre à jambe & co", "Verre à jambe & co"), again.words());
   }
