@@ -66,6 +66,12 @@ final class ItemSplitter {
       } else if (!any && startsWith(0xEF, 0xBB, 0xBF)) {
         at += 3;
         counted = at;
+      } else if (!any && (b != '[' && b != '{' && b != ']' || has(at + 1) && buffer[at + 1] == 0)) {
+        any = true;
+        int first = has(JsonParsing.LONGEST) ? JsonParsing.LONGEST : end;
+        Piece whole = piece(Kind.OTHER_FORMAT, at, Math.max(first, at + 1));
+        skipAll();
+        return whole;
       } else if (b == '[' || b == ']') {
         open += b == '[' ? 1 : -1;
         any = true;
@@ -73,12 +79,6 @@ final class ItemSplitter {
       } else if (b == '{') {
         any = true;
         return item();
-      } else if (!any) {
-        any = true;
-        int first = has(JsonParsing.LONGEST) ? JsonParsing.LONGEST : end;
-        Piece whole = piece(Kind.OTHER_FORMAT, at, Math.max(first, at + 1));
-        skipAll();
-        return whole;
       } else {
         return stray();
       }

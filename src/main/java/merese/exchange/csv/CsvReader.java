@@ -118,6 +118,10 @@ public final class CsvReader implements RecordReader {
         fault = "the header row cannot be read: " + what(row);
         return false;
       }
+      if (row.count() > RowSplitter.MOST_CELLS) {
+        fault = "the header row has " + row.count() + " cells, and at most 10,000 are read";
+        return false;
+      }
       windows = row.windows();
       header = new HeaderRow(row.cells(), mapping);
       rows.expect(separator, header.width());

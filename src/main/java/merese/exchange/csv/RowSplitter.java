@@ -20,6 +20,9 @@ final class RowSplitter {
   /** The most bytes of a row: 4 MiB. */
   static final int LONGEST = 4 << 20;
 
+  /** The most columns. */
+  static final int MOST_CELLS = 10_000;
+
   /** How far a line is read to see whether it is a row. */
   private static final int TRIED = 1 << 16;
 
@@ -43,6 +46,7 @@ final class RowSplitter {
   private int[] to = new int[64];
   private boolean[] quoted = new boolean[64];
   private int cells;
+  private boolean filledBeyond;
   private int after;
   private int content;
   private int rowStart;
@@ -235,21 +239,26 @@ final class RowSplitter {
     if (cells < width) {
       return false;
     }
-    for (int i = width; i < cells; i++) {
+    for (int i = width; i < Math.min(cells, MOST_CELLS); i++) {
       if (from[i] != to[i]) {
         return false;
       }
     }
-    return true;
+    return !filledBeyond;
   }
 
   /** Finds the cells of the row that begins at a place, and its end or its flaw. */
   private void scan(int start, int most) throws IOException {
     flaw = Flaw.NONE;
     cells = 0;
+    filledBeyond = false;
     int limit = start + most;
     int i = start;
     while (true) {
+      if (i >= limit) {
+        fail(Flaw.TOO_LONG, start, i);
+        return;
+      }
       boolean marks = false;
       int first = i;
       if (has(i) && buffer[i] == '"') {
@@ -310,6 +319,11 @@ final class RowSplitter {
   }
 
   private void cell(int first, int last, boolean marks) {
+    if (cells >= MOST_CELLS) {
+      cells++;
+      filledBeyond |= first != last;
+      return;
+    }
     if (cells == from.length) {
       from = Arrays.copyOf(from, cells * 2);
       to = Arrays.copyOf(to, cells * 2);
@@ -328,7 +342,7 @@ final class RowSplitter {
       sign |= buffer[i];
     }
     boolean ascii = sign >= 0;
-    int number = width < 0 ? cells : width;
+    int number = width < 0 ? Math.min(cells, MOST_CELLS) : width;
     List<String> texts = new ArrayList<>(number);
     for (int i = 0; i < number; i++) {
       if (from[i] == to[i]) {
