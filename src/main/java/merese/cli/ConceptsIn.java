@@ -77,7 +77,7 @@ final class ConceptsIn {
                           + mend
                           + ": mend it there, and import that file."));
     }
-    return result.refused().isEmpty() ? ExitCode.DONE : ExitCode.FAILED;
+    return given.apply() && !result.refused().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
   }
 
   private int links(RecordFile file) throws IOException {

@@ -173,7 +173,7 @@ final class ImportCommand extends LibraryCommand {
     } else {
       print(result);
     }
-    return result.refused().isEmpty() ? ExitCode.DONE : ExitCode.FAILED;
+    return apply.isSet() && !result.refused().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
   }
 
   private ImportResult applied(SourceImport importing) {

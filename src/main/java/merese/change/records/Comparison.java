@@ -1,11 +1,13 @@
 package merese.change.records;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import merese.exchange.Aspect;
 import merese.exchange.identifier.Identifiers;
 import merese.model.Edition;
+import merese.model.Edition.Imprint;
 import merese.model.Identifier;
 import merese.model.ReceivedRecord;
 import merese.model.Work;
@@ -51,11 +53,36 @@ record Comparison(Work work, List<Difference> differences) {
     };
   }
 
-  /** The kind is a guess of the file's type of record, so one that is set stays as it is. */
+  /** Whether the library says it already, in other words or with more. */
   private static boolean isAlike(Aspect part, Work ours, Work wanted) {
-    return part == Aspect.KIND
-        || part.isSame(ours, wanted)
-        || Fingerprint.folded(part.printed(ours)).equals(Fingerprint.folded(part.printed(wanted)));
+    return switch (part) {
+      case KIND -> true; // a guess of the file's type of record, so one that is set stays
+      case PEOPLE -> new HashSet<>(people(ours)).containsAll(people(wanted));
+      case STATEMENT -> isSameEdition(imprint(ours), imprint(wanted));
+      default -> part.isSame(ours, wanted) || isWordedAlike(part, ours, wanted);
+    };
+  }
+
+  private static List<String> people(Work work) {
+    return work.contributors().stream()
+        .map(c -> c.role().code() + " " + Fingerprint.folded(c.name().full()))
+        .toList();
+  }
+
+  private static boolean isSameEdition(Imprint ours, Imprint theirs) {
+    return ours.number().isPresent() && theirs.number().isPresent()
+        ? ours.number().equals(theirs.number())
+        : Fingerprint.folded(ours.statement().orElse(""))
+            .equals(Fingerprint.folded(theirs.statement().orElse("")));
+  }
+
+  private static Imprint imprint(Work work) {
+    return work.editions().get(0).imprint();
+  }
+
+  private static boolean isWordedAlike(Aspect part, Work ours, Work wanted) {
+    String words = Fingerprint.folded(part.printed(ours));
+    return words.equals(Fingerprint.folded(part.printed(wanted)));
   }
 
   private static Work withIdentifiers(Work ours, Work theirs) {

@@ -75,7 +75,7 @@ class SkosRoundTripTest {
 
   private static void delete(Path folder) {
     try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : (List<Path>) files.sorted(Comparator.reverseOrder()).toList()) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
         Files.delete(file);
       }
     } catch (IOException e) {

@@ -153,7 +153,7 @@ public final class Vocabularies {
   static Map<String, String> files(LibraryFolder library) {
     Map<String, String> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(library.path())) {
-      for (Path file : (List<Path>) all.filter(Files::isRegularFile).toList()) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
         String name = library.path().relativize(file).toString();
         if (!name.startsWith(".")) {
           files.put(name, Files.readString(file));
