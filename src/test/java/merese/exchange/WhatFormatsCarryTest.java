@@ -49,8 +49,8 @@ class WhatFormatsCarryTest {
   }
 
   /**
-   * "yes" where every source that says something of a part says the same when it is read again,
-   * "in part" where some do or something of it is read.
+   * "yes" where every source that says something of a part says the same when it is read again, "in
+   * part" where some do or something of it is read.
    */
   private static String carried(Shelf shelf, Map<String, Work> read, Aspect part) {
     boolean all = true;

@@ -85,8 +85,9 @@ public final class BibtexMeaning {
   private List<Contributor> contributors() {
     List<Contributor> contributors = new ArrayList<>();
     people("author", Role.AUTHOR, contributors);
-    if (fields.plain("editortype").orElse("editor").equals("editor")) {
-      people("editor", Role.EDITOR, contributors);
+    for (String field : EditorRole.FIELDS) {
+      EditorRole.of(fields.plain(field + "type").orElse(""))
+          .ifPresent(role -> people(field, role, contributors));
     }
     people("translator", Role.TRANSLATOR, contributors);
     return contributors;

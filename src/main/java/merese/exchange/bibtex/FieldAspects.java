@@ -75,7 +75,9 @@ final class FieldAspects {
     return switch (field) {
       case "title", "subtitle" -> EnumSet.of(Aspect.TITLE);
       case "author", "translator" -> EnumSet.of(Aspect.PEOPLE);
-      case "editor", "editortype" -> isOtherThanEditor() ? NONE : EnumSet.of(Aspect.PEOPLE);
+      case "editor", "editora", "editorb", "editorc" -> editor(field);
+      case "editortype", "editoratype", "editorbtype", "editorctype" ->
+          editor(field.substring(0, field.length() - "type".length()));
       case "year", "date" -> EnumSet.of(Aspect.DATE);
       case "edition" -> EnumSet.of(Aspect.STATEMENT);
       case "volumes" -> EnumSet.of(Aspect.VOLUMES);
@@ -105,8 +107,11 @@ final class FieldAspects {
     };
   }
 
-  private boolean isOtherThanEditor() {
-    return record.field("editortype").filter(type -> !type.equals("editor")).isPresent();
+  private Set<Aspect> editor(String field) {
+    String type = record.field(field + "type").flatMap(StoredValue::text).orElse("");
+    return record.field(field).isPresent() && EditorRole.of(type.strip()).isPresent()
+        ? EnumSet.of(Aspect.PEOPLE)
+        : NONE;
   }
 
   private Set<Aspect> number() {

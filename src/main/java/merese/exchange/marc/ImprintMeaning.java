@@ -17,8 +17,9 @@ final class ImprintMeaning {
 
   private static final Pattern VOLUMES =
       Pattern.compile(
-          "^\\[?(\\d{1,4})\\]? ?(?:v\\.?|vols?\\.?|volumes?|bde?\\.?|bände|t\\.|tomes?|dln?\\.?|delen)"
-              + "(?=$|[ ;:,.(\\[])",
+          "^\\[?(\\d{1,4})\\]?"
+              + " ?(?:v\\.?|vols?\\.?|volumes?|bde?\\.?|bände|t\\.|tomes?|dln?\\.?|delen)(?=$|["
+              + " ;:,.(\\[])",
           Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
   private static final Pattern NO_PLACE =
       Pattern.compile(

@@ -93,8 +93,8 @@ public final class MarcXmlReader implements RecordReader {
             refuse(
                 place,
                 piece,
-                "the file has a document type declaration (DOCTYPE); it is not read, since it could fetch"
-                    + " other files, and the entities that it defines are not known",
+                "the file has a document type declaration (DOCTYPE); it is not read, since it could"
+                    + " fetch other files, and the entities that it defines are not known",
                 "take it out, and write what its entities stand for");
         case TOO_LONG ->
             refuse(

@@ -129,11 +129,10 @@ class BibtexWriterTest {
               "year = {1912}",
               "origdate = {1910}",
               "isbn = {978-0-306-40615-7}",
-              "note = {Reprint of the edition of 1910. Date: 1912-05{\\textasciitilde}}",
+              "note = {Reprint of the edition of 1910. Date: 1912-05{\\textasciitilde}. Illustrated"
+                  + " by Ruth Casswell}",
               "keywords = {primary, monograph}",
               "langid = {british}",
-              "editora = {Casswell, Ruth}",
-              "editoratype = {illustrator}",
               "maintitle = {The Collector's Shelf}",
               "volume = {B}"),
           entry(bib, "lutwyck"));
