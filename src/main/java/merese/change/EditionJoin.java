@@ -209,8 +209,7 @@ final class EditionJoin {
     for (Identifier identifier : there) {
       if (both.stream().noneMatch(i -> Identifiers.isSame(i, identifier))) {
         both.add(identifier);
-        effects.add(
-            new Effect(Sort.ADDED, identifier.scheme().name() + ": " + identifier.value()));
+        effects.add(new Effect(Sort.ADDED, identifier.scheme().name() + ": " + identifier.value()));
       }
     }
     return both;

@@ -29,5 +29,6 @@ public record MergePreview(
    *
    * @param from the work that it comes from; empty where it was of the kept one
    */
-  public record MovedEdition(String key, Optional<String> from, int notes, int copies, int checks) {}
+  public record MovedEdition(
+      String key, Optional<String> from, int notes, int copies, int checks) {}
 }

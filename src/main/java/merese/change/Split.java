@@ -34,7 +34,11 @@ public final class Split {
       keys.add(key(named));
       if (work.isPresent() && !work.get().equals(named.work())) {
         throw new ChangeRefusedException(
-            typed + " is of the work " + named.work() + ", not of " + work.get()
+            typed
+                + " is of the work "
+                + named.work()
+                + ", not of "
+                + work.get()
                 + "; split one work at a time");
       }
       work = Optional.of(named.work());

@@ -165,9 +165,7 @@ final class WorkJoin {
     for (int i = 0; i < Math.min(one.length, two.length); i++) {
       boolean initial = one[i].length() <= 1 || two[i].length() <= 1;
       boolean same =
-          initial
-              ? one[i].startsWith(two[i]) || two[i].startsWith(one[i])
-              : one[i].equals(two[i]);
+          initial ? one[i].startsWith(two[i]) || two[i].startsWith(one[i]) : one[i].equals(two[i]);
       if (!same) {
         return false;
       }
@@ -186,7 +184,7 @@ final class WorkJoin {
                   say(Sort.DROPPED, "link within one work: " + words(work.id(), link));
                 } else if (!links.contains(link)) {
                   links.add(link);
-                  if (work != kept) {
+                  if (!work.id().equals(kept.id())) {
                     say(Sort.ADDED, "link: " + words(kept.id(), link));
                   }
                 }
@@ -237,7 +235,9 @@ final class WorkJoin {
     return (form == Edition.Lineage.Form.REVISED ? "revision" : form.code()) + " of " + parent;
   }
 
-  /** Another work's editions, descending from the kept edition where they did from one that goes. */
+  /**
+   * Another work's editions, descending from the kept edition where they did from one that goes.
+   */
   static Work descending(Work work, List<String> gone, String kept, List<Effect> effects) {
     List<Edition> editions = new ArrayList<>();
     for (Edition edition : work.editions()) {
@@ -245,8 +245,7 @@ final class WorkJoin {
       boolean follows = lineage.flatMap(Edition.Lineage::parent).filter(gone::contains).isPresent();
       if (follows) {
         Edition.Lineage was = lineage.get();
-        effects.add(
-            new Effect(Sort.FOLLOWS, edition.key() + ": " + descent(was.form(), kept)));
+        effects.add(new Effect(Sort.FOLLOWS, edition.key() + ": " + descent(was.form(), kept)));
         editions.add(
             edition.withLineage(
                 new Edition.Lineage(

@@ -20,8 +20,7 @@ final class CitationOptions {
                 + " style, else mhra-notes.",
             "--style");
     as =
-        command.option(
-            String.class, "FORM", "text, markdown or html. Without this, text.", "--as");
+        command.option(String.class, "FORM", "text, markdown or html. Without this, text.", "--as");
   }
 
   /** Whether the names of the styles are asked for, and no citation. */

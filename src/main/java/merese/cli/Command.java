@@ -74,6 +74,17 @@ abstract class Command {
         OptionSpec.builder(names).type(type).paramLabel(label).description(description).build());
   }
 
+  /** An option that may be given several times. */
+  final Given<List<String>> options(String label, String description, String... names) {
+    return add(
+        OptionSpec.builder(names)
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .paramLabel(label)
+            .description(description)
+            .build());
+  }
+
   /** The next word, which must be given. */
   final <T> Given<T> word(Class<T> type, String label, String description) {
     return add(positional(label, description).arity("1").required(true).type(type).build());

@@ -123,8 +123,9 @@ final class ConceptImportText {
     String part = change.part() + ": ";
     return switch (change.outcome()) {
       case ADDED -> "+ " + part + change.theirs();
-      case REPLACED -> "± " + part + change.ours() + " → " + change.theirs();
-      case STAYS -> "≠ " + part + change.ours() + " stays; the file has " + change.theirs();
+      case REPLACED -> "± " + part + "“" + change.ours() + "” → “" + change.theirs() + "”";
+      case STAYS ->
+          "≠ " + part + "“" + change.ours() + "” stays; the file has “" + change.theirs() + "”";
     };
   }
 
@@ -152,7 +153,8 @@ final class ConceptImportText {
     if (question.kind() == Kind.WHICH_FACET) {
       return Wrap.together(answer + " NAME");
     }
-    boolean quoted = answer.chars().anyMatch(c -> !Character.isLetterOrDigit(c) && c != '-' && c != '=');
+    boolean quoted =
+        answer.chars().anyMatch(c -> !Character.isLetterOrDigit(c) && c != '-' && c != '=');
     return Wrap.together("--choose " + (quoted ? "\"" + answer + "\"" : answer));
   }
 

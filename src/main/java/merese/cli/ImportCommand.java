@@ -1,6 +1,8 @@
 package merese.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +18,8 @@ import merese.exchange.Incoming;
 import merese.exchange.Receiver;
 import merese.exchange.RecordReader;
 import merese.exchange.Refused;
+import merese.exchange.csv.CsvMapping;
+import merese.exchange.csv.CsvReader;
 import merese.model.ReceivedRecord;
 
 /** Brings in what other programs and libraries know: sources, and the concepts of a vocabulary. */
@@ -47,9 +51,28 @@ final class ImportCommand extends LibraryCommand {
   private final Given<Boolean> replace =
       flag("Where a file says otherwise, take its word; without this, yours stays.", "--replace");
   private final Given<Path> mapping =
-      option(Path.class, "FILE", "Which column of a table means what.", "--mapping");
+      option(
+          Path.class,
+          "FILE",
+          "For a table: two columns, a header of it and the column of ours that it is.",
+          "--mapping");
   private final Given<Boolean> explain =
-      flag("Say how each column of a table is read, and nothing else.", "--explain");
+      flag("For a table: only say how each of its columns is read.", "--explain");
+  private final Given<List<String>> choose =
+      options(
+          "KEY=VALUE", "For a vocabulary: the answer to a question of the preview.", "--choose");
+  private final Given<String> facet =
+      option(
+          String.class,
+          "FACET",
+          "For a vocabulary: where new concepts go that nothing else places.",
+          "--facet");
+  private final Given<String> language =
+      option(
+          String.class,
+          "TAG",
+          "For a vocabulary: take the labels in this language; without it, the library's.",
+          "--language");
   private final Given<Boolean> all = flag("Print every line of a long preview.", "--all");
   private final Given<Boolean> json = flag("Print the preview or the result as JSON.", "--json");
 
@@ -70,11 +93,52 @@ final class ImportCommand extends LibraryCommand {
       for (String typed : files.required()) {
         opened.add(RecordFile.open(context(), typed, format()));
       }
-      return sources(opened);
+      if (explain.isSet()) {
+        return explained(opened);
+      }
+      return opened.get(0).format().holdsSources() ? sources(opened) : concepts(opened);
     } finally {
       for (RecordFile file : opened) {
         file.close();
       }
+    }
+  }
+
+  private int concepts(List<RecordFile> opened) throws IOException {
+    if (opened.size() > 1) {
+      throw CommandException.wrongUse("bring vocabularies in one by one");
+    }
+    ConceptsIn.Given given =
+        new ConceptsIn.Given(
+            apply.isSet(),
+            replace.isSet(),
+            facet.value(),
+            language.value(),
+            choose.value().orElse(List.of()),
+            all.isSet(),
+            json.isSet());
+    return new ConceptsIn(context(), library(), given).read(opened.get(0));
+  }
+
+  private int explained(List<RecordFile> opened) throws IOException {
+    TableText text = new TableText(new Page(context().out(), context().screen()));
+    for (RecordFile file : opened) {
+      if (file.format() != RecordFormat.CSV) {
+        throw CommandException.wrongUse(
+            "--explain: " + file.name() + " is no table; it is " + file.format().words());
+      }
+      text.print(file.name(), new CsvReader(columns()).explain(file.in()));
+    }
+    return ExitCode.DONE;
+  }
+
+  private CsvMapping columns() throws IOException {
+    if (mapping.value().isEmpty()) {
+      return CsvMapping.NONE;
+    }
+    Path file = mapping.value().get();
+    try (InputStream in = Files.newInputStream(context().resolve(file))) {
+      return CsvMapping.read(file.toString(), in);
     }
   }
 
@@ -94,7 +158,11 @@ final class ImportCommand extends LibraryCommand {
     SourceImport importing = new SourceImport(library(), options(), apply.isSet());
     try (Progress progress = context().progress()) {
       for (RecordFile file : opened) {
-        RecordReader reader = file.format().reader();
+        if (!file.format().holdsSources()) {
+          throw CommandException.wrongUse("bring in " + file.name() + ", a vocabulary, by itself");
+        }
+        RecordReader reader =
+            file.format() == RecordFormat.CSV ? new CsvReader(columns()) : file.format().reader();
         reader.read(file.name(), file.in(), new Counted(importing, progress, file.name()));
         importing.endOfFile(file.lastName(), reader.wrapping());
       }
@@ -105,7 +173,7 @@ final class ImportCommand extends LibraryCommand {
     } else {
       print(result);
     }
-    return result.refused().isEmpty() ? ExitCode.DONE : ExitCode.FAILED;
+    return apply.isSet() && !result.refused().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
   }
 
   private ImportResult applied(SourceImport importing) {

@@ -35,11 +35,9 @@ final class MergeCommand extends LibraryCommand {
   @Override
   int run() {
     LibraryFolder library = library();
-    MergeRequest request =
-        new MergeRequest(keep.required(), others.required(), oneEdition.isSet());
+    MergeRequest request = new MergeRequest(keep.required(), others.required(), oneEdition.isSet());
     boolean done = apply.isSet();
-    MergePreview merge =
-        done ? Merge.apply(library, request) : Merge.preview(library, request);
+    MergePreview merge = done ? Merge.apply(library, request) : Merge.preview(library, request);
     if (json.isSet()) {
       AnswerJson.print(context().out(), merge);
     } else {

@@ -12,8 +12,7 @@ final class SplitCommand extends LibraryCommand {
       words("KEY", "The editions that leave their work, all of one work.");
 
   private final Given<String> title =
-      option(
-          String.class, "TEXT", "The new work's title; without this, the old one's.", "--title");
+      option(String.class, "TEXT", "The new work's title; without this, the old one's.", "--title");
   private final Given<String> id =
       option(String.class, "NAME", "The new work's name; without this, the first KEY.", "--id");
   private final Given<Boolean> apply = flag("Do it; without this, only show it.", "--apply");
@@ -33,8 +32,7 @@ final class SplitCommand extends LibraryCommand {
     LibraryFolder library = library();
     SplitRequest request = new SplitRequest(keys.required(), title.value(), id.value());
     boolean done = apply.isSet();
-    SplitPreview split =
-        done ? Split.apply(library, request) : Split.preview(library, request);
+    SplitPreview split = done ? Split.apply(library, request) : Split.preview(library, request);
     if (json.isSet()) {
       AnswerJson.print(context().out(), split);
     } else {

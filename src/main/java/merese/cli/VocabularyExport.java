@@ -12,8 +12,7 @@ final class VocabularyExport {
 
   /** Writes a library's vocabulary as SKOS in Turtle, and says how much that was. */
   static String write(Shelf shelf, Writer out) throws IOException {
-    new SkosWriter(
-            SkosAddresses.usual(), shelf.settings().title(), shelf.settings().language())
+    new SkosWriter(SkosAddresses.usual(), shelf.settings().title(), shelf.settings().language())
         .write(shelf.thesaurus(), shelf.kept(), out);
     return Page.many(shelf.thesaurus().concepts().size(), "concept");
   }

@@ -16,8 +16,8 @@ import merese.model.Work;
  *
  * <p>What is to be written is put by in a hidden folder of the library, file by file, so that a
  * change of any size takes little memory. {@link #commit} makes sure that every file still is what
- * was read, and then writes a journal. Up to that moment the library is byte for byte as it was, and
- * {@link #close} or the next change takes away what was put by; from that moment the change is
+ * was read, and then writes a journal. Up to that moment the library is byte for byte as it was,
+ * and {@link #close} or the next change takes away what was put by; from that moment the change is
  * decided, and is finished by the next command on the library where this one cannot.
  *
  * <p>Readers take no lock. While the files are being put in their places, a reader may meet the new
@@ -113,8 +113,7 @@ public final class ChangeSet implements AutoCloseable {
   public void delete(Stored<?> old) {
     requireOpen();
     if (old.isOnDisk()) {
-      changes.add(
-          new FileChange(FileChange.DELETED, touch(old.file()), Hash.of(old.bytes())));
+      changes.add(new FileChange(FileChange.DELETED, touch(old.file()), Hash.of(old.bytes())));
     }
   }
 

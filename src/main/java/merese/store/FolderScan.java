@@ -64,7 +64,8 @@ final class FolderScan {
     try {
       add(kind, path, name, Files.readAttributes(path, BasicFileAttributes.class));
     } catch (NoSuchFileException e) {
-      // Any may be missing: open() has looked for the first, and without the others there is nothing.
+      // Any may be missing: open() has looked for the first, and without the others there is
+      // nothing.
     } catch (IOException e) {
       throw Disk.unreadable(path, e);
     }

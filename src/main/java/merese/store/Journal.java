@@ -15,8 +15,8 @@ import java.util.Set;
 
 /**
  * The list of what a change of several files does. Once it stands in the staging folder, the change
- * is decided: it is carried out, by whoever next has the library's lock if need be. That can be done
- * any number of times: what is done already, or was taken away since, is passed over.
+ * is decided: it is carried out, by whoever next has the library's lock if need be. That can be
+ * done any number of times: what is done already, or was taken away since, is passed over.
  *
  * <p>It is text: a first line, a line a file with the path at its end, and the number of the files.
  */

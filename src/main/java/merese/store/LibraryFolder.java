@@ -283,9 +283,9 @@ public final class LibraryFolder {
   }
 
   /**
-   * Between two changes of several files, for a reader of many files: where {@link #isStill} says so
-   * after the reading, no {@link ChangeSet} came in between. A change that is being made is waited
-   * for, and one that was broken off is finished.
+   * Between two changes of several files, for a reader of many files: where {@link #isStill} says
+   * so after the reading, no {@link ChangeSet} came in between. A change that is being made is
+   * waited for, and one that was broken off is finished.
    */
   public String moment() {
     finishChange();

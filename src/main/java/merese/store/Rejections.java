@@ -64,6 +64,8 @@ final class Rejections {
     if (text.length() > 60) {
       text = text.substring(text.length() - 60);
     }
-    return FileNames.isUsable(text) ? text : STAND_IN + (FileNames.isUsable("x-" + text) ? "-" + text : "");
+    return FileNames.isUsable(text)
+        ? text
+        : STAND_IN + (FileNames.isUsable("x-" + text) ? "-" + text : "");
   }
 }

@@ -2,9 +2,10 @@
  * The library on disk: plain JSON that the user owns, reads and edits too.
  *
  * <p>Read {@link merese.store.LibraryFolder} first: it opens, lists, reads, checks, saves and makes
- * a library. {@link merese.store.ChangeSet} changes several of its files all or nothing. {@link merese.store.LibraryJson} is the same JSON as bytes, for what an index stores.
- * What is wrong is a {@link merese.store.Problem}, with its file, line and column, thrown by a
- * {@link merese.store.LibraryException}.
+ * a library. {@link merese.store.ChangeSet} changes several of its files all or nothing. {@link
+ * merese.store.LibraryJson} is the same JSON as bytes, for what an index stores. What is wrong is a
+ * {@link merese.store.Problem}, with its file, line and column, thrown by a {@link
+ * merese.store.LibraryException}.
  *
  * <p>Inside: {@code Json} is a tree that knows where each value stood in the file, {@code Codec} is
  * one record's keys in both directions (all keys are in the {@code …Codec} files), {@code

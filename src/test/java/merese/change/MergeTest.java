@@ -38,8 +38,7 @@ class MergeTest {
   private static Contributor author(String family, String given) {
     return new Contributor(
         Role.AUTHOR,
-        new Name.Person(
-            family, Optional.ofNullable(given), Optional.empty(), Optional.empty()));
+        new Name.Person(family, Optional.ofNullable(given), Optional.empty(), Optional.empty()));
   }
 
   private static Work work(
@@ -129,8 +128,7 @@ class MergeTest {
     }
 
     private MergePreview merge() {
-      return Merge.apply(
-          library, new MergeRequest("calloway", List.of("calloway-abroad"), false));
+      return Merge.apply(library, new MergeRequest("calloway", List.of("calloway-abroad"), false));
     }
 
     @Test
@@ -142,8 +140,7 @@ class MergeTest {
       assertEquals(List.of("Feet and Collars"), work.alternateTitles());
       assertEquals(Optional.empty(), work.language());
       assertEquals(
-          List.of(
-              author("Calloway", "Rosamund"), author("Tulk", null), author("Yarrow", "Ann")),
+          List.of(author("Calloway", "Rosamund"), author("Tulk", null), author("Yarrow", "Ann")),
           work.contributors());
       assertEquals(
           List.of(
@@ -172,8 +169,7 @@ class MergeTest {
       assertEquals(
           List.of("link within one work: calloway-abroad is, published abroad, calloway"),
           of(Sort.DROPPED, merge.effects()));
-      assertEquals(
-          List.of("link: marden cites calloway"), of(Sort.FOLLOWS, merge.effects()));
+      assertEquals(List.of("link: marden cites calloway"), of(Sort.FOLLOWS, merge.effects()));
       assertEquals(3, merge.files());
       assertEquals(List.of(), LibraryCheck.of(library).problems());
     }
@@ -194,13 +190,11 @@ class MergeTest {
       Files.writeString(
           abroad,
           Files.readString(abroad)
-              .replaceFirst(
-                  "\"kind\"", "\"myRating\": 4.50, \"myShelf\": \"top\", \"kind\"")
+              .replaceFirst("\"kind\"", "\"myRating\": 4.50, \"myShelf\": \"top\", \"kind\"")
               .replace("\"year\"", "\"myBinding\": {\"cloth\": \"red\"}, \"year\"")
               .replace("\"id\": \"n1\"", "\"id\": \"n1\", \"myPencil\": [1, 2.0]"));
       Files.writeString(
-          kept,
-          Files.readString(kept).replaceFirst("\"kind\"", "\"myShelf\": \"low\", \"kind\""));
+          kept, Files.readString(kept).replaceFirst("\"kind\"", "\"myShelf\": \"low\", \"kind\""));
       MergePreview merge = merge();
       String text = Files.readString(kept);
       for (String own :
@@ -212,8 +206,7 @@ class MergeTest {
           of(Sort.ADDED, merge.effects()).contains("your own \"myRating\" of calloway-abroad"));
       assertTrue(
           of(Sort.DROPPED, merge.effects())
-              .contains(
-                  "your own \"myShelf\" of calloway-abroad, since one is there already"));
+              .contains("your own \"myShelf\" of calloway-abroad, since one is there already"));
       Split.apply(
           library,
           new SplitRequest(List.of("calloway-abroad-1930"), Optional.empty(), Optional.empty()));

@@ -89,8 +89,7 @@ class MergeAndSplitTest {
   void jsonHasTheWholePreview() throws IOException {
     JsonNode merge =
         new ObjectMapper()
-            .readTree(
-                merese("merge", "quenby-1949", "tressick-1954", "--json").out());
+            .readTree(merese("merge", "quenby-1949", "tressick-1954", "--json").out());
     assertEquals("quenby-neck-and-stopper", merge.get("work").asText());
     assertEquals(5, merge.get("editions").size());
     assertEquals("tressick-cut-and-blown", merge.get("gone").get(0).asText());

@@ -41,34 +41,61 @@ class ReadingAmidAChangeTest {
     }
   }
 
+  /** Meddles once, before the last file is read, which is the second work's. */
+  private static final class Meddling implements Watcher {
+    private final Runnable change;
+    private int total;
+    private boolean done;
+
+    Meddling(Runnable change) {
+      this.change = change;
+    }
+
+    @Override
+    public void start(int files) {
+      total = files;
+    }
+
+    @Override
+    public void at(int files) {
+      if (!done && files == total - 1) {
+        done = true;
+        change.run();
+      }
+    }
+  }
+
   @Test
-  void anIndexIsOfTheLibraryBeforeAChangeOrAfterItAndNeverOfBoth() {
+  void anIndexMissesNoWorkThatMovedWhileItWasMade() {
     LibraryFolder library = library();
-    boolean[] merged = {false};
-    Watcher meddling =
-        new Watcher() {
-          @Override
-          public void building(String why) {}
-
-          @Override
-          public void start(int files) {}
-
-          @Override
-          public void at(int file) {
-            if (!merged[0]) {
-              merged[0] = true;
-              merge(library);
-            }
-          }
-
-          @Override
-          public void end() {}
-        };
+    Meddling meddling = new Meddling(() -> merge(library));
     try (Shelf shelf = Shelf.open(library, meddling)) {
-      assertTrue(merged[0]);
+      assertTrue(meddling.done);
       assertEquals(
           List.of("calloway-1930 of calloway-1930", "tulk-1931 of calloway-1930"),
           shelf.sources().stream().map(s -> s.key() + " of " + s.work().id()).sorted().toList());
+    }
+  }
+
+  @Test
+  void anIndexHasAllOfAChangeOrNothing() {
+    LibraryFolder library = library();
+    Meddling meddling =
+        new Meddling(
+            () -> {
+              try (ChangeSet change = library.change()) {
+                for (String id : List.of("calloway-1930", "tulk-1931")) {
+                  Stored<Work> work = library.findWork(id).orElseThrow();
+                  change.save(work, work.value().withAlternateTitles(List.of("New")));
+                }
+                change.commit();
+              }
+            });
+    try (Shelf shelf = Shelf.open(library, meddling)) {
+      assertTrue(meddling.done);
+      assertEquals(
+          List.of(List.of("New"), List.of("New")),
+          shelf.sources().stream().map(s -> s.work().alternateTitles()).toList());
     }
   }
 

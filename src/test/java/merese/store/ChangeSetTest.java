@@ -284,10 +284,7 @@ class ChangeSetTest {
 
     private List<String> rejected() throws IOException {
       try (Stream<Path> files = Files.list(library.resolve("rejected"))) {
-        return files
-            .sorted()
-            .map(f -> f.getFileName() + " " + Fixture.read(f))
-            .toList();
+        return files.sorted().map(f -> f.getFileName() + " " + Fixture.read(f)).toList();
       }
     }
 
@@ -302,7 +299,11 @@ class ChangeSetTest {
       assertEquals(Path.of("rejected/noending-2"), reject("noending", "y"));
       assertEquals(
           List.of(
-              "glass-2.bib two", "glass-3.bib three", "glass.bib one", "noending x", "noending-2 y"),
+              "glass-2.bib two",
+              "glass-3.bib three",
+              "glass.bib one",
+              "noending x",
+              "noending-2 y"),
           rejected());
     }
 

@@ -49,7 +49,10 @@ final class Changed {
 
   static ReceivedRecord preamble() {
     return new ReceivedRecord(
-        "bibtex", "preamble", "", List.of(new ReceivedRecord.Field("value", "\\newcommand{\\x}{}")));
+        "bibtex",
+        "preamble",
+        "",
+        List.of(new ReceivedRecord.Field("value", "\\newcommand{\\x}{}")));
   }
 
   /** Saves three files, adds three, rejects one, deletes one. */

@@ -118,13 +118,11 @@ class ChangingProcessesTest {
       for (int count = 1; count <= Integer.parseInt(args[1]); count++) {
         try (ChangeSet change = library.change()) {
           Stored<Mine> mine = library.readMine();
-          Mine.Untraced word =
-              new Mine.Untraced("w" + count, Optional.empty(), Optional.empty());
+          Mine.Untraced word = new Mine.Untraced("w" + count, Optional.empty(), Optional.empty());
           change.save(mine, new Mine(List.of(), List.of(), List.of(), List.of(word)));
           var kept = library.readKept();
           change.save(
-              kept,
-              List.of(new merese.model.ReceivedRecord("bibtex", "w" + count, "", List.of())));
+              kept, List.of(new merese.model.ReceivedRecord("bibtex", "w" + count, "", List.of())));
           var work = library.readWork(library.resolve(Fixture.WORK));
           change.save(work, work.value().withAlternateTitles(List.of("w" + count)));
           change.commit();
@@ -136,11 +134,11 @@ class ChangingProcessesTest {
       List<String> words = new ArrayList<>();
       library.readMine().value().untraced().forEach(u -> words.add(u.word()));
       Thread.onSpinWait();
-      words.addAll(
-          library.readWork(library.resolve(Fixture.WORK)).value().alternateTitles());
+      words.addAll(library.readWork(library.resolve(Fixture.WORK)).value().alternateTitles());
       List<merese.model.ReceivedRecord> kept = library.readKept().value();
       words.add(kept.isEmpty() ? "w0" : kept.get(0).type());
-      return words.stream().map(w -> w.matches("w\\d+") ? Integer.parseInt(w.substring(1)) : 0)
+      return words.stream()
+          .map(w -> w.matches("w\\d+") ? Integer.parseInt(w.substring(1)) : 0)
           .toList();
     }
   }

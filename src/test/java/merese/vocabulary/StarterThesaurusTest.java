@@ -115,8 +115,7 @@ class StarterThesaurusTest {
     for (Concept concept : starter.concepts) {
       concept.matches().forEach(m -> links.add(concept.id() + " " + m.kind() + " " + m.uri()));
     }
-    assertEquals(
-        List.of("gadroon CLOSE_MATCH http://vocab.getty.edu/aat/300010175"), links);
+    assertEquals(List.of("gadroon CLOSE_MATCH http://vocab.getty.edu/aat/300010175"), links);
   }
 
   @Test

@@ -122,8 +122,18 @@ final class Vocabularies {
               lookAlikes,
               maybe(c, "lookAlikeRemark"),
               Concept.Status.valueOf(text(c, "status").toUpperCase(Locale.ROOT)),
-              List.of()));
+              matches(c)));
     }
+  }
+
+  private static List<Concept.Match> matches(JsonObject json) {
+    List<Concept.Match> matches = new ArrayList<>();
+    for (JsonElement element : array(json, "matches")) {
+      JsonObject match = element.getAsJsonObject();
+      String kind = text(match, "kind").toUpperCase(Locale.ROOT).replace('-', '_');
+      matches.add(new Concept.Match(Concept.Match.Kind.valueOf(kind), text(match, "uri")));
+    }
+    return matches;
   }
 
   private static List<Concept.Label> labels(JsonObject json, String key) {

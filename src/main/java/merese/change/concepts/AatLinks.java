@@ -68,8 +68,7 @@ public final class AatLinks {
    *     stands before it ("close:300010175"), or not at all ({@value #NONE})
    * @throws ChoiceException where an answer names no concept, or none of the table
    */
-  public static AatLinks plan(
-      LibraryFolder folder, AatTerms terms, Map<String, String> answers) {
+  public static AatLinks plan(LibraryFolder folder, AatTerms terms, Map<String, String> answers) {
     AatLinks plan = new AatLinks(folder, terms, answers);
     plan.plan();
     return plan;
@@ -93,7 +92,7 @@ public final class AatLinks {
         List<Concept> concepts = new ArrayList<>();
         for (Concept concept : file.value().concepts()) {
           ConceptDraft draft = ConceptDraft.of(concept);
-          if (vocabulary.concepts.get(concept.id()) == concept) {
+          if (concept.equals(vocabulary.concepts.get(concept.id()))) {
             draft.matches.addAll(byConcept.getOrDefault(concept.id(), List.of()));
           }
           concepts.add(draft.make());
@@ -115,8 +114,7 @@ public final class AatLinks {
         AatTerms.idOf(match.uri())
             .ifPresent(
                 id -> {
-                  there.add(
-                      new There(concept.id(), label(concept), match.kind(), match.uri()));
+                  there.add(new There(concept.id(), label(concept), match.kind(), match.uri()));
                   wantedBy.computeIfAbsent(id, i -> new LinkedHashSet<>()).add(concept.id());
                 });
       }
@@ -140,8 +138,7 @@ public final class AatLinks {
     return concept.matches().stream().anyMatch(m -> AatTerms.idOf(m.uri()).isPresent());
   }
 
-  private void propose(
-      Concept concept, Map<String, Hit> hits, Map<String, Set<String>> wantedBy) {
+  private void propose(Concept concept, Map<String, Hit> hits, Map<String, Set<String>> wantedBy) {
     if (hits.isEmpty()) {
       without++;
       return;
@@ -172,8 +169,7 @@ public final class AatLinks {
     }
     choices.add(concept.id() + "=" + NONE);
     questions.add(
-        new Question(
-            concept.id(), label(concept), concept.definition(), why, candidates, choices));
+        new Question(concept.id(), label(concept), concept.definition(), why, candidates, choices));
   }
 
   private void link(Concept concept, Kind kind, AatConcept to, String why) {
@@ -225,7 +221,10 @@ public final class AatLinks {
       }
       if (kind.isEmpty()) {
         throw new ChoiceException(
-            key + "=" + value + ": before the number stands exact, close, broad, narrow or related");
+            key
+                + "="
+                + value
+                + ": before the number stands exact, close, broad, narrow or related");
       }
     }
     AatConcept to = byId.get(id);

@@ -69,8 +69,7 @@ final class AatWords {
                 || label.scope().isPresent()
                 || !unqualified(entry.term()).equals(entry.term());
         Hit hit = new Hit(entry.concept(), entry.term(), first, entry.preferred(), differ);
-        hits.merge(
-            entry.concept().id(), hit, (old, now) -> now.rank() < old.rank() ? now : old);
+        hits.merge(entry.concept().id(), hit, (old, now) -> now.rank() < old.rank() ? now : old);
       }
       first = false;
     }

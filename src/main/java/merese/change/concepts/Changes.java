@@ -1,6 +1,7 @@
 package merese.change.concepts;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,12 +29,16 @@ final class Changes {
   private final List<ReceivedRecord> kept;
   private List<Homonym> register;
   private final List<String> registerWords = new ArrayList<>();
+  private final Map<String, Integer> keptAt = new HashMap<>();
   private int keptChanges;
 
   Changes(LibraryFolder folder, Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
     this.keptBefore = folder.readKept();
     this.kept = new ArrayList<>(keptBefore.value());
+    for (int i = 0; i < kept.size(); i++) {
+      keptAt.putIfAbsent(key(kept.get(i)), i);
+    }
     this.register = vocabulary.register.value();
   }
 
@@ -92,20 +97,20 @@ final class Changes {
   }
 
   void keep(ReceivedRecord record) {
-    if (kept.contains(record)) {
-      return;
+    String key = key(record);
+    Integer at = keptAt.get(key);
+    if (at == null) {
+      keptAt.put(key, kept.size());
+      kept.add(record);
+      keptChanges++;
+    } else if (!kept.get(at).equals(record)) {
+      kept.set(at, record);
+      keptChanges++;
     }
-    keptChanges++;
-    for (int i = 0; i < kept.size(); i++) {
-      ReceivedRecord old = kept.get(i);
-      if (old.format().equals(record.format())
-          && old.type().equals(record.type())
-          && old.id().equals(record.id())) {
-        kept.set(i, record);
-        return;
-      }
-    }
-    kept.add(record);
+  }
+
+  private static String key(ReceivedRecord record) {
+    return record.format() + '\n' + record.type() + '\n' + record.id();
   }
 
   int kept() {
@@ -139,7 +144,7 @@ final class Changes {
       List<Concept> concepts = new ArrayList<>();
       for (Concept concept : file.value().concepts()) {
         // Of two concepts with one id only the first is the vocabulary's.
-        boolean first = vocabulary.concepts.get(concept.id()) == concept;
+        boolean first = concept.equals(vocabulary.concepts.get(concept.id()));
         concepts.add(first ? now(concept.id()) : concept);
       }
       Facet facet = file.value().facet();

@@ -28,8 +28,7 @@ final class ConceptDraft {
 
   static ConceptDraft of(Concept concept) {
     ConceptDraft draft =
-        new ConceptDraft(
-            concept.id(), concept.facet(), concept.preferred(), concept.definition());
+        new ConceptDraft(concept.id(), concept.facet(), concept.preferred(), concept.definition());
     draft.alternatives.addAll(concept.alternatives());
     draft.hidden.addAll(concept.hidden());
     draft.broader.addAll(concept.broader());

@@ -1,5 +1,6 @@
 package merese.change.concepts;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -198,8 +199,7 @@ public final class ConceptImport {
   private Refused unlabelled(SkosConcept concept, String language) {
     Set<String> languages = new TreeSet<>();
     concept.preferred().forEach(label -> languages.add(label.language().orElse("none")));
-    String others =
-        languages.isEmpty() ? "none at all" : "some in " + String.join(", ", languages);
+    String others = languages.isEmpty() ? "none at all" : "some in " + String.join(", ", languages);
     return new Refused(
         new FilePlace(reading.file(), 0, 0, refused.size() + 1),
         concept.uri() + " has no preferred label in the language " + language + " (" + others + ")",
@@ -215,59 +215,72 @@ public final class ConceptImport {
    */
   private Map<String, String> open(Map<String, Found> found, Placing placing) {
     Map<String, String> open = new LinkedHashMap<>();
+    List<Understood> placeless = new ArrayList<>();
     for (Understood concept : understood.values()) {
       Found one = found.get(concept.uri());
-      String label = Thesaurus.display(concept.preferred());
       if (one instanceof Asked asked) {
         questions.add(asked.question());
-        open.put(concept.uri(), label);
+        open.put(concept.uri(), Thesaurus.display(concept.preferred()));
       } else if (!(one instanceof Same) && placing.of(concept).isEmpty()) {
-        questions.add(
-            new Question(
-                Kind.WHICH_FACET,
-                concept.uri(),
-                label,
-                "Which facet does “" + label + "” belong in?",
-                List.of(),
-                List.of("--facet")));
-        open.put(concept.uri(), label);
+        placeless.add(concept);
       }
     }
-    boolean more = true;
-    while (more) {
-      more = false;
-      for (Understood concept : understood.values()) {
-        if (!open.containsKey(concept.uri()) && !(found.get(concept.uri()) instanceof Same)) {
-          for (String broader : concept.source().broader()) {
-            if (open.containsKey(broader)) {
-              String label = Thesaurus.display(concept.preferred());
-              open.put(concept.uri(), open.get(broader));
-              waiting.add(new Waiting(concept.uri(), label, open.get(broader)));
-              more = true;
-              break;
-            }
-          }
+    // One that has a broader one follows it; the rest are asked about, those in a circle last.
+    for (Understood concept : placeless) {
+      if (concept.source().broader().stream().noneMatch(understood::containsKey)) {
+        askFacet(concept, open);
+      }
+    }
+    closeBelow(found, open);
+    for (Understood concept : placeless) {
+      if (!open.containsKey(concept.uri())) {
+        askFacet(concept, open);
+      }
+    }
+    closeBelow(found, open);
+    return open;
+  }
+
+  private void askFacet(Understood concept, Map<String, String> open) {
+    String label = Thesaurus.display(concept.preferred());
+    questions.add(
+        new Question(
+            Kind.WHICH_FACET,
+            concept.uri(),
+            label,
+            "Which facet does “" + label + "” belong in?",
+            List.of(),
+            List.of("--facet")));
+    open.put(concept.uri(), label);
+  }
+
+  /** What is new and below something open is open too. */
+  private void closeBelow(Map<String, Found> found, Map<String, String> open) {
+    ArrayDeque<String> queue = new ArrayDeque<>(open.keySet());
+    while (!queue.isEmpty()) {
+      String above = queue.remove();
+      for (String uri : understood.get(above).source().narrower()) {
+        Understood concept = understood.get(uri);
+        if (concept != null && !open.containsKey(uri) && !(found.get(uri) instanceof Same)) {
+          open.put(uri, open.get(above));
+          String label = Thesaurus.display(concept.preferred());
+          waiting.add(new Waiting(uri, label, open.get(above)));
+          queue.add(uri);
         }
       }
     }
-    return open;
   }
 
   private void merge(
       Understood concept, Same same, Resolving resolving, Words words, Hierarchies hierarchies) {
     Concept ours = changes.now(same.id());
     Merging merging =
-        new Merging(
-            vocabulary, resolving, words, hierarchies, options.replace(), ours, concept);
+        new Merging(vocabulary, resolving, words, hierarchies, options.replace(), ours, concept);
     changes.put(merging.merge());
     circles.addAll(merging.circles);
     there.add(
         new There(
-            same.id(),
-            vocabulary.label(same.id()),
-            concept.uri(),
-            same.why(),
-            merging.changes()));
+            same.id(), vocabulary.label(same.id()), concept.uri(), same.why(), merging.changes()));
   }
 
   private void add(
@@ -371,10 +384,12 @@ public final class ConceptImport {
     String key = merese.vocabulary.Folding.key(answer.getKey());
     return answer.getValue().equals(ConceptOptions.TAKE)
         && understood.values().stream()
-            .flatMap(one -> java.util.stream.Stream.concat(
-                java.util.stream.Stream.of(one.preferred()),
-                java.util.stream.Stream.concat(
-                    one.alternatives().stream(), one.hidden().stream())))
+            .flatMap(
+                one ->
+                    java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(one.preferred()),
+                        java.util.stream.Stream.concat(
+                            one.alternatives().stream(), one.hidden().stream())))
             .anyMatch(label -> Vocabulary.key(label).equals(key));
   }
 }

@@ -68,11 +68,17 @@ final class Matching {
     return found;
   }
 
+  /** That the user says it is new counts only where it is not here yet. */
   private Found byIdentity(Understood concept) {
     Found answered = answered(concept);
-    if (answered != null) {
+    if (answered instanceof Same) {
       return answered;
     }
+    Found known = known(concept);
+    return known == null ? answered : known;
+  }
+
+  private Found known(Understood concept) {
     if (concept.ownId().isPresent()) {
       String id = concept.ownId().get();
       return vocabulary.concepts.containsKey(id) ? new Same(id, "same address", true) : null;
@@ -94,6 +100,14 @@ final class Matching {
     }
     if (linked.size() == 1) {
       return new Same(linked.iterator().next(), why, true);
+    }
+    if (!concept.source().isAddressed()) {
+      String id = NewIds.wanted(concept);
+      Concept here = vocabulary.concepts.get(id);
+      if (here != null
+          && Vocabulary.key(here.preferred()).equals(Vocabulary.key(concept.preferred()))) {
+        return new Same(id, "same id and label", true);
+      }
     }
     for (String notation : concept.source().notations()) {
       if (vocabulary.concepts.containsKey(notation)) {

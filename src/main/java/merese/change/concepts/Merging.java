@@ -224,7 +224,10 @@ final class Merging {
           draft.matches.stream().filter(match -> match.uri().equals(wanted.uri())).toList();
       Outcome outcome = outcome(others.isEmpty());
       String ours = others.isEmpty() ? "" : others.get(0).kind().code().replace('-', ' ');
-      change(outcome, others.isEmpty() ? part : "match to " + wanted.uri(), ours,
+      change(
+          outcome,
+          others.isEmpty() ? part : "match to " + wanted.uri(),
+          ours,
           others.isEmpty() ? wanted.uri() : part);
       if (outcome != Outcome.STAYS) {
         draft.matches.removeAll(others);

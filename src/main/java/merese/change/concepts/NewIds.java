@@ -19,14 +19,18 @@ final class NewIds {
    * in, where that has a letter in it; else its label.
    */
   String concept(Understood concept) {
+    return free(wanted(concept));
+  }
+
+  static String wanted(Understood concept) {
     if (concept.ownId().isPresent()) {
-      return free(concept.ownId().get());
+      return concept.ownId().get();
     }
     String local = concept.source().uri();
     local = local.substring(Math.max(local.lastIndexOf('#'), local.lastIndexOf('/')) + 1);
     boolean named = !local.startsWith("_:") && local.chars().anyMatch(c -> c >= 'a' && c <= 'z');
     boolean plain = named && !local.contains("%") && slug(local).length() == local.length();
-    return free(plain ? slug(local) : slug(concept.preferred().text()));
+    return plain ? slug(local) : slug(concept.preferred().text());
   }
 
   private String free(String wanted) {

@@ -108,10 +108,10 @@ final class Placing {
 
   private Optional<Place> byBroader(Understood concept) {
     for (String uri : concept.source().broader()) {
-      String id = ids.get(uri);
-      if (id != null && vocabulary.concepts.containsKey(id)) {
-        return Optional.of(
-            new Place(vocabulary.concepts.get(id).facet(), "that of " + vocabulary.label(id)));
+      Optional<String> id = inLibrary(uri);
+      if (id.isPresent()) {
+        String facet = vocabulary.concepts.get(id.get()).facet();
+        return Optional.of(new Place(facet, "that of " + vocabulary.label(id.get())));
       }
       Understood broader = concepts.get(uri);
       Optional<Place> above = broader == null ? Optional.empty() : of(broader);
@@ -121,6 +121,12 @@ final class Placing {
       }
     }
     return Optional.empty();
+  }
+
+  private Optional<String> inLibrary(String uri) {
+    return Optional.ofNullable(ids.get(uri))
+        .or(() -> vocabulary.concept(uri, options.addresses()))
+        .filter(vocabulary.concepts::containsKey);
   }
 
   private Place given(String name) {

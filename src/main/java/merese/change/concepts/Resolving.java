@@ -34,12 +34,7 @@ final class Resolving {
     if (known != null) {
       return Optional.of(known);
     }
-    Optional<String> own = options.addresses().conceptId(uri);
-    if (own.isPresent()) {
-      return own.filter(vocabulary.concepts::containsKey);
-    }
-    Set<String> linked = vocabulary.exactly(uri);
-    return linked.size() == 1 ? Optional.of(linked.iterator().next()) : Optional.empty();
+    return vocabulary.concept(uri, options.addresses());
   }
 
   boolean isOwn(String uri) {

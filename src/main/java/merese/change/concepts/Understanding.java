@@ -96,8 +96,7 @@ final class Understanding {
       for (String code : concept.notations()) {
         String plain = new SkosText(code, Optional.empty()).printed();
         boolean there =
-            kept.stream()
-                .anyMatch(f -> f.name().equals(notation) && f.value().startsWith(plain));
+            kept.stream().anyMatch(f -> f.name().equals(notation) && f.value().startsWith(plain));
         if (!there) {
           kept.add(new Field(notation, plain));
         }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import merese.exchange.skos.SkosAddresses;
 import merese.model.Concept;
 import merese.model.Facet;
 import merese.model.Homonym;
@@ -93,6 +94,16 @@ final class Vocabulary {
 
   Set<String> exactly(String uri) {
     return byExactMatch.getOrDefault(uri, Set.of());
+  }
+
+  /** The concept that has an address, as its own or as that of its one exact match. */
+  Optional<String> concept(String uri, SkosAddresses addresses) {
+    Optional<String> own = addresses.conceptId(uri);
+    if (own.isPresent()) {
+      return own.filter(concepts::containsKey);
+    }
+    Set<String> linked = exactly(uri);
+    return linked.size() == 1 ? Optional.of(linked.iterator().next()) : Optional.empty();
   }
 
   Optional<Homonym> registered(String key) {

@@ -53,7 +53,7 @@ final class Words {
       return Optional.of(label);
     }
     if (!isAnswered(label)) {
-      ask(label, key, others, homonym, concept);
+      ask(label, others, homonym, concept);
       return Optional.empty();
     }
     return Optional.of(share(label, id));
@@ -83,11 +83,7 @@ final class Words {
   }
 
   private void ask(
-      Concept.Label label,
-      String key,
-      Set<String> others,
-      Optional<Homonym> homonym,
-      Understood concept) {
+      Concept.Label label, Set<String> others, Optional<Homonym> homonym, Understood concept) {
     Set<String> all = new LinkedHashSet<>(others);
     homonym.ifPresent(one -> all.addAll(one.concepts()));
     List<Candidate> candidates = new ArrayList<>();

@@ -1,10 +1,13 @@
 package merese.change.records;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import merese.exchange.Aspect;
 import merese.exchange.identifier.Identifiers;
 import merese.model.Edition;
+import merese.model.Edition.Imprint;
 import merese.model.Identifier;
 import merese.model.ReceivedRecord;
 import merese.model.Work;
@@ -16,6 +19,9 @@ import merese.model.Work;
  * @param work the source's work with that one edition, as it would be
  */
 record Comparison(Work work, List<Difference> differences) {
+  /** Lists, of which what both say is kept. */
+  private static final Set<Aspect> GROWING = Set.of(Aspect.IDENTIFIERS, Aspect.OTHER_TITLES);
+
   /**
    * @param ours with one edition
    * @param theirs with one edition
@@ -28,7 +34,7 @@ record Comparison(Work work, List<Difference> differences) {
       if (part.isSilent(theirs) || isAlike(part, ours, wanted)) {
         continue;
       }
-      boolean adds = part.isSilent(ours) || wanted != theirs;
+      boolean adds = part.isSilent(ours) || GROWING.contains(part);
       boolean taken = adds || replace;
       differences.add(new Difference(part, part.printed(ours), part.printed(theirs), taken));
       if (taken) {
@@ -47,11 +53,36 @@ record Comparison(Work work, List<Difference> differences) {
     };
   }
 
-  /** The kind is a guess of the file's type of record, so one that is set stays as it is. */
+  /** Whether the library says it already, in other words or with more. */
   private static boolean isAlike(Aspect part, Work ours, Work wanted) {
-    return part == Aspect.KIND
-        || part.isSame(ours, wanted)
-        || Fingerprint.folded(part.printed(ours)).equals(Fingerprint.folded(part.printed(wanted)));
+    return switch (part) {
+      case KIND -> true; // a guess of the file's type of record, so one that is set stays
+      case PEOPLE -> new HashSet<>(people(ours)).containsAll(people(wanted));
+      case STATEMENT -> isSameEdition(imprint(ours), imprint(wanted));
+      default -> part.isSame(ours, wanted) || isWordedAlike(part, ours, wanted);
+    };
+  }
+
+  private static List<String> people(Work work) {
+    return work.contributors().stream()
+        .map(c -> c.role().code() + " " + Fingerprint.folded(c.name().full()))
+        .toList();
+  }
+
+  private static boolean isSameEdition(Imprint ours, Imprint theirs) {
+    return ours.number().isPresent() && theirs.number().isPresent()
+        ? ours.number().equals(theirs.number())
+        : Fingerprint.folded(ours.statement().orElse(""))
+            .equals(Fingerprint.folded(theirs.statement().orElse("")));
+  }
+
+  private static Imprint imprint(Work work) {
+    return work.editions().get(0).imprint();
+  }
+
+  private static boolean isWordedAlike(Aspect part, Work ours, Work wanted) {
+    String words = Fingerprint.folded(part.printed(ours));
+    return words.equals(Fingerprint.folded(part.printed(wanted)));
   }
 
   private static Work withIdentifiers(Work ours, Work theirs) {

@@ -2,6 +2,7 @@ package merese.exchange.bibtex;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +39,7 @@ final class AspectFields {
   private final Map<Aspect, Map<String, String>> all = new EnumMap<>(Aspect.class);
   private final List<Sentence> sentences = new ArrayList<>();
   private Map<String, String> fields = Map.of();
-  private boolean dateSaysAll;
+  private final Set<Topic> fielded = EnumSet.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE);
 
   private AspectFields(Outgoing source, ReceivedRecord record, String type, FieldAspects aspects) {
     this.work = source.work();
@@ -67,12 +68,13 @@ final class AspectFields {
       Set<Aspect> changed) {
     AspectFields made = new AspectFields(source, record, type, aspects);
     changed.forEach(made::make);
-    Set<Topic> fielded =
-        made.dateSaysAll
-            ? Set.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE, Topic.DATE)
-            : Set.of(Topic.VOLUMES, Topic.STATEMENT, Topic.DEGREE);
-    NoteField.sentences(source, fielded, List.of()).stream()
-        .filter(sentence -> changed.contains(sentence.says()))
+    Set<Aspect> said = EnumSet.noneOf(Aspect.class);
+    said.addAll(changed);
+    if (aspects.of("note").stream().anyMatch(changed::contains)) {
+      said.addAll(aspects.of("note")); // the note is written anew, with all that it said
+    }
+    NoteField.sentences(source, made.fielded, List.of()).stream()
+        .filter(sentence -> said.contains(sentence.says()))
         .forEach(made.sentences::add);
     return new Made(made.all, made.sentences);
   }
@@ -147,16 +149,38 @@ final class AspectFields {
 
   private void people() {
     List<Name> authors = Makers.names(work, Role.AUTHOR);
-    List<Name> editors = Makers.names(work, Role.EDITOR);
     List<Name> organisers = Makers.names(work, Role.ORGANISER);
-    BibtexNames.list(authors).ifPresent(names -> set("author", names));
-    BibtexNames.list(editors).ifPresent(names -> set("editor", names));
-    if (authors.isEmpty() && editors.isEmpty()) {
-      BibtexNames.list(organisers).ifPresent(names -> set(modern ? "editor" : "author", names));
-      set("editortype", modern && fields.containsKey("editor") ? "organizer" : "");
+    boolean anonymous = authors.isEmpty() && Makers.names(work, Role.EDITOR).isEmpty();
+    BibtexNames.list(!modern && anonymous ? organisers : authors)
+        .ifPresent(names -> set("author", names));
+    editors(Role.EDITOR, Topic.ORGANISER);
+    if (modern) {
+      editors(Role.ORGANISER, Topic.ORGANISER);
+      editors(Role.ILLUSTRATOR, Topic.ILLUSTRATOR);
+      editors(Role.PHOTOGRAPHER, Topic.PHOTOGRAPHER);
+      editors(Role.INTERVIEWER, Topic.INTERVIEWER);
     }
     BibtexNames.list(Makers.names(work, Role.TRANSLATOR))
         .ifPresent(names -> set("translator", names));
+  }
+
+  /** In the first field that is free, as long as there is one. */
+  private void editors(Role role, Topic topic) {
+    Optional<String> names = BibtexNames.list(Makers.names(work, role));
+    Optional<String> free = EditorRole.FIELDS.stream().filter(this::isFree).findFirst();
+    if (names.isPresent() && free.isPresent()) {
+      set(free.get(), names.get());
+      set(free.get() + "type", EditorRole.type(role));
+      if (role != Role.EDITOR) {
+        fielded.add(topic);
+      }
+    }
+  }
+
+  /** BibTeX has one such field only. */
+  private boolean isFree(String editors) {
+    boolean kept = has(editors) && !aspects.of(editors).contains(Aspect.PEOPLE);
+    return !kept && !fields.containsKey(editors) && (modern || editors.equals("editor"));
   }
 
   private void language() {
@@ -169,16 +193,19 @@ final class AspectFields {
     if (has("date") || modern && !has("year")) {
       BiblatexDate date = BiblatexDate.of(imprint, Optional.empty());
       date.edtf().ifPresent(edtf -> set("date", edtf));
-      dateSaysAll = date.saysAll();
+      if (date.saysAll()) {
+        fielded.add(Topic.DATE);
+      }
       return;
     }
     Optional<String> printed =
         imprint
             .yearPrinted()
             .filter(p -> !modern && DateReader.of(p.strip()).year().equals(imprint.year()));
-    dateSaysAll = printed.isPresent();
     text("year", printed);
-    if (printed.isEmpty() && imprint.year().isPresent()) {
+    if (printed.isPresent()) {
+      fielded.add(Topic.DATE);
+    } else if (imprint.year().isPresent()) {
       set("year", Integer.toString(imprint.year().getAsInt()));
     }
   }
@@ -194,7 +221,8 @@ final class AspectFields {
   private void publisher() {
     String field =
         List.of("publisher", "howpublished", "organization", "institution").stream()
-            .filter(name -> has(name) && aspects.of(name).contains(Aspect.PUBLISHER))
+            .filter(name -> type.equals(record.type()) && has(name))
+            .filter(name -> aspects.of(name).contains(Aspect.PUBLISHER))
             .findFirst()
             .orElse(type.equals("booklet") ? "howpublished" : "publisher");
     imprint

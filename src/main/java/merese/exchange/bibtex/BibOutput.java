@@ -156,13 +156,8 @@ final class BibOutput {
   private void raise(Entry from, Map<String, Integer> heights) {
     Set<String> below = new HashSet<>();
     Entry child = from;
-    while (below.add(child.key())) {
-      Entry parent =
-          child
-              .record()
-              .flatMap(References::parent)
-              .map(id -> byId.get(BibtexKeys.folded(id)))
-              .orElse(null);
+    while (below.add(child.key()) && below.size() <= MOST_GENERATIONS) {
+      Entry parent = parent(child).map(id -> byId.get(BibtexKeys.folded(id))).orElse(null);
       if (parent == null) {
         return;
       }
@@ -170,6 +165,12 @@ final class BibOutput {
       heights.merge(parent.key(), height, Math::max);
       child = parent;
     }
+  }
+
+  /** What an entry takes fields over from as it is written, if that is anything. */
+  private Optional<String> parent(Entry entry) {
+    boolean refers = entry.record().flatMap(References::parent).isPresent();
+    return refers ? References.parent(received(entry)) : Optional.empty();
   }
 
   /** An entry from what the library says, and what a record of biblatex has beside it. */

@@ -26,6 +26,9 @@ record BiblatexDate(Optional<String> edtf, boolean saysAll) {
   private static final Pattern YEARS =
       Pattern.compile("(\\d{2})(\\d{2})\\s*[–/-]\\s*(\\d{2})?(\\d{2})");
   private static final Pattern DECADE = Pattern.compile("(\\d{3})-\\??");
+  private static final String ONE = "\\d{2}[\\dX]{2}(?:-\\d{2}){0,2}[?~%]?";
+  private static final Pattern EDTF =
+      Pattern.compile(ONE + "(?:/(?:" + ONE + "|\\.\\.)?)?|(?:\\.\\.)?/" + ONE);
   private static final List<String> MONTHS =
       List.of(
           "january",
@@ -72,7 +75,8 @@ record BiblatexDate(Optional<String> edtf, boolean saysAll) {
   private static boolean isOfYear(String date, OptionalInt year) {
     return year.isEmpty()
         || date.startsWith(padded(year.getAsInt(), 4))
-        || date.startsWith(padded(Math.floorDiv(year.getAsInt(), 10), 3) + "X");
+        || date.startsWith(padded(Math.floorDiv(year.getAsInt(), 10), 3) + "X")
+        || date.startsWith(padded(Math.floorDiv(year.getAsInt(), 100), 2) + "XX");
   }
 
   private static Optional<String> read(String printed) {
@@ -99,7 +103,7 @@ record BiblatexDate(Optional<String> edtf, boolean saysAll) {
     if (decade.matches()) {
       return Optional.of(decade.group(1) + "X");
     }
-    return printed.matches("\\d{4}\\??") ? Optional.of(printed) : Optional.empty();
+    return Optional.of(printed).filter(date -> EDTF.matcher(date).matches());
   }
 
   private static Optional<String> days(Matcher days) {

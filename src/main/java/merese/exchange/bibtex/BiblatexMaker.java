@@ -89,7 +89,7 @@ final class BiblatexMaker {
     if (organised && type.takes("editor") && !organisers.isEmpty()) {
       editors = organisers;
       set("editor", BibtexNames.list(organisers).orElse(""));
-      set("editortype", fields.containsKey("editor") ? "organizer" : "");
+      set("editortype", fields.containsKey("editor") ? EditorRole.type(Role.ORGANISER) : "");
       fielded.add(Topic.ORGANISER);
     } else {
       people("editor", "Edited by ", editors);
@@ -142,19 +142,19 @@ final class BiblatexMaker {
       return;
     }
     String next = "editora";
-    next = helper(next, Role.ILLUSTRATOR, "illustrator", Topic.ILLUSTRATOR);
-    next = helper(next, Role.PHOTOGRAPHER, "photographer", Topic.PHOTOGRAPHER);
-    helper(next, Role.INTERVIEWER, "interviewer", Topic.INTERVIEWER);
+    next = helper(next, Role.ILLUSTRATOR, Topic.ILLUSTRATOR);
+    next = helper(next, Role.PHOTOGRAPHER, Topic.PHOTOGRAPHER);
+    helper(next, Role.INTERVIEWER, Topic.INTERVIEWER);
   }
 
-  private String helper(String field, Role role, String words, Topic topic) {
+  private String helper(String field, Role role, Topic topic) {
     Optional<String> names = BibtexNames.list(Makers.names(work, role));
     fielded.add(topic);
     if (names.isEmpty()) {
       return field;
     }
     set(field, names.get());
-    set(field + "type", words);
+    set(field + "type", EditorRole.type(role));
     return field.equals("editora") ? "editorb" : "editorc";
   }
 

@@ -63,23 +63,18 @@ enum BiblatexType {
     boolean inside = edition.container().isPresent();
     return switch (work.kind()) {
       case JOURNAL_ARTICLE -> inside ? ARTICLE : MISC;
-      case NEWSLETTER -> inside ? ARTICLE : booklet(written || edited || organised);
+      case NEWSLETTER -> inside ? ARTICLE : BOOKLET;
       case MONOGRAPH, EXHIBITION_CATALOGUE, MUSEUM_CATALOGUE, TRADE_DIRECTORY ->
           inside ? edited ? INCOLLECTION : INBOOK : book(source, written, edited || organised);
       case SALE_CATALOGUE -> inside ? INBOOK : BOOK;
       case MANUSCRIPT, STATEMENT -> UNPUBLISHED;
-      case TRADE_LIST, LEAFLET ->
-          booklet(written || edited || organised || firm(edition).isPresent());
+      case TRADE_LIST, LEAFLET -> BOOKLET;
       case THESIS -> THESIS;
       case PATENT -> PATENT;
       case WEB_PAGE ->
           edition.online().flatMap(o -> WebAddress.of(o.url())).isPresent() ? ONLINE : MISC;
       case VIDEO -> VIDEO;
     };
-  }
-
-  private static BiblatexType booklet(boolean made) {
-    return made ? BOOKLET : MISC;
   }
 
   private static BiblatexType book(Outgoing source, boolean written, boolean edited) {

@@ -47,7 +47,8 @@ public final class BibtexMeaning {
     this.fields = new EntryFields(inherited.fields());
     inherited
         .missing()
-        .forEach(key -> remarks.add("It refers to \"" + key + "\", which is not among the entries"));
+        .forEach(
+            key -> remarks.add("It refers to \"" + key + "\", which is not among the entries"));
   }
 
   /**
@@ -77,15 +78,16 @@ public final class BibtexMeaning {
         contributors(),
         LanguageReader.of(fields),
         kind.mine(),
-        List.of(edition(kind.kind())),
+        List.of(edition(kind.kind(), OwnNote.of(fields, kind.ours()))),
         List.of());
   }
 
   private List<Contributor> contributors() {
     List<Contributor> contributors = new ArrayList<>();
     people("author", Role.AUTHOR, contributors);
-    if (fields.plain("editortype").orElse("editor").equals("editor")) {
-      people("editor", Role.EDITOR, contributors);
+    for (String field : EditorRole.FIELDS) {
+      EditorRole.of(fields.plain(field + "type").orElse(""))
+          .ifPresent(role -> people(field, role, contributors));
     }
     people("translator", Role.TRANSLATOR, contributors);
     return contributors;
@@ -101,16 +103,16 @@ public final class BibtexMeaning {
     remarks.addAll(read.remarks());
   }
 
-  private Edition edition(SourceKind kind) {
-    Optional<Edition.Container> container = HostReader.of(record.type(), fields);
+  private Edition edition(SourceKind kind, OwnNote note) {
+    Optional<Edition.Container> container = HostReader.of(record.type(), fields, note.coverYear());
     return new Edition(
         Incoming.UNNAMED,
-        imprint(container.isPresent()),
-        lineage(),
+        imprint(container.isPresent(), note),
+        lineage(note),
         container,
         Optional.empty(),
         kind == SourceKind.THESIS ? university() : Optional.empty(),
-        online(),
+        online(note),
         Optional.empty(),
         List.of(),
         List.of(),
@@ -119,20 +121,20 @@ public final class BibtexMeaning {
         List.of(record));
   }
 
-  private Imprint imprint(boolean inHost) {
+  private Imprint imprint(boolean inHost, OwnNote note) {
     EditionReader edition = EditionReader.of(fields);
     DateReader date = DateReader.of(fields);
     return new Imprint(
         edition.statement(),
         edition.number(),
         date.year(),
-        date.printed(),
+        note.date().or(date::printed),
         places(),
         publisher(),
         fields.plain("volumes").map(BibtexMeaning::count).orElse(OptionalInt.empty()),
         series(inHost),
-        IdentifierReader.of(fields, remarks),
-        fields.plain("note"));
+        IdentifierReader.of(fields, note.wrongIsbn(), remarks),
+        note.rest());
   }
 
   private static OptionalInt count(String text) {
@@ -177,13 +179,20 @@ public final class BibtexMeaning {
     return fields.plain("series").map(series -> series + number.orElse(""));
   }
 
-  private Optional<Lineage> lineage() {
-    OptionalInt original = DateReader.original(fields);
+  private Optional<Lineage> lineage(OwnNote note) {
+    OptionalInt dated = DateReader.original(fields);
+    OptionalInt original = dated.isPresent() ? dated : note.originalYear();
     if (original.isEmpty()) {
       return Optional.empty();
     }
     Lineage.Form form = fields.has("translator") ? Lineage.Form.TRANSLATION : Lineage.Form.REPRINT;
-    return Optional.of(new Lineage(form, Optional.empty(), original, Optional.empty(), List.of()));
+    return Optional.of(
+        new Lineage(
+            note.lineageForm().orElse(form),
+            Optional.empty(),
+            original,
+            Optional.empty(),
+            List.of()));
   }
 
   private Optional<Archive> university() {
@@ -216,12 +225,12 @@ public final class BibtexMeaning {
                     named.or(() -> degree)));
   }
 
-  private Optional<Online> online() {
+  private Optional<Online> online(OwnNote note) {
     return fields
         .latex("url")
         .map(WebField::address)
         .or(() -> fields.latex("howpublished").flatMap(WebField::alone))
         .filter(url -> !url.isBlank())
-        .map(url -> new Online(url, fields.plain("urldate"), Optional.empty()));
+        .map(url -> new Online(url, fields.plain("urldate"), note.archived()));
   }
 }

@@ -69,9 +69,7 @@ public final class BibtexWriter implements RecordWriter {
       all.add(edition.key());
       edition.parts().forEach(part -> all.add(edition.key() + "#" + part.id()));
       flavour.named(edition).ifPresent(record -> received.put(edition.key(), record.id()));
-      flavour
-          .named(edition)
-          .ifPresent(r -> this.library.putIfAbsent(BibtexKeys.folded(r.id()), r));
+      flavour.named(edition).ifPresent(r -> this.library.putIfAbsent(BibtexKeys.folded(r.id()), r));
     }
     this.keys = Optional.of(new BibtexKeys(all, received));
   }

@@ -52,7 +52,9 @@ record EditionReader(Optional<String> statement, OptionalInt number) {
       return new EditionReader(Optional.empty(), OptionalInt.of(ordinal));
     }
     boolean fewWords =
-        text.length() < 100 && WORDS.matcher(text).matches() && !SAYS_EDITION.matcher(text).matches();
+        text.length() < 100
+            && WORDS.matcher(text).matches()
+            && !SAYS_EDITION.matcher(text).matches();
     return new EditionReader(Optional.of(fewWords ? text + " edition" : text), OptionalInt.empty());
   }
 }

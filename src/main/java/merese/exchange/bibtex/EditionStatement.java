@@ -27,7 +27,7 @@ record EditionStatement(Optional<String> field, Optional<String> rest) {
   private static final Pattern SERIES =
       Pattern.compile("(.*[^\\s,;])[,;]?\\s+(?:(?:no|vol)\\.?\\s*)?(\\d+|[IVXLC]+)");
   private static final Pattern PATENT =
-      Pattern.compile("(.*\\p{L}.*?)\\s+(?:[Nn]o\\.?\\s*)?(\\S*\\d\\S*)");
+      Pattern.compile("(\\p{L}\\D*?)[,;]?\\s+(?:[Nn]o\\.?\\s*)?(\\S*\\d\\S*)");
   private static final Map<String, Integer> WORDS =
       Map.of(
           "first", 1, "second", 2, "third", 3, "fourth", 4, "fifth", 5, "sixth", 6, "seventh", 7,

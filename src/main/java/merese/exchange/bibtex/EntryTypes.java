@@ -10,8 +10,19 @@ import java.util.Set;
 final class EntryTypes {
   private static final Set<String> OF_BIBTEX =
       Set.of(
-          "article", "book", "booklet", "conference", "inbook", "incollection", "inproceedings",
-          "manual", "mastersthesis", "misc", "phdthesis", "proceedings", "techreport",
+          "article",
+          "book",
+          "booklet",
+          "conference",
+          "inbook",
+          "incollection",
+          "inproceedings",
+          "manual",
+          "mastersthesis",
+          "misc",
+          "phdthesis",
+          "proceedings",
+          "techreport",
           "unpublished");
 
   private static final Set<String> OF_BOTH =
@@ -19,11 +30,37 @@ final class EntryTypes {
 
   private static final Set<String> OF_BIBLATEX =
       Set.of(
-          "artwork", "audio", "bibnote", "bookinbook", "collection", "commentary", "dataset",
-          "image", "inreference", "jurisdiction", "legal", "legislation", "letter", "movie",
-          "music", "mvbook", "mvcollection", "mvproceedings", "mvreference", "online",
-          "performance", "reference", "report", "review", "set", "suppbook", "suppcollection",
-          "suppperiodical", "thesis", "video", "xdata");
+          "artwork",
+          "audio",
+          "bibnote",
+          "bookinbook",
+          "collection",
+          "commentary",
+          "dataset",
+          "image",
+          "inreference",
+          "jurisdiction",
+          "legal",
+          "legislation",
+          "letter",
+          "movie",
+          "music",
+          "mvbook",
+          "mvcollection",
+          "mvproceedings",
+          "mvreference",
+          "online",
+          "performance",
+          "reference",
+          "report",
+          "review",
+          "set",
+          "suppbook",
+          "suppcollection",
+          "suppperiodical",
+          "thesis",
+          "video",
+          "xdata");
 
   private EntryTypes() {}
 

@@ -1,6 +1,8 @@
 package merese.exchange.bibtex;
 
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
 import merese.exchange.Aspect;
 import merese.model.Edition.Container;
@@ -27,6 +29,7 @@ final class FieldAspects {
   private final boolean isHosted;
   private final boolean isInJournal;
   private final boolean hasPages;
+  private final Set<Aspect> note;
 
   private FieldAspects(ReceivedRecord record, Work reading) {
     this.record = record;
@@ -38,6 +41,22 @@ final class FieldAspects {
     boolean named = record.field("journal").isPresent() || record.field("journaltitle").isPresent();
     this.isInJournal = isHosted && (!inBook || named && record.type().equals("article"));
     this.hasPages = isHosted && container.pages().isPresent();
+    this.note = note(record);
+  }
+
+  /** A note from our own export is read as several things. */
+  private static Set<Aspect> note(ReceivedRecord record) {
+    Map<String, String> stored = new HashMap<>();
+    record.fields().forEach(field -> stored.putIfAbsent(field.name(), field.value()));
+    EntryFields fields = new EntryFields(stored);
+    OwnNote read = OwnNote.of(fields, KindReader.of(record.type(), fields).ours());
+    Set<Aspect> aspects = EnumSet.of(Aspect.NOTED_AS);
+    read.date().ifPresent(date -> aspects.add(Aspect.DATE));
+    read.coverYear().ifPresent(year -> aspects.add(Aspect.CONTAINER));
+    read.lineageForm().ifPresent(form -> aspects.add(Aspect.LINEAGE));
+    read.wrongIsbn().ifPresent(isbn -> aspects.add(Aspect.IDENTIFIERS));
+    read.archived().ifPresent(address -> aspects.add(Aspect.ONLINE));
+    return aspects;
   }
 
   /**
@@ -56,7 +75,9 @@ final class FieldAspects {
     return switch (field) {
       case "title", "subtitle" -> EnumSet.of(Aspect.TITLE);
       case "author", "translator" -> EnumSet.of(Aspect.PEOPLE);
-      case "editor", "editortype" -> isOtherThanEditor() ? NONE : EnumSet.of(Aspect.PEOPLE);
+      case "editor", "editora", "editorb", "editorc" -> editor(field);
+      case "editortype", "editoratype", "editorbtype", "editorctype" ->
+          editor(field.substring(0, field.length() - "type".length()));
       case "year", "date" -> EnumSet.of(Aspect.DATE);
       case "edition" -> EnumSet.of(Aspect.STATEMENT);
       case "volumes" -> EnumSet.of(Aspect.VOLUMES);
@@ -81,13 +102,16 @@ final class FieldAspects {
       case "url", "urldate" -> EnumSet.of(Aspect.ONLINE);
       case "origdate", "origyear" -> EnumSet.of(Aspect.LINEAGE);
       case "language", "langid", "hyphenation" -> EnumSet.of(Aspect.LANGUAGE);
-      case "note" -> EnumSet.of(Aspect.NOTED_AS);
+      case "note" -> note;
       default -> NONE;
     };
   }
 
-  private boolean isOtherThanEditor() {
-    return record.field("editortype").filter(type -> !type.equals("editor")).isPresent();
+  private Set<Aspect> editor(String field) {
+    String type = record.field(field + "type").flatMap(StoredValue::text).orElse("");
+    return record.field(field).isPresent() && EditorRole.of(type.strip()).isPresent()
+        ? EnumSet.of(Aspect.PEOPLE)
+        : NONE;
   }
 
   private Set<Aspect> number() {

@@ -40,7 +40,7 @@ final class HostReader {
     return WHOLE.contains(type);
   }
 
-  static Optional<Container> of(String type, EntryFields fields) {
+  static Optional<Container> of(String type, EntryFields fields, OptionalInt coverYear) {
     if (isWhole(type)) {
       return Optional.empty();
     }
@@ -57,7 +57,7 @@ final class HostReader {
                     fields.plain("volume"),
                     fields.plain("part"),
                     inJournal ? fields.plain("number", "issue") : Optional.empty(),
-                    OptionalInt.empty(),
+                    coverYear,
                     fields.plain("pages").flatMap(HostReader::pages)));
   }
 

@@ -19,11 +19,13 @@ final class IdentifierReader {
   }
 
   /**
+   * @param noted an ISBN that our own export could only note, since it is wrong
    * @param remarks takes what is wrong with one, as a sentence without its full stop
    */
-  static List<Identifier> of(EntryFields fields, List<String> remarks) {
+  static List<Identifier> of(EntryFields fields, Optional<String> noted, List<String> remarks) {
     IdentifierReader reader = new IdentifierReader(remarks);
     fields.plain("isbn").ifPresent(text -> reader.several(text, Identifiers::isbn));
+    noted.ifPresent(text -> reader.add(text, Identifiers::isbn));
     fields.plain("issn").ifPresent(text -> reader.several(text, Identifiers::issn));
     fields.latex("doi").map(WebField::address).ifPresent(t -> reader.add(t, Identifiers::doi));
     return reader.identifiers;

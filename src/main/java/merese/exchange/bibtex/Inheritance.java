@@ -113,7 +113,7 @@ final class Inheritance {
   }
 
   private void inherit(String key, String type, Map<String, String> fields, int depth) {
-    if (depth == DEEPEST || seen.contains(Survey.folded(key))) {
+    if (depth == DEEPEST || !seen.add(Survey.folded(key))) {
       return;
     }
     Optional<ReceivedRecord> parent = byKey.apply(key);

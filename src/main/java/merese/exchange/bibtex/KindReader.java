@@ -6,9 +6,10 @@ import merese.model.SourceKind;
 /**
  * What kind of source an entry is: as our own export says among its keywords, else by its type.
  *
+ * @param ours whether the keywords are those that our own export writes
  * @param mine whether the keywords say that it is the user's own work
  */
-record KindReader(SourceKind kind, boolean mine) {
+record KindReader(SourceKind kind, boolean ours, boolean mine) {
   private static final String OWN = ", own work";
 
   static KindReader of(String type, EntryFields fields) {
@@ -17,10 +18,10 @@ record KindReader(SourceKind kind, boolean mine) {
     String words = own ? keywords.substring(0, keywords.length() - OWN.length()) : keywords;
     for (SourceKind kind : SourceKind.values()) {
       if (kind.words().equals(words)) {
-        return new KindReader(kind, own);
+        return new KindReader(kind, true, own);
       }
     }
-    return new KindReader(byType(type, fields), false);
+    return new KindReader(byType(type, fields), false, false);
   }
 
   private static SourceKind byType(String type, EntryFields fields) {

@@ -128,7 +128,16 @@ final class ReceivedEntry {
     if (name.equals("keywords")) {
       return !changed.contains(Aspect.KIND);
     }
-    return aspects.of(name).stream().noneMatch(changed::contains);
+    Set<Aspect> of = aspects.of(name);
+    return of.stream().noneMatch(changed::contains) && !(of.isEmpty() && isNowOurs(name));
+  }
+
+  /**
+   * Whether what had no home in an entry of the type that it was would be misread in the new one.
+   */
+  private boolean isNowOurs(String name) {
+    return !type.equals(record.type())
+        && made.fields().values().stream().anyMatch(fields -> fields.containsKey(name));
   }
 
   private void add(String name, String stored) {

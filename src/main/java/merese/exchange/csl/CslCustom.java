@@ -26,7 +26,7 @@ final class CslCustom {
   /** An item with what its variables leave unsaid of a work; the rest of its own custom stays. */
   static Members added(Members item, Work work) {
     Members bare = with(item, new Members(List.of()));
-    Optional<Work> plain = ItemWork.of(bare, record(bare));
+    Optional<Work> plain = ItemWork.of(bare, nothing());
     List<Member> ours = new ArrayList<>();
     for (Aspect aspect : Aspect.values()) {
       if (plain.isEmpty() || !aspect.isSame(plain.get(), work)) {
@@ -36,7 +36,7 @@ final class CslCustom {
     return ours.isEmpty() ? bare : with(bare, new Members(ours));
   }
 
-  private static ReceivedRecord record(Members item) {
+  private static ReceivedRecord nothing() {
     return new ReceivedRecord(CslMeaning.FORMAT, "", "", List.of());
   }
 

@@ -81,7 +81,7 @@ record DateWords(OptionalInt year, Optional<String> words) {
         circa.isPresent()
             && !circa.get().equals(new Bare("false"))
             && !circa.get().equals(new Bare("0"))
-            && !circa.get().equals(Json.NULL)
+            && !circa.get().equals(Json.nothing())
             && !circa.get().equals(Json.of(""));
     return is ? "c. " : "";
   }
@@ -95,7 +95,7 @@ record DateWords(OptionalInt year, Optional<String> words) {
   /** One date or two, each of one to three whole numbers; none where it is anything else. */
   private static List<int[]> parts(Members date) {
     List<int[]> all = new ArrayList<>();
-    if (!(date.get("date-parts").orElse(Json.NULL) instanceof Items dates)
+    if (!(date.get("date-parts").orElse(Json.nothing()) instanceof Items dates)
         || dates.items().size() > 2) {
       return all;
     }

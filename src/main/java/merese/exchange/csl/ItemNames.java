@@ -52,7 +52,7 @@ final class ItemNames {
   }
 
   private static void add(Members item, String variable, Role role, List<Contributor> to) {
-    if (item.get(variable).orElse(Json.NULL) instanceof Items names) {
+    if (item.get(variable).orElse(Json.nothing()) instanceof Items names) {
       for (Json name : names.items()) {
         if (name instanceof Members parts) {
           name(parts).ifPresent(n -> to.add(new Contributor(role, n)));

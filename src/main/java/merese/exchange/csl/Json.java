@@ -40,7 +40,9 @@ sealed interface Json {
   /** A name in an object, with its value. */
   record Member(String name, Json value) {}
 
-  Bare NULL = new Bare("null");
+  static Json nothing() {
+    return new Bare("null");
+  }
 
   static Json of(String text) {
     return new Text(text);

@@ -66,11 +66,11 @@ final class PartsAsJson {
       case SERIES -> text(imprint.series());
       case IDENTIFIERS -> list(imprint.identifiers(), PartsAsJson::identifier);
       case NOTED_AS -> text(imprint.notedAs());
-      case CONTAINER -> edition.container().map(PartsAsJson::container).orElse(Json.NULL);
-      case LINEAGE -> edition.lineage().map(PartsAsJson::lineage).orElse(Json.NULL);
-      case OCCASION -> edition.occasion().map(PartsAsJson::occasion).orElse(Json.NULL);
-      case ARCHIVE -> edition.archive().map(PartsAsJson::archive).orElse(Json.NULL);
-      case ONLINE -> edition.online().map(PartsAsJson::online).orElse(Json.NULL);
+      case CONTAINER -> edition.container().map(PartsAsJson::container).orElse(Json.nothing());
+      case LINEAGE -> edition.lineage().map(PartsAsJson::lineage).orElse(Json.nothing());
+      case OCCASION -> edition.occasion().map(PartsAsJson::occasion).orElse(Json.nothing());
+      case ARCHIVE -> edition.archive().map(PartsAsJson::archive).orElse(Json.nothing());
+      case ONLINE -> edition.online().map(PartsAsJson::online).orElse(Json.nothing());
     };
   }
 
@@ -185,11 +185,11 @@ final class PartsAsJson {
   }
 
   private static Json text(Optional<String> value) {
-    return value.map(Json::of).orElse(Json.NULL);
+    return value.map(Json::of).orElse(Json.nothing());
   }
 
   private static Json number(OptionalInt value) {
-    return value.isPresent() ? Json.of(value.getAsInt()) : Json.NULL;
+    return value.isPresent() ? Json.of(value.getAsInt()) : Json.nothing();
   }
 
   private static <T> Json list(List<T> values, Function<T, Json> each) {

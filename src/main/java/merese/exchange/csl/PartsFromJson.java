@@ -164,11 +164,11 @@ final class PartsFromJson {
   }
 
   private static Optional<String> text(Json value) {
-    return value.equals(Json.NULL) ? Optional.empty() : Optional.of(words(value));
+    return value.equals(Json.nothing()) ? Optional.empty() : Optional.of(words(value));
   }
 
   private static OptionalInt number(Json value) {
-    return value.equals(Json.NULL)
+    return value.equals(Json.nothing())
         ? OptionalInt.empty()
         : OptionalInt.of(Integer.parseInt(words(value)));
   }
@@ -178,7 +178,7 @@ final class PartsFromJson {
   }
 
   private static <T> Optional<T> object(Json value, Function<Members, T> read) {
-    return value.equals(Json.NULL) ? Optional.empty() : Optional.of(read.apply(members(value)));
+    return value.equals(Json.nothing()) ? Optional.empty() : Optional.of(read.apply(members(value)));
   }
 
   private static <T> List<T> list(Json value, Function<Json, T> read) {

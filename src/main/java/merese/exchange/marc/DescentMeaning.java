@@ -13,6 +13,9 @@ import merese.model.Edition.Lineage.Form;
  * of a reprint does (500), or a date of field 008 that is the original's.
  */
 final class DescentMeaning {
+  /** Before what was added to the original (534 $n). */
+  static final String NEW = "New";
+
   private static final Pattern YEAR = Pattern.compile("[12]\\d{3}");
 
   private DescentMeaning() {}
@@ -43,9 +46,10 @@ final class DescentMeaning {
       year = year.isPresent() ? year : MarcDate.year(words);
     }
     String lead = note.first('p').or(() -> note.first('a')).orElse("");
+    Optional<String> added = NamedText.get(note, 'n', NEW);
     return year.isEmpty() && lead.isEmpty()
         ? Optional.empty()
-        : Optional.of(lineage(form(lead), year));
+        : Optional.of(new Lineage(form(lead), Optional.empty(), year, added, List.of()));
   }
 
   /** "Reprint. Originally published: London : Marchbank, 1926." */

@@ -53,7 +53,7 @@ final class FieldMaker {
   }
 
   private static String order(MarcField field) {
-    return field.isLeader() ? "" : field.tag();
+    return field.isLeader() ? "" : field.place();
   }
 
   private void put(String tag, String indicators, Subfield... subfields) {
@@ -67,7 +67,7 @@ final class FieldMaker {
   private void fixed() {
     fields.add(MarcField.control(MarcField.LEADER, FixedField.leader(work, edition, part)));
     fields.add(MarcField.control("001", source.id()));
-    fields.add(MarcField.control("008", FixedField.general(work, edition)));
+    fields.add(MarcField.control("008", FixedField.general(work, edition, part)));
     work.language()
         .filter(
             tag -> !LanguageCodes.code(tag).flatMap(LanguageCodes::tag).equals(Optional.of(tag)))
@@ -103,6 +103,7 @@ final class FieldMaker {
     return fields.stream().anyMatch(f -> f.is("100", "110"));
   }
 
+  /** The main entry is an author who is named first; without one, it is the title. */
   private void people() {
     List<Contributor> people =
         part
@@ -110,20 +111,16 @@ final class FieldMaker {
                 .map(name -> new Contributor(Role.AUTHOR, name))
                 .toList()
             : work.contributors();
-    Optional<Contributor> main = people.stream().filter(p -> p.role() == Role.AUTHOR).findFirst();
-    main.ifPresent(m -> person(m.name(), true, roles(people, m.name())));
-    List<Name> done = new ArrayList<>();
-    main.ifPresent(m -> done.add(m.name()));
-    for (Contributor person : people) {
-      if (!done.contains(person.name())) {
-        done.add(person.name());
-        person(person.name(), false, roles(people, person.name()));
+    int at = 0;
+    while (at < people.size()) {
+      Name name = people.get(at).name();
+      boolean main = at == 0 && people.get(0).role() == Role.AUTHOR;
+      List<Role> roles = new ArrayList<>();
+      while (at < people.size() && people.get(at).name().equals(name)) {
+        roles.add(people.get(at++).role());
       }
+      person(name, main, roles);
     }
-  }
-
-  private static List<Role> roles(List<Contributor> people, Name name) {
-    return people.stream().filter(p -> p.name().equals(name)).map(Contributor::role).toList();
   }
 
   private void person(Name name, boolean main, List<Role> roles) {
@@ -159,23 +156,27 @@ final class FieldMaker {
     return MarcText.bare(text, true).equals(text) ? text : text + ".";
   }
 
+  /** With the mark that leads on to the next subfield; at the end there is none. */
+  private static String marked(String text, String mark) {
+    return mark.isEmpty() ? closed(text) : text + mark;
+  }
+
   private void publication() {
     Edition.Imprint imprint = edition.imprint();
-    imprint.statement().ifPresent(s -> put("250", "  ", sub('a', closed(s))));
+    imprint
+        .statement()
+        .or(() -> imprint.number().stream().mapToObj(FieldMaker::numbered).findFirst())
+        .ifPresent(s -> put("250", "  ", sub('a', closed(s))));
     List<Subfield> subfields = new ArrayList<>();
-    for (int i = 0; i < imprint.places().size(); i++) {
-      boolean more = i + 1 < imprint.places().size();
-      String mark = more ? " ;" : imprint.publisher().isPresent() ? " :" : "";
-      subfields.add(sub('a', imprint.places().get(i) + mark));
-    }
     Optional<String> date =
         imprint.yearPrinted().or(() -> imprint.year().stream().mapToObj(y -> "" + y).findFirst());
     String comma = date.isPresent() ? "," : "";
-    imprint.publisher().ifPresent(p -> subfields.add(sub('b', p + comma)));
-    if (imprint.publisher().isEmpty() && !subfields.isEmpty() && date.isPresent()) {
-      Subfield last = subfields.remove(subfields.size() - 1);
-      subfields.add(sub('a', last.text() + ","));
+    for (int i = 0; i < imprint.places().size(); i++) {
+      boolean more = i + 1 < imprint.places().size();
+      String mark = more ? " ;" : imprint.publisher().isPresent() ? " :" : comma;
+      subfields.add(sub('a', marked(imprint.places().get(i), mark)));
     }
+    imprint.publisher().ifPresent(p -> subfields.add(sub('b', marked(p, comma))));
     date.ifPresent(d -> subfields.add(sub('c', closed(d))));
     if (!subfields.isEmpty()) {
       boolean dateOnly = imprint.places().isEmpty() && imprint.publisher().isEmpty();
@@ -186,6 +187,18 @@ final class FieldMaker {
       put("300", "  ", sub('a', imprint.volumes().getAsInt() + " volumes"));
     }
     imprint.series().ifPresent(this::series);
+  }
+
+  private static String numbered(int number) {
+    boolean teen = number / 10 % 10 == 1;
+    String ending =
+        switch (teen ? 0 : number % 10) {
+          case 1 -> "st";
+          case 2 -> "nd";
+          case 3 -> "rd";
+          default -> "th";
+        };
+    return number + ending + " edition";
   }
 
   private void series(String printed) {
@@ -208,12 +221,15 @@ final class FieldMaker {
 
   private void descent(Edition.Lineage lineage) {
     String lead = DescentMeaning.lead(lineage.form());
+    List<Subfield> original = new ArrayList<>();
     if (lineage.originalYear().isPresent()) {
-      String year = Integer.toString(lineage.originalYear().getAsInt());
-      put("534", "  ", sub('p', lead + ":"), sub('c', year));
+      original.add(sub('p', lead + ":"));
+      original.add(sub('c', Integer.toString(lineage.originalYear().getAsInt())));
     } else {
-      put("534", "  ", sub('p', lead + " another edition"));
+      original.add(sub('p', lead + " another edition"));
     }
+    NamedText.put(original, 'n', DescentMeaning.NEW, lineage.newMatter());
+    fields.add(MarcField.data("534", "  ", original));
   }
 
   /** That the record is of this kind, for one whose type and notes don't say so. */

@@ -42,9 +42,9 @@ final class FixedField {
     return kind == SourceKind.JOURNAL_ARTICLE || kind == SourceKind.NEWSLETTER;
   }
 
-  static String general(Work work, Edition edition) {
+  static String general(Work work, Edition edition, boolean part) {
     char[] field = "||||||nuuuuuuuuxx |||||||||||||||||||||d".toCharArray();
-    put(dates(edition), 6, field);
+    put(dates(edition, part), 6, field);
     put(work.language().flatMap(LanguageCodes::code).orElse("   "), 35, field);
     field[38] = '|';
     if (work.kind() == SourceKind.VIDEO) {
@@ -61,12 +61,12 @@ final class FixedField {
   }
 
   /** Positions 6 to 14: a single date, that of a reprint with the original's, or none. */
-  private static String dates(Edition edition) {
+  private static String dates(Edition edition, boolean part) {
     if (edition.imprint().year().isEmpty()) {
       return "nuuuuuuuu";
     }
     String year = year(edition.imprint().year().getAsInt());
-    Optional<Edition.Lineage> again = edition.lineage().filter(FixedField::isRepeat);
+    Optional<Edition.Lineage> again = edition.lineage().filter(l -> !part && isRepeat(l));
     return again
         .map(l -> "r" + year + year(l.originalYear().getAsInt()))
         .orElse("s" + year + "    ");

@@ -31,7 +31,9 @@ final class HostPlace {
   private static final Pattern COVER = Pattern.compile("cover (\\d{4})");
   private static final Pattern BARE = Pattern.compile("^(\\d{1,4})(?::(\\d{1,4}))?(?=\\s*[,(]|$)");
   private static final Pattern PAGES =
-      Pattern.compile("^(?:pages?|pp?|seiten?|s)\\.? ?(?=[\\[\\divxlc])", Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "^(?:pages?|pp?|seiten?|s)(?:\\. ?| |(?=[\\[\\d]))(?=[\\[\\divxlc])",
+          Pattern.CASE_INSENSITIVE);
 
   Optional<String> volume = Optional.empty();
   Optional<String> part = Optional.empty();
@@ -76,7 +78,10 @@ final class HostPlace {
       Matcher found = numbered(rest);
       if (found != null) {
         rest = after(found.end(), rest);
-      } else if ((pages = pages(rest)).isEmpty()) {
+        continue;
+      }
+      pages = pages(rest);
+      if (pages.isEmpty()) {
         int comma = rest.indexOf(", ");
         rest = comma < 0 ? "" : rest.substring(comma + 2);
       }

@@ -19,6 +19,9 @@ final class IdentifierMeaning {
   private static final Pattern ISBN =
       Pattern.compile("^(?:ISBN[:\\s]*)?([0-9Xx][0-9Xx\\-–— ]*)(.*)$", Pattern.DOTALL);
 
+  private static final Pattern AS_IT_STANDS =
+      Pattern.compile("^([^(]*[^\\s(])(.*)$", Pattern.DOTALL);
+
   private final List<Identifier> identifiers = new ArrayList<>();
   private final List<String> remarks;
 
@@ -56,7 +59,8 @@ final class IdentifierMeaning {
   }
 
   private void isbn(String text, String qualifiers, boolean wrong) {
-    Matcher matcher = ISBN.matcher(MarcText.bare(text, true));
+    String bare = MarcText.bare(text, true);
+    Matcher matcher = (wrong ? AS_IT_STANDS : ISBN).matcher(bare);
     if (!matcher.matches()) {
       return;
     }

@@ -17,8 +17,9 @@ final class ImprintMeaning {
 
   private static final Pattern VOLUMES =
       Pattern.compile(
-          "^\\[?(\\d{1,4})\\]? ?(?:v\\.?|vols?\\.?|volumes?|bde?\\.?|bände|t\\.|tomes?|dln?\\.?|delen)"
-              + "(?=$|[ ;:,.(\\[])",
+          "^\\[?(\\d{1,4})\\]?"
+              + " ?(?:v\\.?|vols?\\.?|volumes?|bde?\\.?|bände|t\\.|tomes?|dln?\\.?|delen)(?=$|["
+              + " ;:,.(\\[])",
           Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
   private static final Pattern NO_PLACE =
       Pattern.compile(
@@ -59,7 +60,7 @@ final class ImprintMeaning {
 
   /** The first statement of publication, whether it is of AACR2 or of RDA. */
   static List<MarcField> published(MarcRecord record) {
-    for (MarcField field : record.all("260", "264")) {
+    for (MarcField field : record.allOf("260", "264")) {
       if (field.is("260") || field.two() == '1') {
         return List.of(field);
       }
@@ -103,11 +104,14 @@ final class ImprintMeaning {
     }
     for (MarcField field : fields) {
       MarcDate date = MarcDate.of(String.join(", ", bareDates(field)), punctuated);
-      if (date.year().isPresent() || date.printed().isPresent()) {
+      if (date.year().isPresent()) {
         return date;
       }
+      if (date.printed().isPresent()) {
+        return new MarcDate(codedYear("sret"), date.printed());
+      }
     }
-    OptionalInt year = codedYear();
+    OptionalInt year = codedYear("strcpmeikd");
     if (year.isEmpty()) {
       year = record.first("502").flatMap(f -> f.first('d')).map(MarcDate::year).orElse(year);
     }
@@ -118,10 +122,10 @@ final class ImprintMeaning {
     return field.all('c').stream().map(c -> MarcText.bare(c, punctuated)).toList();
   }
 
-  /** The first date of field 008, where it is one of publication or the like. */
-  private OptionalInt codedYear() {
+  /** The first date of field 008, where it is of one of these kinds (position 6). */
+  private OptionalInt codedYear(String kinds) {
     String fixed = record.control("008");
-    boolean known = fixed.length() > 14 && "strcpmeikd".indexOf(fixed.charAt(6)) >= 0;
+    boolean known = fixed.length() > 14 && kinds.indexOf(fixed.charAt(6)) >= 0;
     String year = known ? fixed.substring(7, 11) : "";
     return YEARS.matcher(year).matches()
         ? OptionalInt.of(Integer.parseInt(year))

@@ -8,9 +8,9 @@ import java.util.Optional;
  * Cuts a stream of ISO 2709 into the records that it holds, and what stands between them.
  *
  * <p>A record ends where its leader says, if a terminator stands there; else at the next
- * terminator, or where the leader of another record follows the end of a field. So a wrong length,
- * a lost terminator or bytes that are no record cost no other record. Line ends and the like
- * between records belong to none.
+ * terminator, or where the leader of another record stands. So a wrong length, a lost terminator or
+ * bytes that are no record cost no other record. Line ends and the like between records belong to
+ * none.
  */
 final class Iso2709Pieces {
   /** The most bytes of a piece; ISO 2709 itself has no more than 99,999. */
@@ -21,6 +21,12 @@ final class Iso2709Pieces {
   static final int END_OF_RECORD = 0x1d;
 
   private final Window window;
+
+  /** Where in the stream the next terminator stands, -1 where none is known. */
+  private long found = -1;
+
+  /** Up to where in the stream there is no other. */
+  private long searched;
 
   /**
    * @param offset of the first byte, from 0
@@ -60,7 +66,7 @@ final class Iso2709Pieces {
   }
 
   private int length() throws IOException {
-    int end = window.find(END_OF_RECORD, 0, LIMIT);
+    int end = end();
     int said = saidLength();
     if (said > LEADER && window.at(said - 1) == END_OF_RECORD) {
       boolean another = end >= 0 && end < said - 1 && isLeader(afterSpace(end + 1));
@@ -73,16 +79,25 @@ final class Iso2709Pieces {
     if (said > LEADER && said < limit && isLeader(said)) {
       return said; // the terminator is another byte
     }
-    boolean starts = isLeader(0);
-    for (int at = starts ? LEADER + 1 : 1; at + LEADER <= limit; at++) {
-      int before = window.at(at - 1);
-      boolean possible = !starts || before == END_OF_FIELD || window.at(at - 2) == END_OF_FIELD;
-      if (possible && isLeader(at)) {
+    for (int at = isLeader(0) ? LEADER + 1 : 1; at + LEADER <= limit; at++) {
+      if (isLeader(at)) {
         return at;
       }
     }
     boolean more = !whole && window.has(limit);
     return more ? limit - LEADER : limit; // a leader may stand across the limit
+  }
+
+  /** The next terminator; -1 where there is none before the limit. Each byte is looked at once. */
+  private int end() throws IOException {
+    if (found < window.passed()) {
+      int from = (int) Math.max(0, searched - window.passed());
+      int end = window.find(END_OF_RECORD, from, LIMIT);
+      searched = end < 0 ? window.passed() + window.available(LIMIT) : 0;
+      found = end < 0 ? -1 : window.passed() + end;
+    }
+    long end = found - window.passed();
+    return found >= 0 && end < LIMIT ? (int) end : -1;
   }
 
   private int afterSpace(int from) throws IOException {

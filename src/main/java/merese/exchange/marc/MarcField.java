@@ -50,6 +50,19 @@ record MarcField(
     return false;
   }
 
+  /**
+   * Where it stands among the others: by tag, but those that stand in an order of their own (names
+   * of added entries, standard numbers) as one.
+   */
+  String place() {
+    return switch (tag) {
+      case "110", "111" -> "100";
+      case "022", "024" -> "020";
+      case "710", "711" -> "700";
+      default -> tag;
+    };
+  }
+
   boolean isLeader() {
     return tag.equals(LEADER) && control.isPresent();
   }
@@ -115,6 +128,10 @@ record MarcField(
   }
 
   private static void escape(String text, StringBuilder to) {
+    if (text.indexOf('$') < 0 && text.indexOf('{') < 0 && text.indexOf('}') < 0) {
+      to.append(text);
+      return;
+    }
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
       switch (c) {

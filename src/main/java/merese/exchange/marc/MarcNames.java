@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import merese.exchange.marc.MarcField.Subfield;
 import merese.model.Name;
 
@@ -22,6 +23,10 @@ final class MarcNames {
 
   private static final Set<String> SUFFIXES =
       Set.of("jr", "jr.", "sr", "sr.", "jun.", "sen.", "ii", "iii", "iv");
+
+  /** Years of birth and death that stand in $a rather than in $d. */
+  private static final Pattern DATES =
+      Pattern.compile("(?:b\\.|d\\.|fl\\.|ca\\.|active|born|died)?\\s*\\d{3,4}\\b.*");
 
   private MarcNames() {}
 
@@ -62,7 +67,7 @@ final class MarcNames {
     List<String> parts = new ArrayList<>();
     for (String part : heading.split(",", -1)) {
       String bare = part.strip();
-      if (!bare.isEmpty() && !isDates(bare)) {
+      if (!bare.isEmpty() && (parts.isEmpty() || !isDates(bare))) {
         parts.add(bare);
       }
     }
@@ -139,8 +144,7 @@ final class MarcNames {
   }
 
   private static boolean isDates(String part) {
-    int digits = (int) part.chars().filter(c -> c >= '0' && c <= '9').count();
-    return digits >= 4 && part.chars().filter(Character::isLetter).count() <= 6;
+    return DATES.matcher(part).matches();
   }
 
   /**

@@ -1,17 +1,31 @@
 package merese.exchange.marc;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import merese.model.ReceivedRecord;
 
 /** A received record as fields of MARC. */
-record MarcRecord(List<MarcField> fields) {
+final class MarcRecord {
   static final String FORMAT = "marc";
 
-  MarcRecord {
-    fields = List.copyOf(fields);
+  private final List<MarcField> fields;
+  private final Map<String, List<MarcField>> withSubfields = new HashMap<>();
+
+  MarcRecord(List<MarcField> fields) {
+    this.fields = List.copyOf(fields);
+    for (MarcField field : fields) {
+      if (field.control().isEmpty()) {
+        withSubfields.computeIfAbsent(field.tag(), tag -> new ArrayList<>(2)).add(field);
+      }
+    }
+  }
+
+  List<MarcField> fields() {
+    return fields;
   }
 
   static MarcRecord of(ReceivedRecord record) {
@@ -51,7 +65,13 @@ record MarcRecord(List<MarcField> fields) {
     return position < text.length() ? text.charAt(position) : ' ';
   }
 
-  List<MarcField> all(String... tags) {
+  /** The fields of a tag that have subfields. */
+  List<MarcField> all(String tag) {
+    return withSubfields.getOrDefault(tag, List.of());
+  }
+
+  /** The fields of several tags, in the order of the record. */
+  List<MarcField> allOf(String... tags) {
     List<MarcField> found = new ArrayList<>();
     for (MarcField field : fields) {
       if (field.control().isEmpty() && field.is(tags)) {
@@ -61,13 +81,9 @@ record MarcRecord(List<MarcField> fields) {
     return found;
   }
 
-  Optional<MarcField> first(String... tags) {
-    for (MarcField field : fields) {
-      if (field.control().isEmpty() && field.is(tags)) {
-        return Optional.of(field);
-      }
-    }
-    return Optional.empty();
+  Optional<MarcField> first(String tag) {
+    List<MarcField> all = all(tag);
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
   }
 
   boolean any(String tag, Predicate<MarcField> test) {

@@ -79,10 +79,13 @@ final class MarcText {
 
   /** Without a full stop at the end, unless it belongs to an abbreviation or an initial. */
   static String withoutStop(String text) {
-    if (!text.endsWith(".") || text.endsWith("..")) {
+    if (!text.endsWith(".") || text.endsWith("...")) {
       return text;
     }
     String before = text.substring(0, text.length() - 1);
+    if (before.endsWith(".")) {
+      return before;
+    }
     int start = before.length();
     while (start > 0 && isOfWord(before.charAt(start - 1))) {
       start--;
@@ -99,16 +102,13 @@ final class MarcText {
     return Character.isLetterOrDigit(c) || c == '.';
   }
 
-  /** Without a square bracket whose partner stands in another subfield. */
+  /** Without a square bracket at its start or end whose partner stands in another subfield. */
   static String withPairedBrackets(String text) {
-    int open = text.indexOf('[');
-    int close = text.indexOf(']');
-    if (open >= 0 && close < 0) {
-      return tidy(text.substring(0, open) + text.substring(open + 1));
-    }
-    return close >= 0 && open < 0
-        ? tidy(text.substring(0, close) + text.substring(close + 1))
-        : text;
+    boolean opens = text.startsWith("[") && text.indexOf(']') < 0;
+    boolean closes = text.endsWith("]") && text.indexOf('[') < 0;
+    return opens
+        ? text.substring(1).strip()
+        : closes ? text.substring(0, text.length() - 1).strip() : text;
   }
 
   /** For comparing titles: letters and digits alone, in lower case. */

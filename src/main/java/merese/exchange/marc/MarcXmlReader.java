@@ -76,7 +76,13 @@ public final class MarcXmlReader implements RecordReader {
     void piece(Piece piece) {
       FilePlace place = new FilePlace(file, piece.line(), piece.column(), ++number);
       switch (piece.kind()) {
-        case RECORD, UNCLOSED -> record(place, piece);
+        case RECORD -> record(place, piece);
+        case UNCLOSED ->
+            refuse(
+                place,
+                piece,
+                "the record is not closed before the next, or the end of the file",
+                "close it, or get the whole file");
         case STRAY ->
             refuse(
                 place,
@@ -87,8 +93,8 @@ public final class MarcXmlReader implements RecordReader {
             refuse(
                 place,
                 piece,
-                "the file has a document type declaration (DOCTYPE), which is not read: it could"
-                    + " fetch other files; no entity that it defines is known",
+                "the file has a document type declaration (DOCTYPE); it is not read, since it could"
+                    + " fetch other files, and the entities that it defines are not known",
                 "take it out, and write what its entities stand for");
         case TOO_LONG ->
             refuse(
@@ -106,7 +112,7 @@ public final class MarcXmlReader implements RecordReader {
     private void record(FilePlace place, Piece piece) {
       String text;
       try {
-        text = charset.newDecoder().decode(ByteBuffer.wrap(piece.bytes())).toString();
+        text = decoded(piece.bytes());
       } catch (CharacterCodingException e) {
         refuse(
             place,
@@ -117,12 +123,21 @@ public final class MarcXmlReader implements RecordReader {
       }
       List<String> remarks = new ArrayList<>();
       try {
-        handing.record(place, "", fields.read(text, remarks), remarks, piece.bytes());
+        Optional<MarcRecord> plain = PlainXml.read(text);
+        MarcRecord record = plain.isPresent() ? plain.get() : fields.read(text, remarks);
+        handing.record(place, "", record, remarks, piece.bytes());
       } catch (BadRecord bad) {
         handing.refused(place, "", bad, piece.bytes());
       } catch (XmlFields.Broken broken) {
         broken(place, piece, text, broken);
       }
+    }
+
+    private String decoded(byte[] bytes) throws CharacterCodingException {
+      String text = new String(bytes, charset);
+      return text.indexOf('\ufffd') < 0
+          ? text
+          : charset.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
     }
 
     private void broken(FilePlace start, Piece piece, String text, XmlFields.Broken broken) {
@@ -140,17 +155,15 @@ public final class MarcXmlReader implements RecordReader {
               first ? start.column() + column - 1 : column,
               start.record());
       String near = text.substring(Math.max(0, at - SHOWN), at).strip();
-      boolean unclosed = piece.kind() == XmlPieces.Kind.UNCLOSED;
       refuse(
           place,
           piece,
-          (unclosed
-                  ? "the record that starts at line " + start.line() + " is not closed; it"
-                  : "the record that starts at line " + start.line())
+          "the record that starts at line "
+              + start.line()
               + " breaks off as XML after \""
               + near.replaceAll("\\s+", " ")
               + "\"",
-          unclosed ? "close it" : "mend it; & and < in a text are written &amp; and &lt;");
+          "mend it; & and < in a text are written &amp; and &lt;");
     }
 
     /** Not one element of MARC. */

@@ -21,7 +21,7 @@ final class PeopleMeaning {
 
   static List<Contributor> of(MarcRecord record) {
     List<Contributor> people = new ArrayList<>();
-    for (MarcField field : record.all(HEADINGS)) {
+    for (MarcField field : record.allOf(HEADINGS)) {
       for (Contributor person : of(field, record)) {
         if (!people.contains(person)) {
           people.add(person);

@@ -24,12 +24,10 @@ import merese.model.Work;
  * says otherwise since is made anew; without such a record, all are made.
  */
 final class Rewriting {
-  private final Outgoing source;
   private final Work now;
   private final List<MarcField> made;
 
   private Rewriting(Outgoing source) {
-    this.source = source;
     this.now = source.work().withOnly(source.edition());
     this.made = FieldMaker.make(source);
   }
@@ -80,7 +78,7 @@ final class Rewriting {
         fields.add(patched(field, changed));
       } else if (isFed(field, old, reading.kind(), changed)) {
         dropped.add(field);
-        takeInstead(field.tag(), wanted, fields);
+        takeInstead(field, wanted, fields);
       } else {
         fields.add(field);
       }
@@ -136,9 +134,9 @@ final class Rewriting {
     return wanted;
   }
 
-  /** The made fields of a tag, where the first old one stood. */
-  private static void takeInstead(String tag, List<MarcField> wanted, List<MarcField> to) {
-    List<MarcField> those = wanted.stream().filter(f -> f.is(tag)).toList();
+  /** The made fields that say the same, where the first old one stood. */
+  private static void takeInstead(MarcField old, List<MarcField> wanted, List<MarcField> to) {
+    List<MarcField> those = wanted.stream().filter(f -> f.place().equals(old.place())).toList();
     to.addAll(those);
     wanted.removeAll(those);
   }
@@ -153,7 +151,7 @@ final class Rewriting {
   }
 
   private static boolean isAfter(MarcField one, MarcField other) {
-    return !one.isLeader() && one.tag().compareTo(other.tag()) > 0;
+    return !one.isLeader() && one.place().compareTo(other.place()) > 0;
   }
 
   /** As an added entry, since there is a main entry that is not understood. */

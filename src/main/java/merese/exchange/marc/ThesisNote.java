@@ -15,7 +15,7 @@ final class ThesisNote {
       Pattern.compile(
           "^(?:[^(]*?)\\(([^)]*)\\)\\s*(?:--|—|–|-|,)\\s*(.*?)(?:,\\s*\\[?(?:c?[12]\\d{3})\\]?)?\\.?$");
   private static final Pattern WITHOUT_DEGREE =
-      Pattern.compile("^(?:[^-—–,]*?)(?:--|—|–|,)\\s*(.*?)(?:,\\s*\\[?(?:c?[12]\\d{3})\\]?)?\\.?$");
+      Pattern.compile("^(?:.*?)(?:--|—|–|, )\\s*(.*?)(?:,\\s*\\[?(?:c?[12]\\d{3})\\]?)?\\.?$");
 
   private ThesisNote() {}
 

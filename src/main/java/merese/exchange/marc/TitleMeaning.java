@@ -55,6 +55,7 @@ final class TitleMeaning {
     for (Subfield subfield : field.subfields()) {
       String text = MarcText.tidy(subfield.text());
       String bare = MarcText.withPairedBrackets(MarcText.bare(text, punctuated));
+      bare = bare.isEmpty() ? text : bare; // a title that is a mark
       switch (subfield.code()) {
         case 'a' -> append(title, title.isEmpty() ? "" : "; ", bare);
         case 'b' -> {

@@ -18,13 +18,11 @@ import merese.model.Work;
 
 /** Makes the fields that {@link WhereMeaning} reads: 502, 518, 773, 852, 856 and 857. */
 final class WhereFields {
-  private final Outgoing source;
   private final Work work;
   private final Edition edition;
   private final List<MarcField> fields = new ArrayList<>();
 
   private WhereFields(Outgoing source) {
-    this.source = source;
     this.work = source.work();
     this.edition = source.edition();
   }

@@ -1,24 +1,15 @@
 package merese.exchange.marc;
 
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
-import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import merese.exchange.marc.MarcField.Subfield;
 
-/** Reads the text of one MARCXML record. No DTD, no entity but XML's own five, nothing fetched. */
+/** Reads the texts of MARCXML records. */
 final class XmlFields {
-  private final XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-
-  XmlFields() {
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, false);
-    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-  }
+  private final XmlFeed feed = new XmlFeed();
 
   /** That a record breaks off as XML; where, in its text. */
   static final class Broken extends Exception {
@@ -48,19 +39,23 @@ final class XmlFields {
    * @throws BadRecord for what is XML, but no MARC
    */
   MarcRecord read(String text, List<String> remarks) throws Broken, BadRecord {
+    boolean whole = false;
     try {
-      XMLStreamReader xml = factory.createXMLStreamReader(new StringReader(text));
-      xml.next();
+      XMLStreamReader xml = feed.start(text);
       List<MarcField> fields = new ArrayList<>();
       while (isStart(xml)) {
         fields.add(field(xml, remarks));
       }
-      while (xml.hasNext()) {
-        xml.next();
-      }
+      feed.end();
+      whole = true;
       return new MarcRecord(fields);
     } catch (XMLStreamException e) {
-      throw new Broken(e.getLocation().getLineNumber(), e.getLocation().getColumnNumber());
+      int line = feed.line(e.getLocation().getLineNumber());
+      throw new Broken(line, e.getLocation().getColumnNumber());
+    } finally {
+      if (!whole) {
+        feed.breakOff();
+      }
     }
   }
 

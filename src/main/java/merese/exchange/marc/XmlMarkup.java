@@ -13,6 +13,14 @@ final class XmlMarkup {
   /** For comments, CDATA and instructions: up to where in the stream none ends. */
   private final long[] endless = new long[3];
 
+  /** For the same: where in the stream the next one ends. */
+  private final long[] closing = {-1, -1, -1};
+
+  /** Where in the stream the end of a record was found; and up to where there is none. */
+  private long endOfRecord = -1;
+
+  private long none;
+
   XmlMarkup(Window window) {
     this.window = window;
   }
@@ -86,15 +94,40 @@ final class XmlMarkup {
     return window.at(tag + 1) == '?' ? after(2, tag, 2, "?>") : tag + 1;
   }
 
+  /**
+   * The same in a record; one that holds the end of a record is taken to be broken, as where its
+   * own end is lost and that of a later one is found.
+   */
+  int endOfOtherInRecord(int tag) throws IOException {
+    int end = endOfOther(tag);
+    long known = window.passed() + tag;
+    if (endOfRecord < known) {
+      endOfRecord = Math.max(none, known);
+      int at = (int) (endOfRecord - window.passed());
+      while (at >= 0 && !(window.is(at, "</") && isNamed(at + 2, "record"))) {
+        at = window.find('<', at + 1, end);
+      }
+      none = at < 0 ? window.passed() + end - 1 : none;
+      endOfRecord = at < 0 ? -1 : window.passed() + at;
+    }
+    return endOfRecord >= known && endOfRecord < window.passed() + end ? tag + 1 : end;
+  }
+
   private int after(int kind, int tag, int length, String close) throws IOException {
     int limit = tag + XmlPieces.LIMIT;
-    int at = Math.max(tag + length, (int) Math.min(limit, endless[kind] - window.passed()));
+    int from = tag + length;
+    long known = closing[kind] - window.passed();
+    if (known >= from) {
+      return known < limit ? (int) known + close.length() : tag + 1;
+    }
+    int at = (int) Math.max(from, Math.min(limit, endless[kind] - window.passed()));
     while (at < limit) {
       at = window.find(close.charAt(0), at, limit);
       if (at < 0) {
         break;
       }
       if (window.is(at, close)) {
+        closing[kind] = window.passed() + at;
         return at + close.length();
       }
       at++;

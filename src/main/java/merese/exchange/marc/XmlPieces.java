@@ -32,6 +32,7 @@ final class XmlPieces {
   private int at;
   private boolean stray;
   private boolean sawMarc;
+  private boolean sawDoctype;
   private byte[] head = {};
 
   /** What a piece is. */
@@ -108,7 +109,8 @@ final class XmlPieces {
   }
 
   private Optional<Piece> other(int tag) throws IOException {
-    if (!stray && markup.isDoctype(tag)) {
+    if (!stray && !sawDoctype && markup.isDoctype(tag)) {
+      sawDoctype = true; // there can be only one
       int end = markup.endOfDoctype(tag);
       if (end > tag + 1) {
         pass(tag);
@@ -129,6 +131,11 @@ final class XmlPieces {
   }
 
   private Optional<Piece> open(int start) throws IOException {
+    int first = window.at(start + 1);
+    if (!Character.isLetter(first) && first != '_' && first != ':' && first < 0x80) {
+      at = start + 1;
+      return Optional.empty();
+    }
     int end = markup.endOfTag(start);
     Tag tag = new Tag(markup.name(start + 1), markup.text(start, end));
     if (scopes.isRecord(tag)) {
@@ -175,7 +182,7 @@ final class XmlPieces {
       }
       from = tag + 1;
       switch (window.at(from)) {
-        case '!', '?' -> from = markup.endOfOther(tag);
+        case '!', '?' -> from = markup.endOfOtherInRecord(tag);
         case '/' -> {
           if (markup.isNamed(tag + 2, "record")) {
             return take(Kind.RECORD, markup.endOfTag(tag));

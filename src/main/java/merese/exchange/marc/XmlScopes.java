@@ -19,7 +19,7 @@ final class XmlScopes {
   private static final Set<String> NAMESPACES =
       Set.of(MARC, MARC + "/", "info:lc/xmlns/marcxchange-v1", "info:lc/xmlns/marcxchange-v2");
 
-  private static final int DEEPEST = 1000;
+  private static final int DEEPEST = 64;
   private static final Pattern PREFIX = Pattern.compile("[A-Za-z_][A-Za-z0-9_.\\-]*");
   private static final Pattern DECLARATION =
       Pattern.compile("\\sxmlns(?::([\\w.\\-]+))?\\s*=\\s*(?:\"([^\"]*)\"|'([^']*)')");

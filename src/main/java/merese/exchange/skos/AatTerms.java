@@ -16,8 +16,8 @@ import merese.exchange.UnreadableException;
 /**
  * Concepts of the Art &amp; Architecture Thesaurus with their terms, as a table: the concept's
  * number, the thesaurus's facet, and the terms with bars between, the preferred one first. The
- * columns stand apart by tabs and are named by the first line; lines that begin with "#" are
- * passed over.
+ * columns stand apart by tabs and are named by the first line; lines that begin with "#" are passed
+ * over.
  *
  * @param concepts in the order of the file, each number once
  */

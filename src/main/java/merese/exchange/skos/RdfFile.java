@@ -97,6 +97,8 @@ final class RdfFile {
     }
   }
 
+  /** Jena has marked the option for removal and gives no other; without it tags are rewritten. */
+  @SuppressWarnings("removal")
   private void jena(Lang lang, InputStream in) {
     RDFParserBuilder parser =
         RDFParser.create()
@@ -226,5 +228,4 @@ final class RdfFile {
           plain ? Optional.empty() : Optional.of(type));
     }
   }
-
 }

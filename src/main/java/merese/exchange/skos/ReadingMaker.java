@@ -106,8 +106,7 @@ final class ReadingMaker {
         with(object, maker -> maker.related.add(subject));
       }
       case Skos.HAS_TOP_CONCEPT -> with(object, maker -> maker.schemes.add(subject));
-      case Skos.TOP_CONCEPT_OF, Skos.IN_SCHEME ->
-          with(subject, maker -> maker.schemes.add(object));
+      case Skos.TOP_CONCEPT_OF, Skos.IN_SCHEME -> with(subject, maker -> maker.schemes.add(object));
       default -> {}
     }
   }
@@ -216,7 +215,8 @@ final class ReadingMaker {
       remarks.add(
           new Remark(
               Optional.empty(),
-              statements.inNamedGraphs + " statements stand in named graphs; read as if they did"
+              statements.inNamedGraphs
+                  + " statements stand in named graphs; read as if they did"
                   + " not"));
     }
     int others = 0;

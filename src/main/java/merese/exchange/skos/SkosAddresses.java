@@ -69,8 +69,7 @@ public record SkosAddresses(String base) {
     StringBuilder out = new StringBuilder(id.length());
     for (byte b : id.getBytes(StandardCharsets.UTF_8)) {
       char c = (char) (b & 0xFF);
-      boolean plain =
-          (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+      boolean plain = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
       if (plain || UNRESERVED.indexOf(c) >= 0) {
         out.append(c);
       } else {

@@ -10,8 +10,8 @@ import merese.exchange.UnreadableException;
  *
  * <p>Guarantees: nothing is fetched, neither an entity nor a context nor an import; a fault of the
  * syntax is an {@link UnreadableException} with file, line and column; a concept that breaks a
- * condition of SKOS changes none of the others. Statements about anything but concepts,
- * collections and schemes are left out with a remark.
+ * condition of SKOS changes none of the others. Statements about anything but concepts, collections
+ * and schemes are left out with a remark.
  *
  * <p>Of the conditions of the SKOS Reference, S9, S14 and S37 refuse the concept: nothing tells
  * whether it is one, or which of two labels is preferred, since the order of a file means nothing

@@ -9,7 +9,7 @@ import java.util.Optional;
 public enum SkosSyntax {
   TURTLE("Turtle", List.of(".ttl", ".turtle")),
   N_TRIPLES("N-Triples", List.of(".nt")),
-  RDF_XML("RDF/XML", List.of(".rdf", ".xml", ".owl", ".skos")),
+  RDF_XML("RDF/XML", List.of(".rdf", ".xml", ".owl")),
   JSON_LD("JSON-LD", List.of(".jsonld", ".json"));
 
   private final String words;

@@ -66,9 +66,8 @@ public final class SkosWriter {
    * @param kept what earlier imports kept of concepts and has no place in a vocabulary: records of
    *     the format "skos", each under the concept's address
    */
-  public void write(Thesaurus thesaurus, List<ReceivedRecord> kept, Writer out)
-      throws IOException {
-    new Writing(thesaurus, Kept.of(kept, addresses)).write(out);
+  public void write(Thesaurus thesaurus, List<ReceivedRecord> kept, Writer out) throws IOException {
+    new Writing(thesaurus, Kept.of(kept, addresses, thesaurus)).write(out);
   }
 
   /** The statements of one vocabulary. */
@@ -82,9 +81,7 @@ public final class SkosWriter {
       this.kept = kept;
       for (Concept concept : thesaurus.concepts()) {
         for (Concept.LookAlike other : concept.lookAlikes()) {
-          statedElsewhere
-              .computeIfAbsent(other.concept(), id -> new ArrayList<>())
-              .add(concept);
+          statedElsewhere.computeIfAbsent(other.concept(), id -> new ArrayList<>()).add(concept);
         }
       }
     }
@@ -152,7 +149,7 @@ public final class SkosWriter {
       matches(out, concept);
       labelNotes(out, concept);
       OwnNotes.status(concept.status()).ifPresent(s -> note(out, Rdf.EDITORIAL_NOTE, s));
-      kept.write(out, concept, thesaurus);
+      kept.write(out, concept, language);
       out.end();
     }
 
@@ -171,10 +168,7 @@ public final class SkosWriter {
     private void lookAlikes(TurtleBlocks out, Concept concept) {
       for (Concept.LookAlike other : concept.lookAlikes()) {
         String id = other.concept();
-        note(
-            out,
-            Skos.SCOPE_NOTE,
-            OwnNotes.mistakenFor(id, thesaurus.label(id), other.test()));
+        note(out, Skos.SCOPE_NOTE, OwnNotes.mistakenFor(id, thesaurus.label(id), other.test()));
       }
       for (Concept stating : statedBy(concept)) {
         for (Concept.LookAlike pair : stating.lookAlikes()) {
@@ -199,7 +193,10 @@ public final class SkosWriter {
       for (Concept.Match match : concept.matches()) {
         if (Turtle.isAbsoluteIri(match.uri())) {
           out.resource(SkosGraph.property(match.kind()), match.uri());
-        } else {
+        }
+      }
+      for (Concept.Match match : concept.matches()) {
+        if (!Turtle.isAbsoluteIri(match.uri())) {
           note(out, Rdf.EDITORIAL_NOTE, OwnNotes.matchWithoutAddress(match));
         }
       }

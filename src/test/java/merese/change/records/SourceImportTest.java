@@ -66,14 +66,11 @@ class SourceImportTest {
     return applied(bib, ImportOptions.NONE);
   }
 
-  private SourceImport read(String bib, ImportOptions options, boolean toApply)
-      throws IOException {
+  private SourceImport read(String bib, ImportOptions options, boolean toApply) throws IOException {
     SourceImport importing = new SourceImport(library, options, toApply);
     BibtexReader reader = new BibtexReader();
     reader.read(
-        "list.bib",
-        new ByteArrayInputStream(bib.getBytes(StandardCharsets.UTF_8)),
-        importing);
+        "list.bib", new ByteArrayInputStream(bib.getBytes(StandardCharsets.UTF_8)), importing);
     importing.endOfFile("list.bib", reader.wrapping());
     return importing;
   }
@@ -143,8 +140,7 @@ class SourceImportTest {
       ImportResult result =
           applied("@book{Quenby-1949, author={Ruddick, Tom}, title={Feet}, year=1950}");
       assertEquals(List.of("Quenby-1949-b"), keys(result.added()));
-      assertEquals(
-          List.of("the file calls it \"Quenby-1949\""), result.added().get(0).remarks());
+      assertEquals(List.of("the file calls it \"Quenby-1949\""), result.added().get(0).remarks());
       assertEquals("Feet", works().stream().map(Work::title).sorted().findFirst().orElseThrow());
     }
 
@@ -371,8 +367,7 @@ class SourceImportTest {
       Path file = library.path().resolve("works/quenby-neck-and-stopper.json");
       Files.writeString(file, Files.readString(file).replace("London", "Bristol"));
       Map<String, String> before = files();
-      assertThrows(
-          LibraryException.class, () -> importing.apply(n -> {}));
+      assertThrows(LibraryException.class, () -> importing.apply(n -> {}));
       assertEquals(before, files());
     }
   }
@@ -382,7 +377,8 @@ class SourceImportTest {
     Path other = folder.resolve("other");
     library =
         new SmallLibrary()
-            .book("Quenby", 1949, "Neck and Stopper", SmallLibrary.prints("bladed ring").text("p. 3"))
+            .book(
+                "Quenby", 1949, "Neck and Stopper", SmallLibrary.prints("bladed ring").text("p. 3"))
             .write(other);
     applied(
         BOOK

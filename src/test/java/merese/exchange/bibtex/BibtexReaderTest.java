@@ -66,8 +66,21 @@ class BibtexReaderTest {
     @ParameterizedTest
     @ValueSource(
         strings = {
-          "@", "@a{", "@comment{", "\n@comment{", "\n@book{a,", "{", "@a{b,c=\"", "%", "@string{a=a#",
-          "}", "@a ", "\n@a ", "@a(", ",", "@misc{a, title = {b}},"
+          "@",
+          "@a{",
+          "@comment{",
+          "\n@comment{",
+          "\n@book{a,",
+          "{",
+          "@a{b,c=\"",
+          "%",
+          "@string{a=a#",
+          "}",
+          "@a ",
+          "\n@a ",
+          "@a(",
+          ",",
+          "@misc{a, title = {b}},"
         })
     void longRunsOfOnePieceAreReadToTheEnd(String piece) {
       Handed handed = read(piece.repeat(50_000));
@@ -111,8 +124,7 @@ class BibtexReaderTest {
     private static final int COUNT = 30_000;
 
     private InputStream file() {
-      String entry =
-          "@incollection{k%d, title = {Stems}, crossref = {book%d},\n note = {%s}}\n%s";
+      String entry = "@incollection{k%d, title = {Stems}, crossref = {book%d},\n note = {%s}}\n%s";
       String parent = "@book{book%d, booktitle = {Severn Papers %d}, title = {Papers}}\n";
       return new SequenceInputStream(
           Collections.enumeration(
@@ -211,7 +223,6 @@ class BibtexReaderTest {
     Handed mended =
         Handed.read(wrapping.before() + verbatim + "}" + wrapping.between() + wrapping.after());
     assertEquals(
-        "Severn Press and Sons",
-        mended.sources.get(0).received().field("publisher").orElseThrow());
+        "Severn Press and Sons", mended.sources.get(0).received().field("publisher").orElseThrow());
   }
 }

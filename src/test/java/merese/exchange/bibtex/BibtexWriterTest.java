@@ -11,8 +11,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import merese.exchange.Aspect;
 import merese.exchange.Outgoing;
@@ -103,7 +105,8 @@ class BibtexWriterTest {
       assertEquals("cullet:proc", keys.get(keys.size() - 1));
       List<String> others = keys.subList(0, keys.size() - 1);
       assertEquals(List.copyOf(new TreeSet<>(others)), others);
-      assertEquals(2, keys(older().written(Flavour.BIBLATEX)).indexOf("cullet:proc"));
+      List<String> byKey = keys(older().written(Flavour.BIBLATEX));
+      assertEquals(List.copyOf(new TreeSet<>(byKey)), byKey);
     }
 
     @Test
@@ -119,21 +122,20 @@ class BibtexWriterTest {
       assertEquals(
           List.of(
               "author = {Lutwyck, Everard}",
-              "title = {The {Wine} {Glass:} Of {Our} ``Forefathers''}",
+              "title = {The {Wine} {Glass:} Of {Our} {``Forefathers''}}",
               "edition = {2nd}",
               "publisher = {{Dorrand and Son}}",
               "address = {London and Edinburgh}",
               "year = {1912}",
               "origdate = {1910}",
               "isbn = {978-0-306-40615-7}",
-              "note = {Date: 1912-05\\textasciitilde}",
+              "note = {Reprint of the edition of 1910. Date: 1912-05{\\textasciitilde}. Illustrated"
+                  + " by Ruth Casswell}",
               "keywords = {primary, monograph}",
               "langid = {british}",
-              "editora = {Casswell, Ruth}",
-              "editoratype = {illustrator}",
               "maintitle = {The Collector's Shelf}",
               "volume = {B}"),
-          entry(bib.replace("{\\textasciitilde}", "\\textasciitilde"), "lutwyck"));
+          entry(bib, "lutwyck"));
       assertTrue(entry(bib, "chemist").contains("type = {Technical Report}"));
       assertTrue(entry(bib, "ollerby").contains("journal = {Transactions: Glass}"));
       assertFalse(bib.contains("crossref") || bib.contains("@set") || bib.contains("xdata"), bib);
@@ -204,7 +206,7 @@ class BibtexWriterTest {
     @Test
     void ofALongChainEnd() throws IOException {
       StringBuilder bib = new StringBuilder();
-      for (int i = 0; i < 3000; i++) {
+      for (int i = 0; i < 1000; i++) {
         bib.append("@book{b" + i + ", title = {T" + i + "}, crossref = {b" + (i + 1) + "}}\n");
       }
       BibLibrary library = BibLibrary.read(bib.toString());
@@ -285,8 +287,7 @@ class BibtexWriterTest {
           Aspect.DATE,
           "@book{a, title = {A}, year = {c. 1930}}",
           "- year = {{\\noopsort{1926a}}1926}",
-          "+ year = {1930}",
-          "+ note = {Date: c. 1930}");
+          "+ year = {c. 1930}");
       assertChanges(
           "Farrow:88",
           Aspect.TITLE,
@@ -317,6 +318,22 @@ class BibtexWriterTest {
           "- volume = {3}",
           "+ series = {Guides}");
       assertChanges("lutwyck", Aspect.LINEAGE, "@book{a, title = {A}}", "- origdate = {1910}");
+    }
+
+    @Test
+    void aNoteOfOurOwnSaysEachThingOnce() throws IOException {
+      BibLibrary list =
+          BibLibrary.read(
+              "@booklet{a, author = {{B \\& Y}}, title = {T}, year = {1842},"
+                  + " note = {Date: [c. 1842]. Reprint of the edition of 1840. Osmere, 12\\%},"
+                  + " keywords = {printed trade list}}");
+      assertChanges(
+          entry(list.written(Flavour.BIBTEX), "a"),
+          lines(list, "a", Aspect.DATE, work("@book{b, title = {B}, year = {1850}}")),
+          "- year = {1842}",
+          "- note = {Date: [c. 1842]. Reprint of the edition of 1840. Osmere, 12\\%}",
+          "+ year = {1850}",
+          "+ note = {Reprint of the edition of 1840. Osmere, 12\\%}");
     }
 
     @Test
@@ -351,31 +368,51 @@ class BibtexWriterTest {
       assertTrue(bib.contains("keywords = {glass, decanters, sale catalogue}"), bib);
     }
 
-    /** What a changed part says is read again, but for what the format has no field for. */
+    /** What a record has no field for, so that its note says it. */
+    private static final Map<String, String> UNSAID =
+        Map.of(
+            "ARCHIVE", "only a thesis has a field for where it is kept",
+            "CONTAINER", "what is whole stands in nothing, and only a journal has issues",
+            "ONLINE", "a tilde is written %7E, which is the same (RFC 3986, section 6.2.2.2)",
+            "PLACES", "the place of a patent is where it holds",
+            "SERIES", "the number of an article or report is not that of a series");
+
+    /** Each part of each source in turn becomes that of another. */
     @Test
     void everyPartIsReadAgainAsItIs() throws IOException {
-      Set<String> lost = new TreeSet<>();
+      Map<String, Set<String>> unsaid = new TreeMap<>();
       for (BibLibrary library : List.of(older(), newer())) {
-        Flavour flavour =
-            library.sources().get(0).id().equals("lutwyck") ? Flavour.BIBLATEX : Flavour.BIBTEX;
         for (Outgoing source : library.sources()) {
+          Set<String> tried = new TreeSet<>();
           for (Outgoing other : library.sources()) {
             for (Aspect aspect : EnumSet.complementOf(EnumSet.of(Aspect.KIND))) {
-              Work wanted = aspect.taken(source.work(), other.work());
-              BibLibrary changed = library.with(source.id(), work -> wanted);
-              BibLibrary again = BibLibrary.read(changed.written(flavour));
-              Work read = again.source(source.edition().received().get(0).id()).work();
-              Set<Aspect> differing = Aspect.differing(wanted, read);
-              differing.remove(Aspect.NOTED_AS);
-              if (!differing.isEmpty()) {
-                lost.add(
-                    flavour + " " + source.id() + " < " + other.id() + " " + aspect + differing);
+              boolean same = aspect.isSame(source.work(), other.work());
+              if (!same && tried.add(aspect + aspect.printed(other.work()))) {
+                differing(library, source, other, aspect)
+                    .forEach(
+                        d ->
+                            unsaid
+                                .computeIfAbsent(d.name(), k -> new TreeSet<>())
+                                .add(source.id() + " < " + other.id() + ", " + aspect));
               }
             }
           }
         }
       }
-      assertEquals("", String.join("\n", lost));
+      assertEquals(UNSAID.keySet(), unsaid.keySet(), unsaid::toString);
+    }
+
+    private static Set<Aspect> differing(
+        BibLibrary library, Outgoing source, Outgoing other, Aspect aspect) throws IOException {
+      ReceivedRecord record = source.edition().received().get(0);
+      Flavour flavour = record.format().equals("biblatex") ? Flavour.BIBLATEX : Flavour.BIBTEX;
+      Work wanted = aspect.taken(source.work(), other.work());
+      String written = library.with(source.id(), work -> wanted).written(flavour);
+      BibLibrary again = BibLibrary.read(written);
+      Set<Aspect> differing = Aspect.differing(wanted, again.source(record.id()).work());
+      differing.remove(Aspect.NOTED_AS);
+      assertEquals(written, again.written(flavour), source.id() + " < " + other.id() + aspect);
+      return differing;
     }
   }
 }

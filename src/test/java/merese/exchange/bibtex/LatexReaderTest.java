@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
-import net.jqwik.api.Group;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.CharRange;
 import net.jqwik.api.constraints.StringLength;
@@ -27,7 +26,8 @@ class LatexReaderTest {
   static Stream<Arguments> lines() throws IOException {
     try (InputStream in = LatexReaderTest.class.getResourceAsStream("latex-to-text.txt")) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return text.lines()
+      return text
+          .lines()
           .skip(1)
           .map(line -> Arguments.of(line.split(" \\| ")[0], line.split(" \\| ")[1]))
           .toList()
@@ -62,8 +62,21 @@ class LatexReaderTest {
 
     static Stream<String> others() {
       return Stream.of(
-          "\\v{C}", "\\v{d}", "\\v s", "{\\v{z}}", "\\r{U}", "\\r u", "\\ss", "\\ae",
-          "\\o", "\\O", "\\aa", "\\AA", "a--b", "a---b", "``a''");
+          "\\v{C}",
+          "\\v{d}",
+          "\\v s",
+          "{\\v{z}}",
+          "\\r{U}",
+          "\\r u",
+          "\\ss",
+          "\\ae",
+          "\\o",
+          "\\O",
+          "\\aa",
+          "\\AA",
+          "a--b",
+          "a---b",
+          "``a''");
     }
 
     @ParameterizedTest
@@ -74,34 +87,28 @@ class LatexReaderTest {
     }
   }
 
-  @Group
-  class OfOurOwnExport {
-    /** All letters up to the end of Latin Extended Additional; quotation marks become round. */
-    @Property(tries = 1000, seed = "2")
-    void isTheTextAgain(
-        @ForAll
-            @StringLength(max = 40)
-            @CharRange(from = ' ', to = '~')
-            @CharRange(from = '\u00A1', to = '\u00AC')
-            @CharRange(from = '\u00AE', to = '\u024F')
-            @CharRange(from = '\u0370', to = '\u0377')
-            @CharRange(from = '\u1E00', to = '\u1EFF')
-            String text) {
-      String quotesApart = text.replaceAll("[\"'`«»]", "x");
-      String expected =
-          Normalizer.normalize(quotesApart, Normalizer.Form.NFC).strip().replaceAll(" +", " ");
-      assertEquals(expected, LatexReader.plain(LatexText.of(quotesApart)));
-    }
+  /** All letters up to the end of Latin Extended Additional; quotation marks become round. */
+  @Property(tries = 1000, seed = "2")
+  void ourOwnExportIsTheTextAgain(
+      @ForAll
+          @StringLength(max = 40)
+          @CharRange(from = ' ', to = '~')
+          @CharRange(from = '\u00A1', to = '\u00AC')
+          @CharRange(from = '\u00AE', to = '\u024F')
+          @CharRange(from = '\u0370', to = '\u0377')
+          @CharRange(from = '\u1E00', to = '\u1EFF')
+          String text) {
+    String quotesApart = text.replaceAll("[\"'`«»]", "x");
+    String expected =
+        Normalizer.normalize(quotesApart, Normalizer.Form.NFC).strip().replaceAll(" +", " ");
+    assertEquals(expected, LatexReader.plain(LatexText.of(quotesApart)));
   }
 
-  @Group
-  class AnyText {
-    @Property(tries = 1000, seed = "3")
-    void isRead(@ForAll @StringLength(max = 60) String text) {
-      String plain = LatexReader.plain(text);
-      assertEquals(plain.strip(), plain);
-      assertFalse(plain.chars().anyMatch(Character::isISOControl));
-    }
+  @Property(tries = 1000, seed = "3")
+  void anyTextIsRead(@ForAll @StringLength(max = 60) String text) {
+    String plain = LatexReader.plain(text);
+    assertEquals(plain.strip(), plain);
+    assertFalse(plain.chars().anyMatch(Character::isISOControl));
   }
 
   @Nested

@@ -45,8 +45,7 @@ class NameReaderTest {
               plain(read.first()), plain(read.von()), plain(read.last()), plain(read.jr()));
       return read.last().startsWith("{") && read.first().isEmpty() && read.von().isEmpty()
           ? new Name.Body(parts.last())
-          : new Name.Person(
-              parts.last(), some(parts.first()), some(parts.von()), some(parts.jr()));
+          : new Name.Person(parts.last(), some(parts.first()), some(parts.von()), some(parts.jr()));
     }
 
     /** A command that LaTeX does not know prints its argument alone. */
@@ -74,7 +73,8 @@ class NameReaderTest {
         StringBuilder key = new StringBuilder(person.shortForm());
         for (String word : person.given().orElse("").split("[ -]")) {
           String first = purified(word).replaceAll("[^a-z]", ""); // a digit is no initial
-          key.append(' ').append(word.startsWith("Œ") ? "oe" : first.isEmpty() ? "" : first.substring(0, 1));
+          key.append(' ')
+              .append(word.startsWith("Œ") ? "oe" : first.isEmpty() ? "" : first.substring(0, 1));
         }
         return purified(key + " " + person.suffix().orElse("")).strip().replaceAll(" +", " ");
       }

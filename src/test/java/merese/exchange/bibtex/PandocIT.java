@@ -13,12 +13,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import merese.testing.Exports;
 import merese.citation.Citations;
 import merese.citation.Output;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.testing.DemoLibrary;
+import merese.testing.Exports;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

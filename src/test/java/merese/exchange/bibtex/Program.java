@@ -14,7 +14,8 @@ import java.util.stream.Stream;
 /** A program of the Debian packages texlive-binaries, texlive-latex-base, biber and pandoc. */
 public record Program(int code, String output) {
   /** Skips the test, saying why, where the program is not installed. */
-  public static Program run(Path folder, String... command) throws IOException, InterruptedException {
+  public static Program run(Path folder, String... command)
+      throws IOException, InterruptedException {
     assumeTrue(isInstalled(command[0]), command[0] + " is not installed; .ci/run installs it");
     Path output = Files.createTempFile(folder, "output", ".txt");
     Process process =

@@ -14,9 +14,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import merese.testing.Exports;
 import merese.shelf.Shelf;
 import merese.testing.DemoLibrary;
+import merese.testing.Exports;
 import merese.testing.HostileLibrary;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -107,6 +107,52 @@ class ProgramsIT {
       return ran.output().lines().filter(line -> !line.startsWith("INFO - ")).toList();
     }
 
+    private void biblatex(Shelf shelf) throws IOException {
+      Files.writeString(folder.resolve("all.bib"), BibExports.of(shelf, Flavour.BIBLATEX));
+    }
+
+    /**
+     * What the demo does not have, and the type for films: its data model gives it no fields, since
+     * the standard styles print it as misc.
+     */
+    @Test
+    void missesInWhatIsForBiblatexOnlyWhatTheSourcesDoNotHave() throws Exception {
+      try (Shelf shelf = DemoLibrary.open(folder.resolve("demo"))) {
+        biblatex(shelf);
+      }
+      assertEquals(
+          List.of(
+              "brackenford-directory-1817: Missing mandatory field 'author'",
+              "cruet-frame-1904: Missing mandatory field 'author'",
+              "cullet-newsletter-1994: Missing mandatory field 'author'",
+              "few-words-undated: Missing mandatory field - one of 'author, editor' must be"
+                  + " defined",
+              "few-words-undated: Missing mandatory field - one of 'date, year' must be defined",
+              "scarthwaite-2019: Invalid field 'author' for entrytype 'video'",
+              "scarthwaite-2019: Invalid field 'organization' for entrytype 'video'",
+              "scarthwaite-2019: Invalid field 'title' for entrytype 'video'",
+              "yelland-1869: Missing mandatory field 'number'"),
+          byEntry());
+    }
+
+    @Test
+    void findsNothingInAHostileLibraryForBiblatexButFilms() throws Exception {
+      try (Shelf shelf = HostileLibrary.make().open(folder.resolve("hostile"))) {
+        biblatex(shelf);
+      }
+      assertEquals(
+          List.of(),
+          byEntry().stream().filter(line -> !line.endsWith("for entrytype 'video'")).toList());
+    }
+
+    private List<String> byEntry() throws Exception {
+      return complaints().stream()
+          .map(line -> line.replaceFirst("WARN - Datamodel: Entry '(.*)' \\(.*?\\)", "$1"))
+          .filter(line -> !line.startsWith("INFO"))
+          .sorted()
+          .toList();
+    }
+
     /**
      * What biblatex asks for and the original BibTeX does not: each book without an editor has an
      * author, each essay's book an editor, and everything a date. Nothing true could be written
@@ -123,11 +169,7 @@ class ProgramsIT {
               "quenby-1977:intro: Missing mandatory field 'editor'",
               "severn-1965:entries: Missing mandatory field 'editor'",
               "severn-1965:necks: Missing mandatory field 'editor'"),
-          complaints().stream()
-              .map(line -> line.replaceFirst("WARN - Datamodel: Entry '(.*)' \\(.*?\\)", "$1"))
-              .filter(line -> !line.startsWith("INFO"))
-              .sorted()
-              .toList());
+          byEntry());
     }
 
     @Test

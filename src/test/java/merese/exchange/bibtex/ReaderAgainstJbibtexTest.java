@@ -75,8 +75,7 @@ class ReaderAgainstJbibtexTest {
         entry
             .getFields()
             .forEach(
-                (key, value) ->
-                    fields.add(lower(key) + " = " + collapsed(value.toUserString())));
+                (key, value) -> fields.add(lower(key) + " = " + collapsed(value.toUserString())));
         lines.append('\n');
         fields.stream().sorted().forEach(f -> lines.append(f).append('\n'));
         theirs.add(lines.toString());

@@ -41,8 +41,7 @@ class ReaderIT {
         out.append("@" + record.type() + "{" + record.id() + ",\n");
         record
             .fields()
-            .forEach(
-                f -> out.append(f.name() + " = " + StoredValue.written(f.value()) + ",\n"));
+            .forEach(f -> out.append(f.name() + " = " + StoredValue.written(f.value()) + ",\n"));
         out.append("}\n");
       }
     }

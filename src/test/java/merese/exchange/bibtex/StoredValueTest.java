@@ -68,7 +68,8 @@ class StoredValueTest {
   Arbitrary<String> values() {
     Arbitrary<String> names = Arbitraries.of("jan", "DEC", "acm", "a:b", "1961");
     Arbitrary<String> inside =
-        Arbitraries.of("jul", "a", " ", "#", " # ", "\"\"", "{b}", "{ # jul}", "=", "'", "\t", "x y");
+        Arbitraries.of(
+            "jul", "a", " ", "#", " # ", "\"\"", "{b}", "{ # jul}", "=", "'", "\t", "x y");
     Arbitrary<String> texts =
         inside.list().ofMaxSize(6).map(parts -> "{" + String.join("", parts) + "}");
     return Arbitraries.oneOf(names, texts)

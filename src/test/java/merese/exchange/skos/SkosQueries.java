@@ -25,7 +25,13 @@ final class SkosQueries {
   private static final String RELATED =
       "(skos:related|^skos:related|skos:relatedMatch|^skos:relatedMatch)";
   private static final String CONCEPT =
-      "{ ?x a skos:Concept } UNION { ?x " + UP + "|^" + UP + "|" + RELATED + " ?o }"
+      "{ ?x a skos:Concept } UNION { ?x "
+          + UP
+          + "|^"
+          + UP
+          + "|"
+          + RELATED
+          + " ?o }"
           + " UNION { ?x skos:topConceptOf|^skos:hasTopConcept ?s }";
   private static final String SCHEME =
       "{ ?x a skos:ConceptScheme } UNION { ?c skos:inScheme|skos:topConceptOf|^skos:hasTopConcept ?x }";
@@ -46,7 +52,16 @@ final class SkosQueries {
         "?x skos:prefLabel ?a , ?b FILTER (str(?a) < str(?b) && lcase(lang(?a)) = lcase(lang(?b)))");
     ASKED.put("S27", "?x " + RELATED + " ?y . ?x " + UP + "+ ?y");
     ASKED.put(
-        "S37", "{ {" + COLLECTION + "} {" + CONCEPT + "} } UNION { {" + COLLECTION + "} {" + SCHEME + "} }");
+        "S37",
+        "{ {"
+            + COLLECTION
+            + "} {"
+            + CONCEPT
+            + "} } UNION { {"
+            + COLLECTION
+            + "} {"
+            + SCHEME
+            + "} }");
     ASKED.put(
         "S46",
         "?x (skos:exactMatch|^skos:exactMatch)+ ?y ."

@@ -89,7 +89,8 @@ class SkosReaderTest {
     @Test
     void areSeenFromBothEnds() {
       SkosReading reading =
-          turtle("ex:knop skos:narrower ex:ball . ex:ball a skos:Concept . ex:cut skos:related ex:knop .");
+          turtle(
+              "ex:knop skos:narrower ex:ball . ex:ball a skos:Concept . ex:cut skos:related ex:knop .");
       assertEquals(List.of("https://example.org/glass/knop"), concept(reading, "ball").broader());
       assertEquals(List.of("https://example.org/glass/ball"), concept(reading, "knop").narrower());
       assertEquals(List.of("https://example.org/glass/cut"), concept(reading, "knop").related());
@@ -122,10 +123,13 @@ class SkosReaderTest {
       String rdf = "<http://www.w3.org/1999/02/22-rdf-syntax-ns#";
       SkosReading reading =
           turtle(
-              "ex:g skos:memberList _:l . _:l " + rdf + "first> ex:a ; " + rdf + "rest> _:l ."
+              "ex:g skos:memberList _:l . _:l "
+                  + rdf
+                  + "first> ex:a ; "
+                  + rdf
+                  + "rest> _:l ."
                   + " ex:a a skos:Concept .");
-      assertEquals(
-          List.of("https://example.org/glass/a"), reading.groups().get(0).members());
+      assertEquals(List.of("https://example.org/glass/a"), reading.groups().get(0).members());
     }
   }
 
@@ -229,8 +233,7 @@ class SkosReaderTest {
               .withBase("https://example.org/c/")
               .read("glass.ttl", new ByteArrayInputStream(bytes));
       assertEquals("https://example.org/c/knop", reading.concepts().get(0).uri());
-      assertThrows(
-          IllegalArgumentException.class, () -> SkosReader.usual().withBase("no address"));
+      assertThrows(IllegalArgumentException.class, () -> SkosReader.usual().withBase("no address"));
     }
 
     @Test
@@ -294,9 +297,7 @@ class SkosReaderTest {
       assertTrue(
           reading.remarks().stream()
               .anyMatch(
-                  r ->
-                      r.words()
-                          .endsWith("(S13); taken once, as the stronger kind of label")),
+                  r -> r.words().endsWith("(S13); taken once, as the stronger kind of label")),
           reading::toString);
     }
 
@@ -328,7 +329,8 @@ class SkosReaderTest {
   @Test
   void whatIsOddAndCanBeTakenIsRemarkedOnInWords() {
     SkosReading reading =
-        turtle("ex:a a skos:Concept ; skos:prefLabel \"a\"@abcdefghijk ; skos:closeMatch <urn:x> .");
+        turtle(
+            "ex:a a skos:Concept ; skos:prefLabel \"a\"@abcdefghijk ; skos:closeMatch <urn:x> .");
     assertEquals(
         List.of(
             "line 3: \"abcdefghijk\" is no language tag; taken as it stands",

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.SequenceInputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,8 +30,7 @@ class SkosRefusedFilesTest {
   @TestFactory
   Stream<DynamicTest> eachIsRefusedWithItsPlaceAndARemedy() throws IOException {
     try (Stream<Path> files = Files.list(CASES)) {
-      List<Path> cases =
-          files.filter(file -> !file.toString().endsWith(".txt")).sorted().toList();
+      List<Path> cases = files.filter(file -> !file.toString().endsWith(".txt")).sorted().toList();
       assertTrue(cases.size() > 20, cases::toString);
       return cases.stream()
           .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> check(file)));
@@ -82,8 +82,7 @@ class SkosRefusedFilesTest {
         };
     for (String name : List.of("endless.ttl", "endless.jsonld")) {
       UnreadableException refused =
-          assertThrows(
-              UnreadableException.class, () -> SkosReader.usual().read(name, endless));
+          assertThrows(UnreadableException.class, () -> SkosReader.usual().read(name, endless));
       assertTrue(
           refused.getMessage().startsWith(name + ": the file is larger than "),
           refused.getMessage());
@@ -103,13 +102,7 @@ class SkosRefusedFilesTest {
 
   @Test
   void aStreamThatFailsIsNoFaultOfTheFile() {
-    InputStream failing =
-        new InputStream() {
-          @Override
-          public int read() throws IOException {
-            throw new IOException("the disk is gone");
-          }
-        };
+    InputStream failing = thenFails(new byte[0]);
     IOException thrown =
         assertThrows(IOException.class, () -> SkosReader.usual().read("a.ttl", failing));
     assertEquals("the disk is gone", thrown.getMessage());
@@ -117,22 +110,28 @@ class SkosRefusedFilesTest {
 
   @Test
   void aStreamThatFailsLaterIsNoFaultOfTheFileEither() {
-    byte[] start = (SkosFiles.PREFIXES + "# ".repeat(200_000)).getBytes(java.nio.charset.StandardCharsets.UTF_8);
-    InputStream failing =
-        new InputStream() {
-          private final InputStream in = new ByteArrayInputStream(start);
-
-          @Override
-          public int read() throws IOException {
-            int b = in.read();
-            if (b < 0) {
-              throw new IOException("the disk is gone");
-            }
-            return b;
-          }
-        };
+    byte[] start =
+        (SkosFiles.PREFIXES + "# ".repeat(200_000))
+            .getBytes(java.nio.charset.StandardCharsets.UTF_8);
+    InputStream failing = thenFails(start);
     IOException thrown =
         assertThrows(IOException.class, () -> SkosReader.usual().read("a.ttl", failing));
     assertEquals("the disk is gone", thrown.getMessage());
+  }
+
+  private static InputStream thenFails(byte[] start) {
+    return new SequenceInputStream(
+        new ByteArrayInputStream(start),
+        new InputStream() {
+          @Override
+          public int read() throws IOException {
+            throw new IOException("the disk is gone");
+          }
+
+          @Override
+          public int read(byte[] bytes, int from, int length) throws IOException {
+            return read();
+          }
+        });
   }
 }

@@ -1,0 +1,6 @@
+package merese.change.concepts;
+
+import merese.testing.InTurkishLocale;
+
+@InTurkishLocale
+class AatLinksInTurkishLocaleTest extends AatLinksTest {}

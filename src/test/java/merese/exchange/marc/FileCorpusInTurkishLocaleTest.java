@@ -1,0 +1,6 @@
+package merese.exchange.marc;
+
+import merese.testing.InTurkishLocale;
+
+@InTurkishLocale
+class FileCorpusInTurkishLocaleTest extends FileCorpusTest {}

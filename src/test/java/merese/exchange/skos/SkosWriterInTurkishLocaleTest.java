@@ -1,0 +1,6 @@
+package merese.exchange.skos;
+
+import merese.testing.InTurkishLocale;
+
+@InTurkishLocale
+class SkosWriterInTurkishLocaleTest extends SkosWriterTest {}

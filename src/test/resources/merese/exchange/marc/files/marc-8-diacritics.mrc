@@ -1,0 +1,1 @@
+00104nam  2200049 a 4500001000200000245005200002u10aVerre áa jambe, Glèaser fèur ¤orn ²vrigt, ±odz.

@@ -1,0 +1,3 @@
+@book{a, title = {Arches}}
+@book{a, title = {Arches}}
+@book{a, title = {Arches}}
