@@ -178,7 +178,9 @@ final class PartsFromJson {
   }
 
   private static <T> Optional<T> object(Json value, Function<Members, T> read) {
-    return value.equals(Json.nothing()) ? Optional.empty() : Optional.of(read.apply(members(value)));
+    return value.equals(Json.nothing())
+        ? Optional.empty()
+        : Optional.of(read.apply(members(value)));
   }
 
   private static <T> List<T> list(Json value, Function<Json, T> read) {
