@@ -142,20 +142,24 @@ final class BiblatexMaker {
       return;
     }
     String next = "editora";
+    if (!fielded.contains(Topic.ORGANISER)) {
+      next = helper(next, Role.ORGANISER, Topic.ORGANISER);
+    }
     next = helper(next, Role.ILLUSTRATOR, Topic.ILLUSTRATOR);
     next = helper(next, Role.PHOTOGRAPHER, Topic.PHOTOGRAPHER);
     helper(next, Role.INTERVIEWER, Topic.INTERVIEWER);
   }
 
+  /** The field that is free after it; none is left after the last. */
   private String helper(String field, Role role, Topic topic) {
     Optional<String> names = BibtexNames.list(Makers.names(work, role));
-    fielded.add(topic);
-    if (names.isEmpty()) {
+    if (names.isEmpty() || field.isEmpty()) {
       return field;
     }
+    fielded.add(topic);
     set(field, names.get());
     set(field + "type", EditorRole.type(role));
-    return field.equals("editora") ? "editorb" : "editorc";
+    return field.equals("editora") ? "editorb" : field.equals("editorb") ? "editorc" : "";
   }
 
   private void titles() {

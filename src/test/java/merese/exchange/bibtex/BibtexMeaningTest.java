@@ -16,7 +16,6 @@ import merese.model.Work;
 import merese.shelf.Shelf;
 import merese.store.LibraryFolder;
 import merese.testing.DemoLibrary;
-import merese.testing.Exports;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -200,8 +199,12 @@ class BibtexMeaningTest {
       Map<String, Work> library = works();
       Handed handed;
       try (Shelf shelf = DemoLibrary.open(folder.resolve("shelf"))) {
+<<<<<<< HEAD
         String bib = shelf.ask(s -> Exports.bibtex(s, List.of()));
         handed = Handed.read(bib);
+=======
+        handed = Handed.read(BibExports.of(shelf, Flavour.BIBTEX));
+>>>>>>> 0119443f1efebb52a40db0c534d8cc91bf72f81c
       }
       assertEquals(List.of(), handed.refused);
       for (Incoming source : handed.sources) {
