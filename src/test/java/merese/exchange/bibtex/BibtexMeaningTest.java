@@ -74,8 +74,7 @@ class BibtexMeaningTest {
         "@book{k, title = {T}, edition = 15} | STATEMENT | no. 15",
         "@book{k, title = {T}, edition = {Revised}} | STATEMENT | Revised edition",
         "@book{k, title = {T}, edition = {2., verb. Aufl.}} | STATEMENT | 2., verb. Aufl.",
-        "@book{k, title = {T}, address = {Bath and {Much and Wenlock}}} | PLACES | Bath; Much and"
-            + " Wenlock",
+        "@book{k, title = {T}, address = {Bath and {Much and Wenlock}}} | PLACES | Bath; Much and Wenlock",
         "@book{k, title = {T}, publisher = {Weeden {and} Sons}} | PUBLISHER | Weeden and Sons",
         "@booklet{k, title = {T}, howpublished = {Severn Press}} | PUBLISHER | Severn Press",
         "@techreport{k, title = {T}, institution = {Osmere}} | PUBLISHER | Osmere",
@@ -85,40 +84,30 @@ class BibtexMeaningTest {
         "@article{k, title = {T}, journal = {J}, series = {3}} | SERIES | ''",
         "@patent{k, title = {T}, location = {countryfr}} | PLACES | ''",
         // numbers
-        "@book{k, title = {T}, isbn = {0816520666, 978-0-8165-2066-5}} | IDENTIFIERS | ISBN"
-            + " 0-8165-2066-6; ISBN 978-0-8165-2066-5 (wrong in print)",
+        "@book{k, title = {T}, isbn = {0816520666, 978-0-8165-2066-5}} | IDENTIFIERS | ISBN 0-8165-2066-6; ISBN 978-0-8165-2066-5 (wrong in print)",
         "@article{k, title = {T}, issn = {0097-8493}} | IDENTIFIERS | ISSN 0097-8493",
-        "@article{k, title = {T}, doi = {https://doi.org/10.1002/a\\_b}} | IDENTIFIERS | DOI"
-            + " 10.1002/a_b",
+        "@article{k, title = {T}, doi = {https://doi.org/10.1002/a\\_b}} | IDENTIFIERS | DOI 10.1002/a_b",
         "@book{k, title = {T}, isbn = {none}} | IDENTIFIERS | ''",
         // what it is in
-        "@article{k, title = {T}, journal = {J}, volume = 4, number = 3, pages = {22--38}} |"
-            + " CONTAINER | J, vol. 4, no. 3, pp. 22–38",
-        "@article{k, title = {T}, journaltitle = {J}, issue = {Spring}, pages = {7}} | CONTAINER |"
-            + " J, no. Spring, p. 7",
-        "@incollection{k, title = {T}, booktitle = {B}, pages = {v-xvi, 3 - 9}} | CONTAINER | B,"
-            + " pp. v–xvi, 3–9",
-        "@inproceedings{k, title = {T}, booktitle = {B}, booksubtitle = {S}, pages = {73+}} |"
-            + " CONTAINER | B: S",
+        "@article{k, title = {T}, journal = {J}, volume = 4, number = 3, pages = {22--38}} | CONTAINER | J, vol. 4, no. 3, pp. 22–38",
+        "@article{k, title = {T}, journaltitle = {J}, issue = {Spring}, pages = {7}} | CONTAINER | J, no. Spring, p. 7",
+        "@incollection{k, title = {T}, booktitle = {B}, pages = {v-xvi, 3 - 9}} | CONTAINER | B, pp. v–xvi, 3–9",
+        "@inproceedings{k, title = {T}, booktitle = {B}, booksubtitle = {S}, pages = {73+}} | CONTAINER | B: S",
         "@book{k, title = {T}, booktitle = {T}} | CONTAINER | ''",
         // theses, the web, descent, language
         "@mastersthesis{k, title = {T}, school = {Wessex}} | ARCHIVE | Wessex, Master's",
-        "@thesis{k, title = {T}, institution = {Wessex}, type = {phdthesis}} | ARCHIVE | Wessex,"
-            + " PhD",
+        "@thesis{k, title = {T}, institution = {Wessex}, type = {phdthesis}} | ARCHIVE | Wessex, PhD",
         "@online{k, title = {T}, url = {http://a.example/b\\_c}} | ONLINE | http://a.example/b_c",
         "@book{k, title = {T}, origdate = {1926}} | LINEAGE | reprint, first 1926",
-        "@book{k, title = {T}, origyear = {1926}, translator = {A B}} | LINEAGE | translation,"
-            + " first 1926",
+        "@book{k, title = {T}, origyear = {1926}, translator = {A B}} | LINEAGE | translation, first 1926",
         "@book{k, title = {T}, langid = {ngerman}} | LANGUAGE | de",
         "@book{k, title = {T}, langid = {british}} | LANGUAGE | en-GB",
-        "@book{k, title = {T}, language = {langlatin and langgerman}, langid = {german}} | LANGUAGE"
-            + " | de",
+        "@book{k, title = {T}, language = {langlatin and langgerman}, langid = {german}} | LANGUAGE | de",
         "@book{k, title = {T}, language = {Welsh}} | LANGUAGE | cy",
         "@book{k, title = {T}, language = {pt-br}} | LANGUAGE | pt-BR",
         "@book{k, title = {T}, language = {klingon}} | LANGUAGE | ''",
         // people
-        "@book{k, title = {T}, author = {A B and others}, editor = {{C D}}} | PEOPLE | A B; C D"
-            + " (editor)",
+        "@book{k, title = {T}, author = {A B and others}, editor = {{C D}}} | PEOPLE | A B; C D (editor)",
         "@book{k, title = {T}, editor = {A B}, editortype = {redactor}} | PEOPLE | ''",
         "@book{k, title = {T}, author = {xdata=people-a}} | PEOPLE | ''",
         // no home
@@ -199,20 +188,14 @@ class BibtexMeaningTest {
       Map<String, Work> library = works();
       Handed handed;
       try (Shelf shelf = DemoLibrary.open(folder.resolve("shelf"))) {
-<<<<<<< HEAD
-        String bib = shelf.ask(s -> Exports.bibtex(s, List.of()));
-        handed = Handed.read(bib);
-=======
-        handed = Handed.read(BibExports.of(shelf, Flavour.BIBTEX));
->>>>>>> 0119443f1efebb52a40db0c534d8cc91bf72f81c
+        handed = Handed.read(Exports.of(shelf, Flavour.BIBTEX));
       }
       assertEquals(List.of(), handed.refused);
       for (Incoming source : handed.sources) {
         assertEquals("bibtex", source.received().format());
         Work exported = library.remove(source.key().orElseThrow());
         if (exported != null) { // a part has no work of its own
-          for (Aspect aspect :
-              List.of(Aspect.KIND, Aspect.TITLE, Aspect.LANGUAGE, Aspect.ONLINE, Aspect.DATE)) {
+          for (Aspect aspect : List.of(Aspect.KIND, Aspect.TITLE, Aspect.LANGUAGE, Aspect.ONLINE)) {
             assertEquals(aspect.printed(exported), aspect.printed(source.work()));
           }
           assertEquals(
@@ -221,33 +204,6 @@ class BibtexMeaningTest {
         }
       }
       assertEquals(Map.of(), library);
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-        delimiter = '|',
-        value = {
-          "Date: [c. 1842]. Osmere Museum, Ephemera 12 | DATE | [c. 1842]",
-          "Date: [c. 1842]. Osmere Museum, Ephemera 12 | NOTED_AS | Osmere Museum, Ephemera 12",
-          "List no. 6. Date: 1817, for the year 1818 | DATE | 1817, for the year 1818",
-          "Year on the cover: 1987 | NOTED_AS | ''",
-          "2nd edn, revised. First published 1926. plates added | LINEAGE | 'revised, first 1926'",
-          "2nd edn, revised. First published 1926. plates added | NOTED_AS | '2nd edn, revised."
-              + " plates added'",
-          "Facsimile of the edition of 1926 | LINEAGE | 'facsimile, first 1926'",
-          "ISBN as printed: 0-00-000000-1 | IDENTIFIERS | ISBN 0-00-000000-1 (wrong in print)",
-          "Update: 1926 is late | DATE | ''",
-        })
-    void saysInItsNoteWhatBibtexHasNoFieldFor(String note, String aspect, String printed) {
-      String entry = "@book{k, title = {T}, note = {" + note + "}, keywords = {monograph}}";
-      assertEquals(printed, Aspect.valueOf(aspect).printed(work(entry)));
-    }
-
-    @Test
-    void isToldFromOthersByItsKeywords() {
-      Work work = work("@book{k, title = {T}, note = {Date: 1926}, keywords = {stems}}");
-      assertEquals("", Aspect.DATE.printed(work));
-      assertEquals("Date: 1926", Aspect.NOTED_AS.printed(work));
     }
 
     private Map<String, Work> works() throws Exception {
