@@ -188,7 +188,7 @@ class BibtexMeaningTest {
       Map<String, Work> library = works();
       Handed handed;
       try (Shelf shelf = DemoLibrary.open(folder.resolve("shelf"))) {
-        handed = Handed.read(Exports.of(shelf, Flavour.BIBTEX));
+        handed = Handed.read(BibExports.of(shelf, Flavour.BIBTEX));
       }
       assertEquals(List.of(), handed.refused);
       for (Incoming source : handed.sources) {
