@@ -20,7 +20,8 @@ final class ImportBenchmark implements Benchmark {
     try (Writer out = Files.newBufferedWriter(file)) {
       InventedBibtex.write(0, ENTRIES, out);
     }
-    LibraryFolder library = LibraryFolder.create(folder.resolve("library"), "Of a bibliography");
+    Path library = folder.resolve("library");
+    LibraryFolder.create(library, "Of a bibliography");
     double preview = new Timed(words(file, library), folder).once();
     double applied = new Timed(words(file, library, "--apply"), folder).once();
     double again = new Timed(words(file, library), folder).once();
@@ -35,13 +36,13 @@ final class ImportBenchmark implements Benchmark {
     IndexBenchmark.delete(folder);
   }
 
-  private static List<String> words(Path file, LibraryFolder library, String... more) {
+  private static List<String> words(Path file, Path library, String... more) {
     List<String> words = new ArrayList<>();
     words.add(System.getProperty("java.home") + "/bin/java");
     words.addAll(List.of("-Xmx512m", "-cp", System.getProperty("java.class.path")));
     words.addAll(List.of("merese.cli.Main", "import", file.toString()));
     words.addAll(List.of(more));
-    words.addAll(List.of("--library", library.path().toString()));
+    words.addAll(List.of("--library", library.toString()));
     return words;
   }
 }

@@ -37,7 +37,7 @@ final class Report {
   /**
    * One line: our rate as a share of another.
    *
-   * @param ours so many a second, a median or the best
+   * @param ours so many a second, a median
    * @param yardstick so many a second, measured in the same run
    * @param goal the share that is not to be fallen short of
    */
@@ -52,6 +52,16 @@ final class Report {
         share * 100,
         goal * 100,
         share >= goal ? "met" : "missed");
+  }
+
+  /**
+   * One line: our rate beside another's that does less, without a goal.
+   *
+   * @param ours so many a second, the best of several runs
+   * @param theirs so many a second, the best of as many runs in turn with ours
+   */
+  void beside(String what, double ours, double theirs) {
+    out.printf(Locale.ROOT, "%s: %.0f / %.0f = %.0f %%%n", what, ours, theirs, ours / theirs * 100);
   }
 
   /** One line without a judgement. */

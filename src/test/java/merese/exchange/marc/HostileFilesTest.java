@@ -43,13 +43,14 @@ class HostileFilesTest {
     @Override
     public int read(byte[] into, int from, int length) {
       int count = 0;
-      for (int next = read(); next >= 0; next = read()) {
-        into[from + count++] = (byte) next;
-        if (count == length) {
-          return count;
+      int next = 0;
+      while (count < length && next >= 0) {
+        next = read();
+        if (next >= 0) {
+          into[from + count++] = (byte) next;
         }
       }
-      return count == 0 ? -1 : count;
+      return count == 0 && length > 0 ? -1 : count;
     }
 
     @Override
