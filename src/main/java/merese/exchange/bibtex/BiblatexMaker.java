@@ -8,17 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import merese.exchange.Outgoing;
 import merese.exchange.bibtex.NoteField.Topic;
-import merese.model.Contributor.Role;
 import merese.model.Edition;
 import merese.model.Edition.Container;
 import merese.model.Edition.Imprint;
 import merese.model.Edition.Lineage.Form;
 import merese.model.Locator;
 import merese.model.LocatorKind;
-import merese.model.Name;
 import merese.model.SourceKind;
 import merese.model.Work;
 
@@ -32,6 +29,7 @@ final class BiblatexMaker {
   private final Set<Topic> fielded = EnumSet.noneOf(Topic.class);
   private final List<String> unplaced = new ArrayList<>();
   private final Map<String, String> fields = new LinkedHashMap<>();
+  private final BiblatexPeople people;
 
   private BiblatexMaker(Outgoing source) {
     this.source = source;
@@ -39,11 +37,12 @@ final class BiblatexMaker {
     this.edition = source.edition();
     this.imprint = edition.imprint();
     this.type = BiblatexType.of(source);
+    this.people = new BiblatexPeople(source, type, fields, fielded, unplaced);
   }
 
   static MadeEntry make(Outgoing source, UnaryOperator<String> labels) {
     BiblatexMaker maker = new BiblatexMaker(source);
-    maker.names();
+    maker.people.add();
     maker.titles();
     maker.container();
     maker.published();
@@ -74,92 +73,6 @@ final class BiblatexMaker {
                 unplaced.add(lead + words);
               }
             });
-  }
-
-  private void names() {
-    List<Name> authors = authors();
-    BibtexNames.list(authors).ifPresent(names -> set("author", names));
-    if (source.part().isPresent()) {
-      people("bookauthor", "The book is by ", Makers.names(work, Role.AUTHOR));
-    }
-    List<Name> editors = Makers.names(work, Role.EDITOR);
-    List<Name> organisers = Makers.names(work, Role.ORGANISER);
-    boolean organised =
-        editors.isEmpty() && authors.isEmpty() || editors.isEmpty() && isPartOfCollection();
-    if (organised && type.takes("editor") && !organisers.isEmpty()) {
-      editors = organisers;
-      set("editor", BibtexNames.list(organisers).orElse(""));
-      set("editortype", fields.containsKey("editor") ? EditorRole.type(Role.ORGANISER) : "");
-      fielded.add(Topic.ORGANISER);
-    } else {
-      people("editor", "Edited by ", editors);
-    }
-    people("translator", "Translated by ", Makers.names(work, Role.TRANSLATOR));
-    helpers();
-    if (authors.isEmpty() && editors.isEmpty()) {
-      String title = source.part().map(Edition.Part::title).orElse(work.title());
-      String filed = BibtexTitle.filed(title, work.language());
-      set("sorttitle", filed.equals(title) ? "" : LatexText.of(filed));
-    }
-  }
-
-  private boolean isPartOfCollection() {
-    return source.part().isPresent() && type == BiblatexType.INCOLLECTION;
-  }
-
-  private List<Name> authors() {
-    if (source.part().isPresent()) {
-      return source.part().get().authors();
-    }
-    List<Name> writers = Makers.names(work, Role.AUTHOR);
-    if (!writers.isEmpty() || !Makers.names(work, Role.EDITOR).isEmpty()) {
-      return writers;
-    }
-    Optional<String> body =
-        BiblatexType.isSale(work)
-            ? edition.occasion().flatMap(Edition.Occasion::house).filter(h -> !h.isBlank())
-            : BiblatexType.firm(edition);
-    if (body.isPresent()) {
-      return List.of(new Name.Body(body.get()));
-    }
-    return type.takes("editor") ? List.of() : Makers.names(work, Role.ORGANISER);
-  }
-
-  private void people(String field, String lead, List<Name> names) {
-    if (type.takes(field)) {
-      BibtexNames.list(names).ifPresent(list -> set(field, list));
-    } else if (!names.isEmpty()) {
-      unplaced.add(lead + names.stream().map(Name::full).collect(Collectors.joining(" and ")));
-    }
-  }
-
-  /**
-   * Those who helped, in the three fields there are for them; styles print an unknown type as it
-   * is.
-   */
-  private void helpers() {
-    if (!type.takes("editora")) {
-      return;
-    }
-    String next = "editora";
-    if (!fielded.contains(Topic.ORGANISER)) {
-      next = helper(next, Role.ORGANISER, Topic.ORGANISER);
-    }
-    next = helper(next, Role.ILLUSTRATOR, Topic.ILLUSTRATOR);
-    next = helper(next, Role.PHOTOGRAPHER, Topic.PHOTOGRAPHER);
-    helper(next, Role.INTERVIEWER, Topic.INTERVIEWER);
-  }
-
-  /** The field that is free after it; none is left after the last. */
-  private String helper(String field, Role role, Topic topic) {
-    Optional<String> names = BibtexNames.list(Makers.names(work, role));
-    if (names.isEmpty() || field.isEmpty()) {
-      return field;
-    }
-    fielded.add(topic);
-    set(field, names.get());
-    set(field + "type", EditorRole.type(role));
-    return field.equals("editora") ? "editorb" : field.equals("editorb") ? "editorc" : "";
   }
 
   private void titles() {
@@ -327,7 +240,7 @@ final class BiblatexMaker {
         .ifPresent(
             sale -> {
               sale.house()
-                  .filter(h -> authors().stream().noneMatch(a -> a.full().equals(h)))
+                  .filter(h -> people.authors().stream().noneMatch(a -> a.full().equals(h)))
                   .ifPresent(words::add);
               sale.city().filter(c -> !imprint.places().isEmpty()).ifPresent(words::add);
               sale.dates().ifPresent(words::add);
