@@ -141,7 +141,8 @@ class CiteAndExportTest {
     void writesAFileAndSaysWhere() throws IOException {
       Ran ran = merese("export", "tressick-1954", "--output", "out.bib");
       assertEquals("", ran.out());
-      assertTrue(ran.err().endsWith("Wrote 1 record to " + folder.resolve("out.bib") + ".\n"), ran.err());
+      assertTrue(
+          ran.err().endsWith("Wrote 1 record to " + folder.resolve("out.bib") + ".\n"), ran.err());
       assertEquals(
           merese("export", "tressick-1954").out(), Files.readString(folder.resolve("out.bib")));
     }
