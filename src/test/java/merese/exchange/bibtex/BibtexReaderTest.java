@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -103,7 +104,7 @@ class BibtexReaderTest {
     void aCircleOfCrossReferencesEnds() {
       String circle =
           IntStream.range(0, 100)
-              .mapToObj(i -> "@book{k%d, crossref = {k%d}}\n".formatted(i, (i + 1) % 100))
+              .mapToObj(i -> "@book{k" + i + ", crossref = {k" + (i + 1) % 100 + "}}\n")
               .collect(Collectors.joining());
       assertEquals(100, read(circle).sources.size());
     }
@@ -113,7 +114,7 @@ class BibtexReaderTest {
       String all = IntStream.range(0, 200).mapToObj(i -> "k" + i).collect(Collectors.joining(","));
       String web =
           IntStream.range(0, 200)
-              .mapToObj(i -> "@xdata{k%d, xdata = {%s}, note%d = {x}}\n".formatted(i, all, i))
+              .mapToObj(i -> "@xdata{k" + i + ", xdata = {" + all + "}, note" + i + " = {x}}\n")
               .collect(Collectors.joining());
       assertEquals(1, read(web + "@book{b, title = {Stems}, xdata = {k0}}").sources.size());
     }
@@ -131,11 +132,15 @@ class BibtexReaderTest {
               IntStream.range(0, COUNT)
                   .mapToObj(
                       i ->
-                          entry.formatted(
+                          String.format(
+                              Locale.ROOT,
+                              entry,
                               i,
                               i / 1000,
                               "note ".repeat(10),
-                              i % 1000 == 500 ? parent.formatted(i / 1000, i / 1000) : ""))
+                              i % 1000 == 500
+                                  ? String.format(Locale.ROOT, parent, i / 1000, i / 1000)
+                                  : ""))
                   .map(text -> new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)))
                   .toList()));
     }

@@ -43,7 +43,7 @@ class DamagedFileTest {
                             @misc(k%d, title = {Gläser %d} # " und Becher", howpublished = {})
                             Text on it.
                             """)
-                      .formatted(i, i))
+                      .replace("%d", Integer.toString(i)))
           .toList();
 
   private static final byte[] GOOD = bytes(String.join("", ENTRIES));
