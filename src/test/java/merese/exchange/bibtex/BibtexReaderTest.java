@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -125,24 +124,26 @@ class BibtexReaderTest {
     private static final int COUNT = 30_000;
 
     private InputStream file() {
-      String entry = "@incollection{k%d, title = {Stems}, crossref = {book%d},\n note = {%s}}\n%s";
-      String parent = "@book{book%d, booktitle = {Severn Papers %d}, title = {Papers}}\n";
       return new SequenceInputStream(
           Collections.enumeration(
               IntStream.range(0, COUNT)
-                  .mapToObj(
-                      i ->
-                          String.format(
-                              Locale.ROOT,
-                              entry,
-                              i,
-                              i / 1000,
-                              "note ".repeat(10),
-                              i % 1000 == 500
-                                  ? String.format(Locale.ROOT, parent, i / 1000, i / 1000)
-                                  : ""))
+                  .mapToObj(i -> entry(i) + (i % 1000 == 500 ? parent(i / 1000) : ""))
                   .map(text -> new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)))
                   .toList()));
+    }
+
+    private static String entry(int i) {
+      return "@incollection{k"
+          + i
+          + ", title = {Stems}, crossref = {book"
+          + i / 1000
+          + "},\n note = {"
+          + "note ".repeat(10)
+          + "}}\n";
+    }
+
+    private static String parent(int i) {
+      return "@book{book" + i + ", booktitle = {Severn Papers " + i + "}, title = {Papers}}\n";
     }
 
     @Test
