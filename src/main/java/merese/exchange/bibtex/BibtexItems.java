@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import merese.exchange.bibtex.BibtexSplitter.Chunk;
 import merese.exchange.bibtex.EntryParser.Assigned;
 import merese.exchange.bibtex.EntryParser.Parsed;
@@ -34,7 +33,7 @@ final class BibtexItems {
 
   /**
    * @param type in lower case
-   * @param fields as a received record has them
+   * @param values of its fields, with their strings put in
    * @param undefined names that no string before it defines
    * @param isUtf8 whether its bytes are; else they were read as Windows-1252
    */
@@ -42,10 +41,20 @@ final class BibtexItems {
       Chunk chunk,
       String type,
       String key,
-      List<Field> fields,
+      List<Assigned> values,
       Set<String> undefined,
       boolean isUtf8)
-      implements Item {}
+      implements Item {
+
+    /** As a received record has them. */
+    List<Field> fields() {
+      List<Field> fields = new ArrayList<>(values.size());
+      for (Assigned assigned : values) {
+        fields.add(new Field(assigned.name(), StoredValue.of(assigned.value())));
+      }
+      return fields;
+    }
+  }
 
   record Broken(Chunk chunk, String text, BibtexFault fault) implements Item {}
 
@@ -89,23 +98,26 @@ final class BibtexItems {
         strings.define(string.name(), string.value(), 0);
         return Optional.empty();
       }
-      Set<String> undefined = new TreeSet<>();
-      List<Field> fields = fields(parsed, undefined);
+      List<Assigned> values = values(parsed);
       return Optional.of(
-          new Entry(chunk, parsed.type(), parsed.key(), fields, undefined, utf8.isPresent()));
+          new Entry(
+              chunk,
+              parsed.type(),
+              parsed.key(),
+              values,
+              BibtexStrings.undefined(values),
+              utf8.isPresent()));
     } catch (BibtexFault fault) {
       return Optional.of(new Broken(chunk, text, fault));
     }
   }
 
-  private List<Field> fields(Parsed parsed, Set<String> undefined) throws BibtexFault {
-    List<Field> fields = new ArrayList<>(parsed.fields().size());
+  private List<Assigned> values(Parsed parsed) throws BibtexFault {
+    List<Assigned> values = new ArrayList<>(parsed.fields().size());
     long length = 0;
     for (Assigned assigned : parsed.fields()) {
       List<Piece> value = strings.expanded(assigned.value(), 0);
-      BibtexStrings.addUndefined(value, undefined);
-      String stored = StoredValue.of(value);
-      length += stored.length();
+      length += BibtexStrings.size(value);
       if (length > BibtexSplitter.MOST) {
         throw new BibtexFault(
             0,
@@ -114,9 +126,9 @@ final class BibtexItems {
                 + " characters once its strings are put in",
             "shorten it");
       }
-      fields.add(new Field(assigned.name().isEmpty() ? "text" : assigned.name(), stored));
+      values.add(new Assigned(assigned.name().isEmpty() ? "text" : assigned.name(), value));
     }
-    return fields;
+    return values;
   }
 
   /** The definitions of the file's strings so far, for a file of its own. */

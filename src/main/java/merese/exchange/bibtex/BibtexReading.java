@@ -67,13 +67,13 @@ final class BibtexReading {
       to.kept(place, received);
       return;
     }
-    List<String> remarks = remarks(entry);
+    List<String> remarks = remarks(entry, received);
     BibtexMeaning.Reading reading = BibtexMeaning.read(received, survey::byKey);
     remarks.addAll(reading.remarks());
     to.source(new Incoming(place, Optional.of(entry.key()), reading.work(), remarks));
   }
 
-  private List<String> remarks(Entry entry) {
+  private List<String> remarks(Entry entry, ReceivedRecord received) {
     List<String> remarks = new ArrayList<>();
     if (!entry.isUtf8() && !saidNotUtf8) {
       saidNotUtf8 = true;
@@ -88,7 +88,7 @@ final class BibtexReading {
         .map(name -> "The string " + name + " is not defined; its field is kept, not understood")
         .forEach(remarks::add);
     Set<String> names = new HashSet<>();
-    for (Field field : entry.fields()) {
+    for (Field field : received.fields()) {
       if (!names.add(field.name())) {
         remarks.add("Field " + field.name() + " stands more than once; the first holds");
       }

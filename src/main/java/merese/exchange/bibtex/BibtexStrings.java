@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
+import merese.exchange.bibtex.EntryParser.Assigned;
 import merese.exchange.bibtex.StoredValue.Piece;
 
 /**
@@ -61,16 +63,21 @@ final class BibtexStrings {
     return expanded;
   }
 
-  /** Of names that stay, those that are not a month's. */
-  static void addUndefined(List<Piece> expanded, Set<String> to) {
-    for (Piece piece : expanded) {
-      if (piece.isName() && !StoredValue.isMonth(folded(piece.text()))) {
-        to.add(piece.text());
+  /** Of the names that stay, those that are not a month's, sorted. */
+  static Set<String> undefined(List<Assigned> expanded) {
+    Set<String> undefined = Set.of();
+    for (Assigned assigned : expanded) {
+      for (Piece piece : assigned.value()) {
+        if (piece.isName() && !StoredValue.isMonth(folded(piece.text()))) {
+          undefined = undefined.isEmpty() ? new TreeSet<>() : undefined;
+          undefined.add(piece.text());
+        }
       }
     }
+    return undefined;
   }
 
-  private static long size(List<Piece> pieces) {
+  static long size(List<Piece> pieces) {
     long size = 0;
     for (Piece piece : pieces) {
       size += piece.text().length() + 1L;

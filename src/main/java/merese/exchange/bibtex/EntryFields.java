@@ -1,11 +1,13 @@
 package merese.exchange.bibtex;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 
 /** An entry's fields, its own and those it inherits, as text. */
 final class EntryFields {
   private final Map<String, String> stored;
+  private final Map<String, Optional<String>> plain = new HashMap<>();
 
   EntryFields(Map<String, String> stored) {
     this.stored = stored;
@@ -33,7 +35,11 @@ final class EntryFields {
   /** The first of these fields that says something, as plain text. */
   Optional<String> plain(String... names) {
     for (String name : names) {
-      Optional<String> text = latex(name).map(LatexReader::plain).filter(t -> !t.isBlank());
+      Optional<String> text = plain.get(name);
+      if (text == null) {
+        text = latex(name).map(LatexReader::plain).filter(t -> !t.isBlank());
+        plain.put(name, text);
+      }
       if (text.isPresent()) {
         return text;
       }

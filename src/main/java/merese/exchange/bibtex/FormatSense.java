@@ -1,8 +1,8 @@
 package merese.exchange.bibtex;
 
-import java.util.List;
 import java.util.Set;
-import merese.model.ReceivedRecord.Field;
+import merese.exchange.bibtex.BibtexItems.Entry;
+import merese.exchange.bibtex.EntryParser.Assigned;
 
 /**
  * Tells a file for biblatex from one for BibTeX: by types and fields that only biblatex knows (The
@@ -83,13 +83,14 @@ final class FormatSense {
     return format.equals(BIBLATEX);
   }
 
-  static boolean isForBiblatexOnly(String type, List<Field> fields) {
-    if (EntryTypes.isOfBiblatexOnly(type)) {
+  static boolean isForBiblatexOnly(Entry entry) {
+    if (EntryTypes.isOfBiblatexOnly(entry.type())) {
       return true;
     }
-    for (Field field : fields) {
+    for (Assigned field : entry.values()) {
       boolean names = field.name().equals("author") || field.name().equals("editor");
-      if (FIELDS.contains(field.name()) || names && hasExtendedName(field.value())) {
+      if (FIELDS.contains(field.name())
+          || names && hasExtendedName(StoredValue.of(field.value()))) {
         return true;
       }
     }

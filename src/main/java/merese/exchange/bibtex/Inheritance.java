@@ -85,11 +85,16 @@ final class Inheritance {
   static List<String> parents(List<Field> fields) {
     List<String> parents = new ArrayList<>();
     for (Field field : fields) {
-      if (field.name().equals("crossref") || field.name().equals("xdata")) {
+      if (isFromOthers(field.name())) {
         parents.addAll(keys(field));
       }
     }
     return parents;
+  }
+
+  /** Whether a field names records to inherit from. */
+  static boolean isFromOthers(String field) {
+    return field.equals("crossref") || field.equals("xdata");
   }
 
   private static List<String> keys(Field field) {

@@ -13,7 +13,17 @@ final class LatexReader {
   /** Deeper arguments in arguments are read without their commands. */
   private static final int DEEPEST = 30;
 
-  private static final String TO_READ = "\\{}~-`'$,?!<>";
+  private static final int NOTHING = 0;
+  private static final int SPACE = 1;
+  private static final int LATEX = 2;
+  private static final boolean[] IS_TO_READ = new boolean[128];
+
+  static {
+    "\\{}~`$".chars().forEach(c -> IS_TO_READ[c] = true);
+  }
+
+  /** Signs that are only something else when two stand together. */
+  private static final String DOUBLED = "-',<>";
 
   private final String latex;
   private final int depth;
@@ -31,17 +41,29 @@ final class LatexReader {
   }
 
   static String plain(String latex) {
-    String text = isPlain(latex) ? latex : new LatexReader(latex, false, 0).read();
+    int reading = toRead(latex);
+    if (reading == NOTHING) {
+      return latex;
+    }
+    String text = reading == SPACE ? latex : new LatexReader(latex, false, 0).read();
     return tidy(Normalizer.normalize(text, Normalizer.Form.NFC));
   }
 
-  private static boolean isPlain(String latex) {
+  /** Most fields are plain words. */
+  private static int toRead(String latex) {
+    int reading = NOTHING;
+    char before = ' ';
     for (int i = 0; i < latex.length(); i++) {
-      if (TO_READ.indexOf(latex.charAt(i)) >= 0) {
-        return false;
+      char c = latex.charAt(i);
+      if (c < IS_TO_READ.length && IS_TO_READ[c] || c == before && DOUBLED.indexOf(c) >= 0) {
+        return LATEX;
       }
+      if (c < ' ' || c >= 0x7F || c == ' ' && before == ' ') {
+        reading = SPACE;
+      }
+      before = c;
     }
-    return true;
+    return before == ' ' ? SPACE : reading;
   }
 
   /** One space for each run of white space, none at the ends, and no control characters. */

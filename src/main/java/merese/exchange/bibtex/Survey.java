@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import merese.exchange.bibtex.BibtexItems.Entry;
 import merese.exchange.bibtex.BibtexItems.Item;
+import merese.exchange.bibtex.EntryParser.Assigned;
 import merese.model.ReceivedRecord;
+import merese.model.ReceivedRecord.Field;
 
 /**
  * What has to be known of a whole file before its first entry can be handed on: its format, and the
@@ -33,18 +35,22 @@ final class Survey {
     BibtexItems items = new BibtexItems(bytes);
     for (Optional<Item> item = items.next(); item.isPresent(); item = items.next()) {
       if (item.get() instanceof Entry entry) {
-        if (FormatSense.isForBiblatexOnly(entry.type(), entry.fields())) {
+        if (!FormatSense.isBiblatex(format) && FormatSense.isForBiblatexOnly(entry)) {
           format = FormatSense.BIBLATEX;
         }
-        for (String parent : Inheritance.parents(entry.fields())) {
-          wanted.add(folded(parent));
+        for (Assigned assigned : entry.values()) {
+          if (Inheritance.isFromOthers(assigned.name())) {
+            Field field = new Field(assigned.name(), StoredValue.of(assigned.value()));
+            Inheritance.parents(List.of(field)).forEach(parent -> wanted.add(folded(parent)));
+          }
         }
         if (seen.add(folded(entry.key()))) {
           find(entry, wanted, found);
         }
       }
     }
-    boolean complete = wanted.stream().allMatch(found::containsKey);
+    boolean complete =
+        wanted.stream().allMatch(key -> found.containsKey(key) || !seen.contains(key));
     return new Survey(format, parents(format, complete ? found : findAll(bytes, wanted)));
   }
 
@@ -75,7 +81,7 @@ final class Survey {
   }
 
   static ReceivedRecord record(String format, Entry entry) {
-    return new ReceivedRecord(format, entry.type(), entry.key(), List.copyOf(entry.fields()));
+    return new ReceivedRecord(format, entry.type(), entry.key(), entry.fields());
   }
 
   String format() {
