@@ -66,6 +66,10 @@ final class StoredValue {
 
   /** White space as BibTeX has it: runs become one space, and none is at either end. */
   static String of(List<Piece> pieces) {
+    if (pieces.size() == 1 && !pieces.get(0).isName() && isTidy(pieces.get(0).text())) {
+      String text = pieces.get(0).text();
+      return isMistakable(text) ? '"' + text + '"' : text;
+    }
     List<Piece> joined = joined(pieces);
     if (joined.stream().noneMatch(Piece::isName)) {
       String text = joined.isEmpty() ? "" : joined.get(0).text();
@@ -75,6 +79,19 @@ final class StoredValue {
     return Stream.concat(joined.stream(), undefinedAlone ? Stream.of(Piece.text("")) : Stream.of())
         .map(Piece::written)
         .collect(Collectors.joining(JOINT));
+  }
+
+  /** Whether white space in it is as BibTeX has it. */
+  private static boolean isTidy(String text) {
+    boolean afterSpace = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (isSpace(c) && (afterSpace || c != ' ')) {
+        return false;
+      }
+      afterSpace = c == ' ';
+    }
+    return !afterSpace;
   }
 
   /** Neighbouring texts as one, without empty ones. */
@@ -163,6 +180,9 @@ final class StoredValue {
 
   /** Whether a text is an expression, or one that stands in quotation marks. */
   private static boolean isMistakable(String text) {
+    if (text.length() != 3 && !text.startsWith("\"") && !text.contains(JOINT)) {
+      return false;
+    }
     int from = 0;
     int to = text.length();
     while (to - from > 1 && text.charAt(from) == '"' && text.charAt(to - 1) == '"') {
