@@ -2,6 +2,9 @@ package merese.exchange.bibtex;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
 import merese.model.ReceivedRecord;
 import merese.model.ReceivedRecord.Field;
 
@@ -10,6 +13,9 @@ import merese.model.ReceivedRecord.Field;
  * feed. Whatever a record holds, what is written is one entry to BibTeX.
  */
 final class BibFile {
+  private static final Pattern TYPE = Pattern.compile("[A-Za-z][A-Za-z0-9_:+-]{0,99}");
+  private static final Set<String> NO_ENTRIES = Set.of("comment", "preamble", "string");
+
   private final Writer out;
   private boolean begun;
 
@@ -18,7 +24,7 @@ final class BibFile {
   }
 
   void entry(String key, ReceivedRecord entry) throws IOException {
-    begin(name(entry.type(), "misc"), key);
+    begin(type(entry.type()), key);
     for (Field field : entry.fields()) {
       field(name(field.name(), "field"), written(field.value()));
     }
@@ -46,27 +52,29 @@ final class BibFile {
     out.write(",\n  " + name + " = " + written);
   }
 
-  /** As it is kept, unless somebody has written braces into it that do not match. */
-  private static String written(String stored) {
-    String written = StoredValue.written(stored);
-    return isBalanced(written) ? written : "{" + LatexText.of(stored, stored.length()) + "}";
+  /**
+   * As it is kept, unless somebody has written braces into it that do not match. It is one line,
+   * since one that starts with {@code @} could be taken for an entry.
+   */
+  private static String written(String value) {
+    String stored = value.replace('\n', ' ').replace('\r', ' ');
+    boolean safe = StoredValue.isExpression(stored) || isBalanced(stored);
+    return safe ? StoredValue.written(stored) : "{" + LatexText.of(stored, stored.length()) + "}";
   }
 
-  private static boolean isBalanced(String written) {
+  private static boolean isBalanced(String text) {
     int depth = 0;
-    for (int i = 0; i < written.length(); i++) {
-      char c = written.charAt(i);
+    for (int i = 0; i < text.length() && depth >= 0; i++) {
+      char c = text.charAt(i);
       depth += c == '{' ? 1 : c == '}' ? -1 : 0;
-      if (depth < 0
-          || depth == 0 && c == '}' && i < written.length() - 1 && !joins(written, i + 1)) {
-        return false;
-      }
     }
     return depth == 0;
   }
 
-  private static boolean joins(String written, int at) {
-    return written.startsWith(" # ", at);
+  /** That of the record where every reader takes it for one of an entry. */
+  private static String type(String type) {
+    boolean usable = TYPE.matcher(type).matches();
+    return usable && !NO_ENTRIES.contains(type.toLowerCase(Locale.ROOT)) ? type : "misc";
   }
 
   private static String name(String name, String otherwise) {

@@ -80,6 +80,7 @@ final class BibtexKeys {
             .noneMatch(
                 c ->
                     c == ','
+                        || c == '='
                         || c == '{'
                         || c == '}'
                         || c == '\\'
