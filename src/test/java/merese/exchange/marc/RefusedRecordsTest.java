@@ -66,6 +66,16 @@ class RefusedRecordsTest {
   }
 
   @Test
+  void aRecordThatIsNotClosedEndsBeforeTheEndOfItsCollection() {
+    String open = RECORD.replace("</m:record>", "");
+    Handed handed = Handed.xml(file("UTF-8").replace(RECORD, open));
+    assertEquals(2, handed.refused.size());
+    for (Refused refused : handed.refused) {
+      assertEquals(open, new String(refused.verbatim(), StandardCharsets.UTF_8));
+    }
+  }
+
+  @Test
   void aRecordOfIso2709IsKeptByteByByte() throws IOException {
     byte[] sound = SandburgTest.iso(SandburgTest.xml(), "UTF-8");
     byte[] bad = sound.clone();
