@@ -97,7 +97,7 @@ class EdtfPropertiesTest {
     }
   }
 
-  @Property(tries = 5_000)
+  @Property(tries = 5_000, seed = "1")
   void aTextIsReadAndPrintedAsItIsOrRefused(@ForAll("texts") String text) {
     read(text)
         .ifPresent(
@@ -108,14 +108,14 @@ class EdtfPropertiesTest {
             });
   }
 
-  @Property
+  @Property(seed = "1")
   void aDateMadeByTheGrammarIsReadAndPrintedAsItIs(@ForAll("dates") String text) {
     Edtf date = Edtf.parse(text);
     assertEquals(text, date.printed());
     assertHolds(date);
   }
 
-  @Property
+  @Property(seed = "1")
   void anIntervalIsReadWhereItsStartIsNotAfterItsEnd(
       @ForAll("dates") String from, @ForAll("dates") String to) {
     EdtfPoint start = (EdtfPoint) Edtf.parse(from);

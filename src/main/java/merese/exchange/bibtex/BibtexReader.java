@@ -2,6 +2,7 @@ package merese.exchange.bibtex;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Path;
 import merese.exchange.Receiver;
 import merese.exchange.RecordReader;
 import merese.exchange.Wrapping;
@@ -20,11 +21,23 @@ import merese.exchange.Wrapping;
  * and all keys.
  */
 public final class BibtexReader implements RecordReader {
+  private final Path temporary;
   private Wrapping wrapping = Wrapping.NONE;
+
+  public BibtexReader() {
+    this(Path.of(System.getProperty("java.io.tmpdir")));
+  }
+
+  /**
+   * @param temporary the folder for a copy of a long stream
+   */
+  BibtexReader(Path temporary) {
+    this.temporary = temporary;
+  }
 
   @Override
   public void read(String file, InputStream in, Receiver to) throws IOException {
-    try (Spool bytes = Spool.of(in)) {
+    try (Spool bytes = Spool.of(in, temporary)) {
       BibtexReading reading = new BibtexReading(file, bytes, Survey.of(bytes), to);
       reading.run();
       wrapping = reading.wrapping();

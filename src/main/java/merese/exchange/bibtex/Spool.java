@@ -46,24 +46,24 @@ final class Spool implements Closeable {
     this.page = new byte[PAGE];
   }
 
-  static Spool of(InputStream in) throws IOException {
+  static Spool of(InputStream in, Path folder) throws IOException {
     byte[] head = in.readNBytes(2);
     InputStream whole = new SequenceInputStream(new ByteArrayInputStream(head), in);
     if (head.length == 2 && isUtf16(head[0] & 0xFF, head[1] & 0xFF)) {
-      return inFile(whole, StandardCharsets.UTF_16);
+      return inFile(whole, StandardCharsets.UTF_16, folder);
     }
     byte[] first = whole.readNBytes(IN_MEMORY);
     return first.length < IN_MEMORY
         ? new Spool(first)
-        : inFile(new SequenceInputStream(new ByteArrayInputStream(first), whole), null);
+        : inFile(new SequenceInputStream(new ByteArrayInputStream(first), whole), null, folder);
   }
 
   private static boolean isUtf16(int first, int second) {
     return first == 0xFE && second == 0xFF || first == 0xFF && second == 0xFE;
   }
 
-  private static Spool inFile(InputStream in, Charset from) throws IOException {
-    Path path = Files.createTempFile("import", ".bib");
+  private static Spool inFile(InputStream in, Charset from, Path folder) throws IOException {
+    Path path = Files.createTempFile(folder, "import", ".bib");
     try {
       try (OutputStream out = Files.newOutputStream(path)) {
         if (from == null) {

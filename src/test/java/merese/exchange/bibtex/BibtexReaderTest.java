@@ -9,14 +9,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import merese.exchange.FilePlace;
 import merese.exchange.Incoming;
 import merese.exchange.Receiver;
@@ -25,6 +23,7 @@ import merese.exchange.Wrapping;
 import merese.model.ReceivedRecord;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -169,34 +168,26 @@ class BibtexReaderTest {
     }
 
     @Test
-    void leavesNoFileBehindAndLetsTheReceiverBreakOff() throws IOException {
-      Path folder = Path.of(System.getProperty("java.io.tmpdir"));
-      List<Path> before = spools(folder);
+    void leavesNoFileBehindAndLetsTheReceiverBreakOff(@TempDir Path temporary) throws IOException {
+      List<Boolean> spooled = new ArrayList<>();
       IllegalStateException thrown =
           assertThrows(
               IllegalStateException.class,
               () ->
-                  new BibtexReader()
+                  new BibtexReader(temporary)
                       .read(
                           "x.bib",
                           file(),
                           new Sources() {
                             @Override
                             public void source(Incoming source) {
+                              spooled.add(temporary.toFile().list().length == 1);
                               throw new IllegalStateException("enough");
                             }
                           }));
       assertEquals("enough", thrown.getMessage());
-      assertEquals(before, spools(folder));
-    }
-
-    private static List<Path> spools(Path folder) throws IOException {
-      try (Stream<Path> files = Files.list(folder)) {
-        return files
-            .filter(f -> f.getFileName().toString().matches("import\\d+\\.bib"))
-            .sorted()
-            .toList();
-      }
+      assertEquals(List.of(true), spooled);
+      assertEquals(0, temporary.toFile().list().length);
     }
   }
 

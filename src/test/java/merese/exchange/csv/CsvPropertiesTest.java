@@ -53,33 +53,33 @@ class CsvPropertiesTest {
             .as((f, given, particle, suffix) -> new Name.Person(f, given, particle, suffix)));
   }
 
-  @Property
+  @Property(seed = "1")
   void aCellMadeHarmlessIsGotBack(@ForAll("cells") String cell) {
     assertEquals(cell, FormulaCells.undone(FormulaCells.harmless(cell)));
   }
 
   /** Neither the whole nor what stands behind a separator in it. */
-  @Property
+  @Property(seed = "1")
   void aCellMadeHarmlessDoesNotRun(@ForAll("cells") String cell) {
     String harmless = FormulaCells.harmless(cell);
     assertFalse(harmless.matches("(?s)[=+\\-@＝\t\r\n].*"), harmless);
     assertFalse(harmless.matches("(?s).*[,;\t\r\n]\"*[=+\\-@＝].*"), harmless);
   }
 
-  @Property
+  @Property(seed = "1")
   void namesAreReadAsTheyWereWritten(@ForAll("names") Name one, @ForAll("names") Name two) {
     String cell = NameCell.written(List.of(one, two));
     assertEquals(List.of(one, two), NameCell.read(cell), cell);
   }
 
-  @Property
+  @Property(seed = "1")
   void listsAreReadAsTheyWereWritten(@ForAll("words") String one, @ForAll("words") String two) {
     String cell = CellList.joined(List.of(one, two));
     assertEquals(List.of(one, two), CellList.texts(cell), cell);
   }
 
   /** Tables written by commons-csv, which we did not write, have the same cells to us. */
-  @Property
+  @Property(seed = "1")
   void aTableHasTheCellsThatAnotherProgramWrote(
       @ForAll("cells") String one,
       @ForAll("cells") String two,
@@ -116,7 +116,7 @@ class CsvPropertiesTest {
   }
 
   /** Whatever happens to one row, the others come in. */
-  @Property
+  @Property(seed = "1")
   void aBrokenRowCostsNoOther(
       @ForAll @IntRange(min = 1, max = 7) int which,
       @ForAll @IntRange(max = 30) int from,
@@ -144,7 +144,7 @@ class CsvPropertiesTest {
   }
 
   /** No exception and no end, and each filled row is a source or refused. */
-  @Property
+  @Property(seed = "1")
   void anyBytesAreReadToTheirEnd(@ForAll("nearlyCsv") String text, @ForAll byte[] noise) {
     byte[] start = ("Title,Author" + text).getBytes(StandardCharsets.UTF_8);
     byte[] all = new byte[start.length + noise.length];
@@ -165,7 +165,7 @@ class CsvPropertiesTest {
         .map(parts -> String.join("", parts));
   }
 
-  @Property
+  @Property(seed = "1")
   void everyLetterIsInASourceOrARefusal(@ForAll("nearlyCsv") String text) {
     Received received = Received.of(new CsvReader(), "Title,Author\n" + text);
     int sources =

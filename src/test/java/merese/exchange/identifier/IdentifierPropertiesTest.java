@@ -44,12 +44,12 @@ class IdentifierPropertiesTest {
         .orElseThrow();
   }
 
-  @Property
+  @Property(seed = "1")
   void exactlyOneCheckDigitFits(@ForAll("isbns") String isbn) {
     assertTrue(isbn.length() == 10 || isbn.length() == 13, isbn);
   }
 
-  @Property
+  @Property(seed = "1")
   void hyphensChangeNoDigit(@ForAll("isbns") String isbn) {
     Identifier read = Identifiers.isbn(isbn);
     assertEquals(isbn, read.value().replace("-", ""));
@@ -58,7 +58,7 @@ class IdentifierPropertiesTest {
     assertEquals(Optional.empty(), Identifiers.fault(read));
   }
 
-  @Property
+  @Property(seed = "1")
   void oneChangedDigitIsAlwaysFound(
       @ForAll("isbns") String isbn,
       @ForAll @IntRange(max = 12) int at,
@@ -74,7 +74,7 @@ class IdentifierPropertiesTest {
     assertFalse(Identifiers.isSame(read, Identifiers.isbn(isbn)));
   }
 
-  @Property
+  @Property(seed = "1")
   void twoSwappedNeighboursAreAlwaysFoundInTenDigits(
       @ForAll("tens") String isbn, @ForAll @IntRange(max = 8) int at) {
     char first = isbn.charAt(at);
@@ -84,13 +84,13 @@ class IdentifierPropertiesTest {
     assertTrue(Identifiers.isbn(misprint).wrongInPrint());
   }
 
-  @Property
+  @Property(seed = "1")
   void tenDigitsAndThirteenAreTheSameBook(@ForAll("tens") String isbn) {
     String thirteen = completed("978" + isbn.substring(0, 9), "0123456789");
     assertTrue(Identifiers.isSame(Identifiers.isbn(isbn), Identifiers.isbn(thirteen)));
   }
 
-  @Property
+  @Property(seed = "1")
   void anyTextIsReadAndReadAgainTheSame(@ForAll("texts") String text) {
     Assume.that(!text.isBlank());
     Identifier isbn = Identifiers.isbn(text);

@@ -80,25 +80,25 @@ class SkosFuzzTest {
           "%",
           "0x");
 
-  @Property(tries = 400)
+  @Property(tries = 400, seed = "1")
   void turtle(@ForAll Random random, @ForAll @IntRange(min = 1, max = 6) int times)
       throws IOException {
     survives("knops.ttl", random, times);
   }
 
-  @Property(tries = 400)
+  @Property(tries = 400, seed = "1")
   void rdfXml(@ForAll Random random, @ForAll @IntRange(min = 1, max = 6) int times)
       throws IOException {
     survives("knops.rdf", random, times);
   }
 
-  @Property(tries = 400)
+  @Property(tries = 400, seed = "1")
   void jsonLd(@ForAll Random random, @ForAll @IntRange(min = 1, max = 6) int times)
       throws IOException {
     survives("knops.jsonld", random, times);
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "1")
   void nTriples(@ForAll Random random, @ForAll @IntRange(min = 1, max = 6) int times)
       throws IOException {
     survives("knops.nt", random, times);
@@ -122,7 +122,7 @@ class SkosFuzzTest {
     } catch (UnreadableException e) {
       String said = e.getMessage();
       assertTrue(said.startsWith(name + ":"), said);
-      assertTrue(!said.contains("Exception") && !said.contains(": null"), said);
+      assertTrue(!said.contains("Exception") && !said.matches("(?s).*: null\\b.*"), said);
     }
   }
 
