@@ -25,7 +25,7 @@ public final class BibtexReader implements RecordReader {
   private Wrapping wrapping = Wrapping.NONE;
 
   public BibtexReader() {
-    this(Path.of(System.getProperty("java.io.tmpdir")));
+    this(Spool.USUAL_FOLDER);
   }
 
   /**

@@ -27,6 +27,10 @@ final class Spool implements Closeable {
   private final Path path;
   private final RandomAccessFile file;
   private final long length;
+
+  /** Where a long stream is copied to unless another folder is given. */
+  static final Path USUAL_FOLDER = Path.of(System.getProperty("java.io.tmpdir"));
+
   private byte[] page;
   private long pageStart;
   private int pageLength;

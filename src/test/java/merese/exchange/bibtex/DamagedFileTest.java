@@ -81,7 +81,7 @@ class DamagedFileTest {
   }
 
   private static int chunks(byte[] file) throws IOException {
-    try (Spool spool = Spool.of(new ByteArrayInputStream(file))) {
+    try (Spool spool = Spool.of(new ByteArrayInputStream(file), Spool.USUAL_FOLDER)) {
       BibtexSplitter splitter = new BibtexSplitter(spool);
       int count = 0;
       while (splitter.next().isPresent()) {
