@@ -21,15 +21,15 @@ import java.util.Arrays;
  * is turned into UTF-8.
  */
 final class Spool implements Closeable {
+  /** Where a long stream is copied to unless another folder is given. */
+  static final Path USUAL_FOLDER = Path.of(System.getProperty("java.io.tmpdir"));
+
   private static final int IN_MEMORY = 1 << 20;
   private static final int PAGE = 1 << 16;
 
   private final Path path;
   private final RandomAccessFile file;
   private final long length;
-
-  /** Where a long stream is copied to unless another folder is given. */
-  static final Path USUAL_FOLDER = Path.of(System.getProperty("java.io.tmpdir"));
 
   private byte[] page;
   private long pageStart;
