@@ -111,7 +111,7 @@ final class Documents {
     return document;
   }
 
-  private static Document stamp(FileStamp stamp) {
+  static Document stamp(FileStamp stamp) {
     Document document = of(stamp.path(), NONE, 0, StoredValue.payload(stamp));
     add(document, Fields.TYPE, Fields.STAMP);
     return document;

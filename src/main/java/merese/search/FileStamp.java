@@ -14,4 +14,9 @@ public record FileStamp(String path, long size, long modified, String hash, bool
   public boolean sameAs(long otherSize, long otherModified) {
     return size == otherSize && modified == otherModified;
   }
+
+  /** The same, for a file that has since been found unchanged at a later time. */
+  public FileStamp asSettled() {
+    return new FileStamp(path, size, modified, hash, true);
+  }
 }

@@ -12,6 +12,10 @@ import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.IndexWriterConfig.OpenMode;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.Lock;
@@ -101,6 +105,20 @@ public final class IndexUpdate implements Closeable {
   public void replace(String file, IndexedNote note) {
     Term unique = new Term(Fields.UNIQUE, Fields.unique(note.edition(), note.order()));
     writing(() -> writer.updateDocument(unique, Documents.note(file, note)));
+  }
+
+  /** Puts a file's stamp in the place of the one it has; what it brought stays. */
+  public void replace(FileStamp stamp) {
+    Query old =
+        new BooleanQuery.Builder()
+            .add(new TermQuery(new Term(Fields.FILE, stamp.path())), Occur.FILTER)
+            .add(new TermQuery(new Term(Fields.TYPE, Fields.STAMP)), Occur.FILTER)
+            .build();
+    writing(
+        () -> {
+          writer.deleteDocuments(old);
+          writer.addDocument(Documents.stamp(stamp));
+        });
   }
 
   /** Takes out all that a file brought. */

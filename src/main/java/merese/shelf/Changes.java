@@ -1,5 +1,6 @@
 package merese.shelf;
 
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,20 +16,25 @@ import merese.store.LibraryFolder;
  *
  * @param changed files that are new or other than they were
  * @param removed paths of files that are gone
+ * @param settled new stamps of files that are as they were, and old enough by now that their time
+ *     alone will tell
  */
-record Changes(List<LibraryFile> changed, List<String> removed) {
+record Changes(List<LibraryFile> changed, List<String> removed, List<FileStamp> settled) {
 
-  static Changes since(Map<String, FileStamp> stamps, LibraryFolder folder) {
+  static Changes since(Map<String, FileStamp> stamps, LibraryFolder folder, Clock clock) {
     List<LibraryFile> changed = new ArrayList<>();
+    List<FileStamp> settled = new ArrayList<>();
     Set<String> removed = new TreeSet<>(stamps.keySet());
     for (LibraryFile file : indexed(folder)) {
       removed.remove(file.relative());
       FileStamp stamp = stamps.get(file.relative());
       if (stamp == null || !isSame(stamp, file)) {
         changed.add(file);
+      } else if (!stamp.settled() && LibraryReading.isSettled(file, clock)) {
+        settled.add(stamp.asSettled());
       }
     }
-    return new Changes(List.copyOf(changed), List.copyOf(removed));
+    return new Changes(List.copyOf(changed), List.copyOf(removed), List.copyOf(settled));
   }
 
   /** The files that an index is made from: all but that of records which describe no source. */

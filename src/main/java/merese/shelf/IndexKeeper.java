@@ -1,5 +1,6 @@
 package merese.shelf;
 
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -21,6 +22,7 @@ import merese.search.FileStamp;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
+import merese.search.IndexBusyException;
 import merese.search.IndexDamagedException;
 import merese.search.IndexUpdate;
 import merese.search.IndexedFile;
@@ -47,11 +49,11 @@ final class IndexKeeper {
   private final Clock clock;
   private UpToDate report = new UpToDate(Optional.empty(), List.of(), List.of(), 0);
 
-  IndexKeeper(LibraryFolder folder, Watcher watcher) {
+  IndexKeeper(LibraryFolder folder, Watcher watcher, Clock clock) {
     this.folder = folder;
     this.place = folder.index().resolve("lucene");
     this.watcher = watcher;
-    this.clock = Clock.systemUTC();
+    this.clock = clock;
   }
 
   UpToDate report() {
@@ -84,12 +86,12 @@ final class IndexKeeper {
     Changes changes;
     try {
       index = NoteIndex.open(place);
-      changes = Changes.since(index.stamps(), folder);
+      changes = Changes.since(index.stamps(), folder, clock);
     } catch (IndexDamagedException e) {
       return build(DAMAGED);
     }
     if (changes.none()) {
-      return index;
+      return settle(index, changes.settled());
     }
     boolean done;
     try (index) {
@@ -98,6 +100,24 @@ final class IndexKeeper {
       return build(DAMAGED);
     }
     return done ? NoteIndex.open(place) : build(OTHER_WORDS);
+  }
+
+  /**
+   * Notes that the time of these files tells by now, so that no later question reads them. An index
+   * that can't be written just now answers as well.
+   */
+  private NoteIndex settle(NoteIndex index, List<FileStamp> settled) {
+    if (settled.isEmpty()) {
+      return index;
+    }
+    try (IndexUpdate update = IndexUpdate.of(place)) {
+      settled.forEach(update::replace);
+      update.commit();
+    } catch (IndexBusyException | IndexDamagedException | UncheckedIOException e) {
+      return index;
+    }
+    index.close();
+    return NoteIndex.open(place);
   }
 
   /** A new index in the place of one that turned out to be damaged. */

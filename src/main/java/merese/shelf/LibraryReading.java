@@ -46,17 +46,13 @@ final class LibraryReading {
   /** Reads a file; empty where it has problems, which are kept. */
   <T> Optional<Read<T>> read(LibraryFile file, Function<Path, Stored<T>> reader) {
     opened.add(file.relative());
-    long now = nanoseconds(clock.instant());
+    boolean settled = isSettled(file, clock);
     try {
       Stored<T> stored = reader.apply(file.path());
       return Optional.of(
           new Read<>(
               new FileStamp(
-                  file.relative(),
-                  file.size(),
-                  file.modified(),
-                  hash(stored.content()),
-                  now - file.modified() > STEP),
+                  file.relative(), file.size(), file.modified(), hash(stored.content()), settled),
               stored.value()));
     } catch (LibraryException e) {
       problems.addAll(e.problems());
@@ -89,6 +85,11 @@ final class LibraryReading {
 
   List<String> opened() {
     return opened;
+  }
+
+  /** Whether a change from now on would show in a file's time. */
+  static boolean isSettled(LibraryFile file, Clock clock) {
+    return nanoseconds(clock.instant()) - file.modified() > STEP;
   }
 
   /** The hash of a file's bytes; none that any file has where it cannot be read. */

@@ -1,6 +1,7 @@
 package merese.shelf;
 
 import java.io.Closeable;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -37,6 +38,7 @@ import merese.vocabulary.Thesaurus;
 public final class Shelf implements Closeable {
   private final LibraryFolder folder;
   private final Watcher watcher;
+  private final Clock clock;
   private NoteIndex index;
   private UpToDate upToDate;
   private Thesaurus thesaurus;
@@ -45,9 +47,10 @@ public final class Shelf implements Closeable {
   private Map<String, Source> sources;
   private final Map<String, Map<Integer, SourcedNote>> notes = new HashMap<>();
 
-  private Shelf(LibraryFolder folder, Watcher watcher) {
+  private Shelf(LibraryFolder folder, Watcher watcher, Clock clock) {
     this.folder = folder;
     this.watcher = watcher;
+    this.clock = clock;
   }
 
   /**
@@ -56,8 +59,12 @@ public final class Shelf implements Closeable {
    * @throws LibraryException where a file of it cannot be read or the library contradicts itself
    */
   public static Shelf open(LibraryFolder folder, Watcher watcher) {
-    Shelf shelf = new Shelf(folder, watcher);
-    IndexKeeper keeper = new IndexKeeper(folder, watcher);
+    return open(folder, watcher, Clock.systemUTC());
+  }
+
+  static Shelf open(LibraryFolder folder, Watcher watcher, Clock clock) {
+    Shelf shelf = new Shelf(folder, watcher, clock);
+    IndexKeeper keeper = new IndexKeeper(folder, watcher, clock);
     shelf.use(keeper.open(), keeper.report());
     return shelf;
   }
@@ -81,7 +88,7 @@ public final class Shelf implements Closeable {
       return question.apply(this);
     } catch (IndexDamagedException e) {
       index.close();
-      IndexKeeper keeper = new IndexKeeper(folder, watcher);
+      IndexKeeper keeper = new IndexKeeper(folder, watcher, clock);
       use(keeper.buildAgain(), keeper.report());
       return question.apply(this);
     }

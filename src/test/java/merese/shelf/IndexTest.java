@@ -12,7 +12,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
+import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -67,6 +69,10 @@ class IndexTest {
 
   private Shelf open() {
     return Shelf.open(LibraryFolder.open(library), Watcher.NONE);
+  }
+
+  private Shelf open(Clock clock) {
+    return Shelf.open(LibraryFolder.open(library), Watcher.NONE, clock);
   }
 
   private UpToDate report() {
@@ -140,6 +146,21 @@ class IndexTest {
     Files.writeString(file, Files.readString(file).replace("\"pl. 4\"", "\"pl. 5\""));
     Files.setLastModifiedTime(file, now);
     assertTrue(ask("ring-bladed").contains("Author3 1903, pl. 5 "));
+  }
+
+  @Test
+  void comparesAFreshFileByItsBytesOnlyUntilItsTimeTells() throws IOException {
+    Clock atOnce = Clock.fixed(LONG_AGO.plusSeconds(1), ZoneOffset.UTC);
+    Clock later = Clock.fixed(LONG_AGO.plusSeconds(10), ZoneOffset.UTC);
+    open(atOnce).close();
+    open(later).close();
+    byte[] garbage = new byte[(int) Files.size(work(7))];
+    Files.write(work(7), garbage);
+    Files.setLastModifiedTime(work(7), FileTime.from(LONG_AGO));
+    try (Shelf shelf = open(later)) {
+      assertEquals(List.of(), shelf.upToDate().opened());
+      assertEquals(Optional.empty(), shelf.upToDate().built());
+    }
   }
 
   @Test
