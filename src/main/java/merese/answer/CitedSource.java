@@ -34,7 +34,10 @@ public record CitedSource(
    * @param words what sets it apart, in plain words: "2nd edn, revised, 1949"
    */
   public record OneEdition(String key, String words) {
-    static OneEdition of(Work work, Edition edition) {
+    /**
+     * @param beside the title that goes without saying
+     */
+    static OneEdition of(Work work, Edition edition, String beside) {
       Edition.Imprint imprint = edition.imprint();
       String year =
           imprint
@@ -47,23 +50,12 @@ public record CitedSource(
                           : "n.d.");
       Optional<String> statement = imprint.statement().or(() -> form(edition));
       String words = statement.map(s -> s + ", " + year).orElse(year);
-      String title = alternate(work, edition);
+      String title = work.title().equals(beside) ? "" : work.title() + ", ";
       return new OneEdition(edition.key(), title + words);
     }
 
     private static Optional<String> form(Edition edition) {
       return edition.lineage().map(lineage -> lineage.form().code());
-    }
-
-    /** A twin is known by its other title. */
-    private static String alternate(Work work, Edition edition) {
-      String remark = edition.imprint().notedAs().orElse("");
-      for (String title : work.alternateTitles()) {
-        if (remark.contains(title)) {
-          return title + ", ";
-        }
-      }
-      return "";
     }
   }
 }

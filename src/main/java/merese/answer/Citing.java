@@ -28,7 +28,7 @@ public final class Citing {
         shelf.sources().stream()
             .filter(s -> s.workId().equals(source.workId()) && !s.equals(source))
             .sorted(Source.BY_YEAR)
-            .map(s -> OneEdition.of(s.work(), s.edition()))
+            .map(s -> OneEdition.of(s.work(), s.edition(), source.title()))
             .toList();
     return new CitedSource(
         cited.id(),
@@ -38,7 +38,7 @@ public final class Citing {
         citations.entry(cited, output),
         others.isEmpty()
             ? Optional.empty()
-            : Optional.of(OneEdition.of(source.work(), source.edition())),
+            : Optional.of(OneEdition.of(source.work(), source.edition(), source.title())),
         others,
         citations.remarks());
   }

@@ -188,6 +188,7 @@ final class EditionJoin {
     boolean sameEdition = agree(here.number(), there.number());
     boolean sameYear = agree(here.year(), there.year());
     return new Imprint(
+        here.title(),
         fields.filledIf(sameEdition, "edition", here.statement(), there.statement()),
         fields.filled("number of the edition", here.number(), there.number()),
         fields.filled("year", here.year(), there.year()),

@@ -138,7 +138,7 @@ public final class Merge {
       String goes = other.edition().orElseThrow();
       requireNoDescent(key, goes);
       requireNoDescent(goes, key);
-      EditionJoin join = new EditionJoin(edition(key), edition(goes));
+      EditionJoin join = new EditionJoin(merged.edition(key), merged.edition(goes));
       Edition joined = join.joined();
       merged =
           merged.withEditions(
@@ -149,10 +149,6 @@ public final class Merge {
       effects.addAll(join.effects());
       goneKeys.add(goes);
     }
-  }
-
-  private Edition edition(String key) {
-    return merged.editions().stream().filter(e -> e.key().equals(key)).findFirst().orElseThrow();
   }
 
   /** What a library says descends from the other cannot be the same thing. */

@@ -8,6 +8,7 @@ import java.util.Set;
 import merese.change.Effect.Sort;
 import merese.change.WorkDirectory.Named;
 import merese.model.Edition;
+import merese.model.Edition.OwnTitle;
 import merese.model.Work;
 import merese.model.WorkLink;
 import merese.store.ChangeSet;
@@ -58,9 +59,6 @@ public final class Split {
     folder.requireAddable(made);
     tellOfLinks();
     tellOfDescent(moved, staying);
-    if (request.title().isEmpty()) {
-      moved.forEach(this::tellOfTitle);
-    }
   }
 
   /** What a split would do; nothing is changed. */
@@ -92,17 +90,43 @@ public final class Split {
 
   private Work made(SplitRequest request, List<Edition> moved) {
     Work was = old.value();
+    OwnTitle title =
+        request
+            .title()
+            .map(given -> titled(given, ownTitle(moved)))
+            .or(() -> ownTitle(moved))
+            .orElse(new OwnTitle(was.title(), was.subtitle()));
     return new Work(
         request.id().orElseGet(() -> freeId(moved.get(0).key())),
         was.kind(),
-        request.title().orElse(was.title()),
-        request.title().isPresent() ? Optional.empty() : was.subtitle(),
+        title.title(),
+        title.subtitle(),
         List.of(),
         was.contributors(),
         was.language(),
         was.mine(),
-        moved,
+        moved.stream().map(edition -> under(title, edition)).toList(),
         List.of());
+  }
+
+  /** With its subtitle, where the editions know one of that title. */
+  private static OwnTitle titled(String given, Optional<OwnTitle> own) {
+    return own.filter(title -> title.title().equals(given) || title.whole().equals(given))
+        .orElse(new OwnTitle(given, Optional.empty()));
+  }
+
+  /** The title that all these editions have of their own. */
+  private static Optional<OwnTitle> ownTitle(List<Edition> moved) {
+    Optional<OwnTitle> first = moved.get(0).imprint().title();
+    boolean all = moved.stream().allMatch(e -> e.imprint().title().equals(first));
+    return first.filter(title -> all);
+  }
+
+  /** A title that has become the work's is no longer the edition's own. */
+  private static Edition under(OwnTitle title, Edition edition) {
+    return edition.imprint().title().equals(Optional.of(title))
+        ? edition.withImprint(edition.imprint().withTitle(Optional.empty()))
+        : edition;
   }
 
   private String freeId(String key) {
@@ -122,19 +146,6 @@ public final class Split {
         if (link.to().equals(old.value().id())) {
           effects.add(new Effect(Sort.STAYS, "link: " + WorkJoin.words(id, link)));
         }
-      }
-    }
-  }
-
-  /** An edition published under another title is noted as such, which may be the new work's. */
-  private void tellOfTitle(Edition edition) {
-    String noted = edition.imprint().notedAs().orElse("");
-    for (String title : old.value().alternateTitles()) {
-      if (noted.contains(title)) {
-        effects.add(
-            new Effect(
-                Sort.LOOK_AT,
-                edition.key() + " is noted as " + title + ": --title gives the work that title"));
       }
     }
   }

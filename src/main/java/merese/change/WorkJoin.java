@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import merese.change.Effect.Sort;
 import merese.model.Contributor;
 import merese.model.Edition;
+import merese.model.Edition.OwnTitle;
 import merese.model.Name;
 import merese.model.Work;
 import merese.model.WorkLink;
@@ -46,7 +47,7 @@ final class WorkJoin {
         contributors(),
         kept.language(),
         kept.mine(),
-        all().flatMap(work -> work.editions().stream()).toList(),
+        editions(),
         links());
   }
 
@@ -96,16 +97,38 @@ final class WorkJoin {
   private List<String> titles() {
     List<String> titles = new ArrayList<>(kept.alternateTitles());
     for (Work other : others) {
-      boolean sameSubtitle =
-          other.subtitle().isEmpty()
-              || kept.subtitle().isEmpty()
-              || alike(other.subtitle().get(), kept.subtitle().get());
-      if (!alike(other.title(), kept.title()) || !sameSubtitle) {
-        addTitle(titles, other.title() + other.subtitle().map(s -> ": " + s).orElse(""));
+      if (!isTitledAlike(other)) {
+        addTitle(titles, new OwnTitle(other.title(), other.subtitle()).whole());
       }
       other.alternateTitles().forEach(title -> addTitle(titles, title));
     }
     return titles;
+  }
+
+  /** An edition of a work whose title is given up keeps it as its own. */
+  private List<Edition> editions() {
+    List<Edition> editions = new ArrayList<>(kept.editions());
+    for (Work other : others) {
+      for (Edition edition : other.editions()) {
+        boolean titled = edition.imprint().title().isPresent();
+        editions.add(titled || isTitledAlike(other) ? edition : underItsOwnTitle(edition, other));
+      }
+    }
+    return editions;
+  }
+
+  private Edition underItsOwnTitle(Edition edition, Work work) {
+    OwnTitle title = new OwnTitle(work.title(), work.subtitle());
+    say(Sort.ADDED, "own title of " + edition.key() + ": " + title.whole());
+    return edition.withImprint(edition.imprint().withTitle(Optional.of(title)));
+  }
+
+  private boolean isTitledAlike(Work other) {
+    boolean sameSubtitle =
+        other.subtitle().isEmpty()
+            || kept.subtitle().isEmpty()
+            || alike(other.subtitle().get(), kept.subtitle().get());
+    return alike(other.title(), kept.title()) && sameSubtitle;
   }
 
   private void addTitle(List<String> titles, String title) {

@@ -14,6 +14,10 @@ import merese.model.Work;
  */
 public record Outgoing(Work work, Edition edition, Optional<Edition.Part> part, List<Note> notes) {
   public Outgoing {
+    if (edition.imprint().title().isPresent()) { // it goes out under its own title
+      work = work.withOnly(edition);
+      edition = work.editions().get(0);
+    }
     notes = List.copyOf(notes);
   }
 

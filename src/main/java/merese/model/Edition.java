@@ -85,6 +85,7 @@ public record Edition(
   /**
    * What the title page and its back say.
    *
+   * @param title the edition's own where it differs from the work's
    * @param statement the edition as printed, such as "2nd edn"
    * @param year the year of publication; empty for an undated source
    * @param yearPrinted the year as printed or as bracketed by the user, such as "[c. 1926]"
@@ -93,6 +94,7 @@ public record Edition(
    * @param notedAs anything else a citation should carry, as a sentence
    */
   public record Imprint(
+      Optional<OwnTitle> title,
       Optional<String> statement,
       OptionalInt number,
       OptionalInt year,
@@ -108,8 +110,50 @@ public record Edition(
       identifiers = List.copyOf(identifiers);
     }
 
+    /** An imprint under the work's title. */
+    public Imprint(
+        Optional<String> statement,
+        OptionalInt number,
+        OptionalInt year,
+        Optional<String> yearPrinted,
+        List<String> places,
+        Optional<String> publisher,
+        OptionalInt volumes,
+        Optional<String> series,
+        List<Identifier> identifiers,
+        Optional<String> notedAs) {
+      this(
+          Optional.empty(),
+          statement,
+          number,
+          year,
+          yearPrinted,
+          places,
+          publisher,
+          volumes,
+          series,
+          identifiers,
+          notedAs);
+    }
+
+    public Imprint withTitle(Optional<OwnTitle> other) {
+      return new Imprint(
+          other,
+          statement,
+          number,
+          year,
+          yearPrinted,
+          places,
+          publisher,
+          volumes,
+          series,
+          identifiers,
+          notedAs);
+    }
+
     public Imprint withIdentifiers(List<Identifier> others) {
       return new Imprint(
+          title,
           statement,
           number,
           year,
@@ -125,6 +169,18 @@ public record Edition(
     /** The identifiers of one kind, in their order. */
     public List<Identifier> identifiers(Identifier.Scheme scheme) {
       return identifiers.stream().filter(i -> i.scheme() == scheme).toList();
+    }
+  }
+
+  /** The title of an edition that was published under another than the work's. */
+  public record OwnTitle(String title, Optional<String> subtitle) {
+    public OwnTitle {
+      Require.text(title, "an edition's own title");
+    }
+
+    /** Title and subtitle in one line. */
+    public String whole() {
+      return subtitle.map(s -> title + ": " + s).orElse(title);
     }
   }
 

@@ -1,7 +1,9 @@
 package merese.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import merese.model.Edition.OwnTitle;
 
 /**
  * A title as a whole, whatever the form it was published in. What can be cited is one of its
@@ -46,9 +48,65 @@ public record Work(
     return contributors.stream().filter(c -> c.role() == role).toList();
   }
 
-  /** The same work with this edition alone. */
+  /** The work as this edition alone shows it: under the edition's own title where it has one. */
   public Work withOnly(Edition edition) {
-    return withEditions(List.of(edition));
+    Optional<OwnTitle> own = edition.imprint().title();
+    if (own.isEmpty()) {
+      return withEditions(List.of(edition));
+    }
+    List<String> others = new ArrayList<>(List.of(new OwnTitle(title, subtitle).whole()));
+    alternateTitles.stream().filter(t -> !t.equals(own.get().whole())).forEach(others::add);
+    return new Work(
+        id,
+        kind,
+        own.get().title(),
+        own.get().subtitle(),
+        others,
+        contributors,
+        language,
+        mine,
+        List.of(edition.withImprint(edition.imprint().withTitle(Optional.empty()))),
+        links);
+  }
+
+  /**
+   * The work with what {@link #withOnly} gave of one edition put back, changed or not. A changed
+   * title is the edition's where it has its own, else the work's.
+   */
+  public Work withBack(Work one) {
+    Edition edition = one.editions.get(0);
+    boolean own = edition(edition.key()).imprint().title().isPresent();
+    if (!own) {
+      return one.withEditions(replaced(edition));
+    }
+    Edition titled =
+        edition.withImprint(
+            edition.imprint().withTitle(Optional.of(new OwnTitle(one.title, one.subtitle))));
+    String main = new OwnTitle(title, subtitle).whole();
+    List<String> others = new ArrayList<>(alternateTitles);
+    one.alternateTitles.stream()
+        .filter(t -> !t.equals(main) && !others.contains(t))
+        .forEach(others::add);
+    return new Work(
+        id,
+        one.kind,
+        title,
+        subtitle,
+        others,
+        one.contributors,
+        one.language,
+        mine,
+        replaced(titled),
+        links);
+  }
+
+  /** The edition with a key that this work has. */
+  public Edition edition(String key) {
+    return editions.stream().filter(e -> e.key().equals(key)).findFirst().orElseThrow();
+  }
+
+  private List<Edition> replaced(Edition edition) {
+    return editions.stream().map(e -> e.key().equals(edition.key()) ? edition : e).toList();
   }
 
   public Work withEditions(List<Edition> those) {

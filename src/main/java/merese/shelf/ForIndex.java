@@ -56,12 +56,14 @@ final class ForIndex {
   }
 
   private static IndexedSource source(Work work, Edition edition) {
-    String heading = FilingHeading.of(work, edition);
+    Work one = work.withOnly(edition.withoutNotes());
+    Edition shown = one.editions().get(0);
+    String heading = FilingHeading.of(one, shown);
     return new IndexedSource(
         edition.key(),
-        Findable.source(work, edition),
-        PackedSource.pack(work, edition, heading),
-        LibraryJson.encodeWork(work.withOnly(edition.withoutNotes())));
+        Findable.source(one, shown),
+        PackedSource.pack(one, shown, heading),
+        LibraryJson.encodeWork(one));
   }
 
   /**

@@ -3,6 +3,7 @@ package merese.store;
 import merese.model.Copy;
 import merese.model.Edition;
 import merese.model.Edition.Imprint;
+import merese.model.Edition.OwnTitle;
 import merese.model.Edition.Part;
 
 /** An edition; its imprint has no object of its own. What is longer is in {@link EditionParts}. */
@@ -31,6 +32,7 @@ final class EditionCodec implements Codec<Edition> {
 
   private static Imprint readImprint(Fields in) {
     return new Imprint(
+        in.optionalText("title").map(title -> new OwnTitle(title, in.optionalText("subtitle"))),
         in.optionalText("statement"),
         in.optionalNumber("number"),
         in.optionalNumber("year"),
@@ -61,6 +63,8 @@ final class EditionCodec implements Codec<Edition> {
   }
 
   private static void writeImprint(Imprint imprint, ObjectBuilder out) {
+    out.text("title", imprint.title().map(OwnTitle::title));
+    out.text("subtitle", imprint.title().flatMap(OwnTitle::subtitle));
     out.text("statement", imprint.statement());
     out.number("number", imprint.number());
     out.number("year", imprint.year());

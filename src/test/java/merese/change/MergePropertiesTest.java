@@ -67,8 +67,22 @@ class MergePropertiesTest {
 
   private static Map<String, Edition> editions(LibraryFolder library) {
     Map<String, Edition> editions = new TreeMap<>();
-    works(library).forEach(work -> work.editions().forEach(e -> editions.put(e.key(), e)));
+    works(library)
+        .forEach(work -> work.editions().forEach(e -> editions.put(e.key(), untitled(e))));
     return editions;
+  }
+
+  private static Edition untitled(Edition edition) {
+    return edition.withImprint(edition.imprint().withTitle(Optional.empty()));
+  }
+
+  /** The title that each edition is cited under. */
+  private static Map<String, String> titles(LibraryFolder library) {
+    Map<String, String> titles = new TreeMap<>();
+    works(library)
+        .forEach(
+            work -> work.editions().forEach(e -> titles.put(e.key(), work.withOnly(e).title())));
+    return titles;
   }
 
   @Property(tries = 20, shrinking = ShrinkingMode.OFF, seed = "1")
@@ -76,9 +90,11 @@ class MergePropertiesTest {
     LibraryFolder library = library(seed);
     List<Work> before = works(library);
     Map<String, Edition> editions = editions(library);
+    Map<String, String> titles = titles(library);
     List<String> others = before.stream().skip(1).limit(2).map(Work::id).toList();
     Merge.apply(library, new MergeRequest("w0", others, false));
     assertEquals(editions, editions(library));
+    assertEquals(titles, titles(library));
     assertEquals(before.size() - others.size(), works(library).size());
     assertEquals(List.of(), LibraryCheck.of(library).problems());
     List<String> keys = before.get(1).editions().stream().map(Edition::key).toList();
@@ -87,6 +103,7 @@ class MergePropertiesTest {
     assertEquals(editions, editions(library));
     Work again = library.findWork("w1").orElseThrow().value();
     assertEquals(before.get(1).editions(), again.editions());
+    assertEquals(titles, titles(library));
     assertEquals(List.of(), LibraryCheck.of(library).problems());
   }
 

@@ -152,6 +152,7 @@ class MergeTest {
           List.of(
               "other title: Feet and Collars",
               "author: Ann Yarrow",
+              "own title of calloway-abroad-1930: Feet and Collars",
               "link: calloway repeats marden"),
           of(Sort.ADDED, merge.effects()));
     }

@@ -17,6 +17,7 @@ import merese.exchange.Refused;
 import merese.exchange.Wrapping;
 import merese.model.Edition;
 import merese.model.Edition.Lineage;
+import merese.model.Edition.OwnTitle;
 import merese.model.ReceivedRecord;
 import merese.model.ReceivedRecord.Field;
 import merese.model.ShortReference;
@@ -113,25 +114,15 @@ public final class SourceImport implements Receiver {
   private void compare(Incoming record, Match match) {
     Draft draft = draft(match.source());
     String key = match.source().key();
-    Edition ours = edition(draft.now, key);
+    Edition ours = draft.now.edition(key);
     Comparison comparison =
         Comparison.of(draft.now.withOnly(ours), record.work(), options.replace());
-    Work changed = comparison.work().withEditions(draft.now.editions());
-    Work now = with(changed, key, comparison.work().editions().get(0));
+    Work now = draft.now.withBack(comparison.work());
     boolean changes = !now.equals(draft.now);
     draft.now = now;
     items.add(
         new Item.There(
             record.place(), key, match.why(), comparison.differences(), changes, record.remarks()));
-  }
-
-  private static Edition edition(Work work, String key) {
-    return work.editions().stream().filter(e -> e.key().equals(key)).findFirst().orElseThrow();
-  }
-
-  private static Work with(Work work, String key, Edition edition) {
-    return work.withEditions(
-        work.editions().stream().map(e -> e.key().equals(key) ? edition : e).toList());
   }
 
   private Draft draft(Known source) {
@@ -189,12 +180,17 @@ public final class SourceImport implements Receiver {
                   Optional.empty(),
                   List.of()));
     }
+    List<String> titles = new ArrayList<>(work.alternateTitles());
+    OwnTitle title = new OwnTitle(source.title(), source.subtitle());
+    if (!title.equals(new OwnTitle(work.title(), work.subtitle()))) {
+      edition = edition.withImprint(edition.imprint().withTitle(Optional.of(title)));
+      boolean other = !Fingerprint.folded(source.title()).equals(Fingerprint.folded(work.title()));
+      if (other && !titles.contains(title.whole())) {
+        titles.add(title.whole());
+      }
+    }
     List<Edition> editions = new ArrayList<>(work.editions());
     editions.add(edition);
-    List<String> titles = new ArrayList<>(work.alternateTitles());
-    if (proposed.form() == Lineage.Form.TWIN && !titles.contains(source.title())) {
-      titles.add(source.title());
-    }
     return work.withAlternateTitles(titles).withEditions(editions);
   }
 

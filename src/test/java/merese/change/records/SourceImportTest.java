@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -318,7 +319,23 @@ class SourceImportTest {
           List.of("the record speaks of the other title"),
           result.added().get(0).proposal().orElseThrow().why());
       assertEquals(Form.TWIN, edition("us").lineage().orElseThrow().form());
-      assertEquals(List.of("Bottle Necks"), works().get(0).alternateTitles());
+      Work work = works().get(0);
+      assertEquals("Neck and Stopper", work.title());
+      assertEquals(List.of("Bottle Necks"), work.alternateTitles());
+      assertEquals("Bottle Necks", work.withOnly(edition("us")).title());
+    }
+
+    @Test
+    void keepsItsOwnTitleWhenItComesAgainWithMore() throws IOException {
+      String record = "@book{us, title={Bottle Necks}, author={Quenby, Mabel}, year=1950";
+      applied(
+          record + ", note={Published in London as Neck and Stopper}}",
+          new ImportOptions(false, Set.of(), true));
+      applied(record + ", publisher={Thorne}}");
+      Work work = works().get(0);
+      assertEquals("Neck and Stopper", work.title());
+      assertEquals("Bottle Necks", work.withOnly(edition("us")).title());
+      assertEquals(Optional.of("Thorne"), edition("us").imprint().publisher());
     }
 
     @Test
