@@ -25,7 +25,7 @@ import merese.vocabulary.Thesaurus;
  * looked through within a scope that the question lies outside of. Looking for a family counts for
  * all that is narrower.
  */
-final class CheckLog {
+public final class CheckLog {
   private final SourceLines lines;
   private final Thesaurus thesaurus;
   private final Collection<String> concepts;
@@ -40,7 +40,7 @@ final class CheckLog {
     this.narrowing = narrowing;
   }
 
-  static CheckLog of(
+  public static CheckLog of(
       Shelf shelf, SourceLines lines, Collection<String> concepts, Narrowing narrowing) {
     CheckLog log = new CheckLog(lines, shelf.thesaurus(), concepts, narrowing);
     Set<String> families = new LinkedHashSet<>(concepts);
@@ -58,7 +58,7 @@ final class CheckLog {
     return log;
   }
 
-  List<Checked> checked(List<Source> silent) {
+  public List<Checked> checked(List<Source> silent) {
     List<Checked> checked = new ArrayList<>();
     for (Source source : silent) {
       List<CheckLine> within = new ArrayList<>();
@@ -74,7 +74,7 @@ final class CheckLog {
     return checked;
   }
 
-  List<NotChecked> notChecked(List<Source> silent) {
+  public List<NotChecked> notChecked(List<Source> silent) {
     List<NotChecked> notChecked = new ArrayList<>();
     for (Source source : silent) {
       if (!isReached(source)) {

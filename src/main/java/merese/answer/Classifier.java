@@ -21,11 +21,12 @@ import merese.shelf.SourcedNote;
  * @param lookAlikes what is mistaken for it
  * @param words the words for the concept, by which "not this" is told
  */
-record Classifier(Set<String> wanted, Set<String> broader, Set<String> lookAlikes, Words words) {
+public record Classifier(
+    Set<String> wanted, Set<String> broader, Set<String> lookAlikes, Words words) {
 
   /** A naming of a note, in the group that the note goes into. */
-  record Classified(SourcedNote sourced, Naming naming, Group group) {
-    List<Place> places() {
+  public record Classified(SourcedNote sourced, Naming naming, Group group) {
+    public List<Place> places() {
       return sourced.note().placesOf(naming);
     }
   }

@@ -20,7 +20,7 @@ import merese.vocabulary.LookAlikePair;
 import merese.vocabulary.Thesaurus;
 
 /** All notes that have to do with one concept, each in its group. */
-final class ConceptCoverage {
+public final class ConceptCoverage {
   private final String concept;
   private final Set<String> wanted = new LinkedHashSet<>();
   private final Map<Group, List<Classified>> byGroup = new EnumMap<>(Group.class);
@@ -30,7 +30,7 @@ final class ConceptCoverage {
   }
 
   /** Finds and classifies the notes: two questions to the index, however many notes there are. */
-  static ConceptCoverage of(Shelf shelf, String concept) {
+  public static ConceptCoverage of(Shelf shelf, String concept) {
     Thesaurus thesaurus = shelf.thesaurus();
     ConceptCoverage coverage = new ConceptCoverage(concept);
     coverage.wanted.add(concept);
@@ -101,16 +101,16 @@ final class ConceptCoverage {
     known.add(classified);
   }
 
-  String concept() {
+  public String concept() {
     return concept;
   }
 
   /** The concept and all that is narrower (R1). */
-  Set<String> wanted() {
+  public Set<String> wanted() {
     return wanted;
   }
 
-  List<Classified> in(Group... groups) {
+  public List<Classified> in(Group... groups) {
     List<Classified> found = new ArrayList<>();
     for (Group group : groups) {
       List<Classified> known = byGroup.get(group);
@@ -122,7 +122,7 @@ final class ConceptCoverage {
   }
 
   /** Every source that has a note in some group. */
-  Set<Source> sources() {
+  public Set<Source> sources() {
     Set<Source> sources = new LinkedHashSet<>();
     for (List<Classified> found : byGroup.values()) {
       for (Classified classified : found) {

@@ -11,10 +11,10 @@ import merese.model.Mine.SetAside;
 import merese.shelf.Shelf;
 
 /** Heads a section with the user's own label, where there is one. */
-final class Headings {
+public final class Headings {
   private Headings() {}
 
-  static Heading of(Shelf shelf, String id) {
+  public static Heading of(Shelf shelf, String id) {
     for (Preference preference : shelf.mine().preferences()) {
       if (preference.concept().equals(id)) {
         return heading(

@@ -4,37 +4,37 @@ import merese.model.Place;
 import merese.model.Place.Stance;
 
 /** Which places of a note belong to a group. */
-enum PlaceTest {
+public enum PlaceTest {
   /** Neither a denial (R3) nor a picture of how it is made. */
   COVERS {
     @Override
-    boolean holds(Place place) {
+    public boolean holds(Place place) {
       return !ABSENCE.holds(place) && !PROCESS.holds(place);
     }
   },
   PROCESS {
     @Override
-    boolean holds(Place place) {
+    public boolean holds(Place place) {
       return place.showsProcess();
     }
   },
   ABSENCE {
     @Override
-    boolean holds(Place place) {
+    public boolean holds(Place place) {
       return place.stance() == Stance.SAYS_ABSENT;
     }
   },
   /** Anything but a denial. */
   PRESENT {
     @Override
-    boolean holds(Place place) {
+    public boolean holds(Place place) {
       return !ABSENCE.holds(place);
     }
   };
 
-  abstract boolean holds(Place place);
+  public abstract boolean holds(Place place);
 
-  boolean holdsForAny(Iterable<Place> places) {
+  public boolean holdsForAny(Iterable<Place> places) {
     for (Place place : places) {
       if (holds(place)) {
         return true;

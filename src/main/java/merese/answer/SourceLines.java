@@ -9,17 +9,17 @@ import merese.answer.Coverage.SourceLine;
 import merese.shelf.Source;
 
 /** How an answer names sources: by author and year, with the title where that is not enough. */
-final class SourceLines {
+public final class SourceLines {
   private final Map<String, Integer> uses = new HashMap<>();
 
-  SourceLines(List<Source> all) {
+  public SourceLines(List<Source> all) {
     for (Source source : all) {
       Integer known = uses.get(source.reference());
       uses.put(source.reference(), known == null ? 1 : known + 1);
     }
   }
 
-  SourceLine of(Source source) {
+  public SourceLine of(Source source) {
     return new SourceLine(
         source.key(),
         reference(source),
@@ -30,7 +30,7 @@ final class SourceLines {
         source.whereabouts());
   }
 
-  String reference(Source source) {
+  public String reference(Source source) {
     Integer known = uses.get(source.reference());
     return known == null || known == 1
         ? source.reference()
@@ -38,13 +38,13 @@ final class SourceLines {
   }
 
   /** In the order of R4: year of the edition, author. */
-  List<Source> sorted(Collection<Source> sources) {
+  public List<Source> sorted(Collection<Source> sources) {
     List<Source> sorted = new ArrayList<>(sources);
     sorted.sort(Source.BY_YEAR);
     return sorted;
   }
 
-  List<String> references(Collection<Source> sources) {
+  public List<String> references(Collection<Source> sources) {
     List<String> references = new ArrayList<>();
     for (Source source : sorted(sources)) {
       references.add(reference(source));

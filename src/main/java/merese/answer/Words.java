@@ -9,11 +9,11 @@ import merese.search.NoteCriterion;
 import merese.vocabulary.Thesaurus;
 
 /** Words and phrases that are looked for in printed terms, in every form that R7 lets them have. */
-final class Words {
+public final class Words {
   private final Thesaurus thesaurus;
   private final Map<String, List<String>> byKey = new LinkedHashMap<>();
 
-  Words(Thesaurus thesaurus, Collection<String> phrases) {
+  public Words(Thesaurus thesaurus, Collection<String> phrases) {
     this.thesaurus = thesaurus;
     for (String phrase : phrases) {
       for (List<String> form : thesaurus.forms(phrase)) {
@@ -23,7 +23,7 @@ final class Words {
   }
 
   /** Whether one of them stands in the printed term, as consecutive whole words. */
-  boolean occurIn(String printed) {
+  public boolean occurIn(String printed) {
     for (List<String> form : thesaurus.forms(printed)) {
       for (List<String> words : byKey.values()) {
         if (Thesaurus.occurs(words, form)) {
@@ -34,7 +34,7 @@ final class Words {
     return false;
   }
 
-  List<NoteCriterion> criteria() {
+  public List<NoteCriterion> criteria() {
     List<NoteCriterion> criteria = new ArrayList<>();
     for (List<String> words : byKey.values()) {
       criteria.add(new NoteCriterion.Prints(words));
@@ -43,7 +43,7 @@ final class Words {
   }
 
   /** What finds the notes that print just this term. */
-  static List<NoteCriterion> printedAs(Thesaurus thesaurus, String term) {
+  public static List<NoteCriterion> printedAs(Thesaurus thesaurus, String term) {
     List<NoteCriterion> criteria = new ArrayList<>();
     for (List<String> form : thesaurus.forms(term)) {
       criteria.add(new NoteCriterion.PrintsExactly(form));

@@ -9,6 +9,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
 import merese.answer.ScriptException;
+import merese.answer.TermException;
 import merese.answer.UnknownConceptException;
 import merese.answer.UnknownSourceException;
 import merese.change.ChangeRefusedException;
@@ -40,6 +41,7 @@ final class Errors {
           ChangeRefusedException.class,
           IndexBusyException.class,
           UnknownConceptException.class,
+          TermException.class,
           ScriptException.class,
           UnknownSourceException.class,
           LocatorException.class,
