@@ -16,11 +16,6 @@ final class XmlMarkup {
   /** For the same: where in the stream the next one ends. */
   private final long[] closing = {-1, -1, -1};
 
-  /** Where in the stream the end of a record was found; and up to where there is none. */
-  private long endOfRecord = -1;
-
-  private long none;
-
   XmlMarkup(Window window) {
     this.window = window;
   }
@@ -83,34 +78,33 @@ final class XmlMarkup {
 
   /**
    * After a comment, a CDATA section or an instruction; after its first mark where it is broken.
+   *
+   * <p>It may hold the end of a record, as text. It is taken to be broken where another of its kind
+   * starts in it after such an end: its own end is lost, and that of a later one was found (a
+   * comment holds no other, XML 1.0, section 2.5).
    */
   int endOfOther(int tag) throws IOException {
     if (window.is(tag, "<!--")) {
-      return after(0, tag, 4, "-->");
+      return endOfOther(0, tag, "<!--", "-->");
     }
     if (window.is(tag, "<![CDATA[")) {
-      return after(1, tag, 9, "]]>");
+      return endOfOther(1, tag, "<![CDATA[", "]]>");
     }
-    return window.at(tag + 1) == '?' ? after(2, tag, 2, "?>") : tag + 1;
+    return window.at(tag + 1) == '?' ? endOfOther(2, tag, "<?", "?>") : tag + 1;
   }
 
-  /**
-   * The same in a record; one that holds the end of a record is taken to be broken, as where its
-   * own end is lost and that of a later one is found.
-   */
-  int endOfOtherInRecord(int tag) throws IOException {
-    int end = endOfOther(tag);
-    long known = window.passed() + tag;
-    if (endOfRecord < known) {
-      endOfRecord = Math.max(none, known);
-      int at = (int) (endOfRecord - window.passed());
-      while (at >= 0 && !(window.is(at, "</") && isNamed(at + 2, "record"))) {
-        at = window.find('<', at + 1, end);
+  private int endOfOther(int kind, int tag, String open, String close) throws IOException {
+    int end = after(kind, tag, open.length(), close);
+    boolean holdsEnd = false;
+    int at = window.find('<', tag + 1, end);
+    while (at >= 0) {
+      if (window.is(at, open)) {
+        return holdsEnd ? tag + 1 : at;
       }
-      none = at < 0 ? window.passed() + end - 1 : none;
-      endOfRecord = at < 0 ? -1 : window.passed() + at;
+      holdsEnd |= window.at(at + 1) == '/' && isNamed(at + 2, "record");
+      at = window.find('<', at + 1, end);
     }
-    return endOfRecord >= known && endOfRecord < window.passed() + end ? tag + 1 : end;
+    return end;
   }
 
   private int after(int kind, int tag, int length, String close) throws IOException {

@@ -182,7 +182,7 @@ final class XmlPieces {
       }
       from = tag + 1;
       switch (window.at(from)) {
-        case '!', '?' -> from = markup.endOfOtherInRecord(tag);
+        case '!', '?' -> from = markup.endOfOther(tag);
         case '/' -> {
           if (markup.isNamed(tag + 2, "record")) {
             return take(Kind.RECORD, markup.endOfTag(tag));

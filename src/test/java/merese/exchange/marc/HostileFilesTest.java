@@ -132,6 +132,47 @@ class HostileFilesTest {
     assertEquals(1, handed.refused.size());
   }
 
+  private static String record(String title) {
+    return "<record><leader>00000nam a2200000 a 4500</leader><datafield tag=\"245\" ind1=\"0\""
+        + " ind2=\"0\"><subfield code=\"a\">"
+        + title
+        + "</subfield></datafield></record>";
+  }
+
+  private static List<String> titles(Handed handed) {
+    return handed.sources.stream().map(source -> source.work().title()).toList();
+  }
+
+  /** XML 1.0 (fifth edition), 2.5 to 2.7: none of them holds markup. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<!-- </record> <record> -->",
+        "<![CDATA[</record> <record>]]>",
+        "<?note </record> <record> ?>",
+      })
+  void theEndOfARecordInACommentOrTheLikeEndsNone(String other) throws IOException {
+    Handed handed = Handed.xml(record("Knops" + other) + record("Feet"));
+    assertEquals(List.of(), handed.refused);
+    String text = other.startsWith("<![") ? "</record> <record>" : "";
+    assertEquals(List.of("Knops" + text, "Feet"), handed.words());
+  }
+
+  @Test
+  void aCommentThatIsNotClosedCostsNoOtherRecord() throws IOException {
+    String unclosed = record("Knops <!-- never closed");
+    Handed handed = Handed.xml(unclosed + record("Feet<!-- a note -->") + record("Rims"));
+    assertEquals(1, handed.refused.size());
+    assertEquals(List.of("Feet", "Rims"), titles(handed));
+  }
+
+  @Test
+  void aCommentThatIsNotClosedBetweenRecordsCostsNone() throws IOException {
+    String start = "<collection xmlns=\"http://www.loc.gov/MARC21/slim\"><!-- never closed ";
+    Handed handed = Handed.xml(start + record("Knops") + record("Feet<!-- a note -->"));
+    assertEquals(List.of("Knops", "Feet"), handed.words());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "'00024nam a2200025 a 4500'",
