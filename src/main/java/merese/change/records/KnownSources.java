@@ -29,7 +29,7 @@ final class KnownSources {
    *
    * @param file of its work; empty for one that is new in this import
    * @param place where a new one stands in its file
-   * @param names by which its received records call it
+   * @param names by which its received records call it, each with who gave it
    */
   record Known(
       String key,
@@ -37,7 +37,37 @@ final class KnownSources {
       Optional<Path> file,
       Optional<FilePlace> place,
       Fingerprint fingerprint,
-      Set<String> names) {}
+      Set<Name> names) {
+
+    /** Whether a received record has called it so. */
+    boolean isNamed(Name name) {
+      return names.stream().anyMatch(name::mayBe);
+    }
+
+    /** Whether it is called so by somebody else alone. */
+    boolean isNamedByOthers(Name name) {
+      return !isNamed(name) && names.stream().anyMatch(n -> n.id().equals(name.id()));
+    }
+  }
+
+  /**
+   * What a record calls a source.
+   *
+   * @param by whose name it is; a number of a catalogue (MARC 21, 001) is that of one library alone
+   *     (003); "" where the record does not say
+   */
+  record Name(String id, String by) {
+    static Name of(ReceivedRecord record) {
+      boolean marc = record.format().equals("marc");
+      Optional<Field> giver =
+          record.fields().stream().filter(f -> marc && f.name().equals("003")).findFirst();
+      return new Name(record.id(), giver.map(f -> f.value().strip()).orElse(""));
+    }
+
+    boolean mayBe(Name other) {
+      return id.equals(other.id) && (by.equals(other.by) || by.isEmpty() || other.by.isEmpty());
+    }
+  }
 
   private final Map<String, Known> byKey = new HashMap<>();
   private final Map<String, String> byRecord = new HashMap<>();
@@ -49,9 +79,9 @@ final class KnownSources {
   void add(Work work, Optional<Path> file, Optional<FilePlace> place) {
     for (Edition edition : work.editions()) {
       Work one = work.withOnly(edition);
-      Set<String> names = new HashSet<>();
+      Set<Name> names = new HashSet<>();
       for (ReceivedRecord record : edition.received()) {
-        names.add(record.id());
+        names.add(Name.of(record));
         byRecord.putIfAbsent(digest(record), edition.key());
       }
       Known known = new Known(edition.key(), work.id(), file, place, Fingerprint.of(one), names);
@@ -66,7 +96,7 @@ final class KnownSources {
   /** What a source and its double have in common, one at least. */
   private static List<String> traits(Known known) {
     List<String> traits = new ArrayList<>(traits(known.fingerprint()));
-    known.names().forEach(name -> traits.add("name " + name));
+    known.names().forEach(name -> traits.add("name " + name.id()));
     traits.add("name " + known.key());
     return traits;
   }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import merese.change.records.KnownSources.Known;
+import merese.change.records.KnownSources.Name;
 import merese.exchange.Incoming;
 
 /**
@@ -67,11 +68,12 @@ final class Matcher {
     boolean title = print.hasTitleOf(other);
     boolean alike = print.contained() == other.contained();
     int strength = 0;
-    if (record.key().isPresent() && title) {
+    Name name = new Name(record.key().orElse(""), Name.of(record.received()).by());
+    if (record.key().isPresent() && title && !source.isNamedByOthers(name)) {
       if (source.key().equals(record.key().get())) {
         why.add("same key and title");
         strength += 16;
-      } else if (source.names().contains(record.key().get())) {
+      } else if (source.isNamed(name)) {
         why.add("came in as " + record.key().get() + " before, same title");
         strength += 12;
       }

@@ -2,12 +2,14 @@ package merese.change.records;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import merese.change.records.KnownSources.Known;
+import merese.change.records.KnownSources.Name;
 import merese.change.records.Matcher.Match;
 import merese.change.records.Proposals.Proposed;
 import merese.exchange.FilePlace;
@@ -48,6 +50,10 @@ public final class SourceImport implements Receiver {
   private final List<Refused> refused = new ArrayList<>();
   private final List<ReceivedRecord> kept = new ArrayList<>();
   private final List<Rejected> rejected = new ArrayList<>();
+
+  /** Which of {@link #kept} this import has met: two records of one name are two, not one anew. */
+  private final BitSet keptMet = new BitSet();
+
   private final Stored<List<ReceivedRecord>> keptBefore;
   private int keptChanges;
   private int firstRefused;
@@ -231,7 +237,9 @@ public final class SourceImport implements Receiver {
 
   @Override
   public void kept(FilePlace place, ReceivedRecord record) {
-    if (kept.contains(record)) {
+    int there = kept.indexOf(record);
+    if (there >= 0) {
+      keptMet.set(there);
       return;
     }
     keptChanges++;
@@ -240,14 +248,17 @@ public final class SourceImport implements Receiver {
       ReceivedRecord old = kept.get(i);
       boolean same =
           named
+              && !keptMet.get(i)
               && old.format().equals(record.format())
               && old.type().equals(record.type())
-              && old.id().equals(record.id());
+              && Name.of(old).mayBe(Name.of(record));
       if (same) {
         kept.set(i, record);
+        keptMet.set(i);
         return;
       }
     }
+    keptMet.set(kept.size());
     kept.add(record);
   }
 
