@@ -32,6 +32,10 @@ public record AatTerms(List<AatConcept> concepts) {
 
   private static final int LARGEST = 64;
   private static final int LONGEST = 1 << 16;
+
+  /** Of a cell that a message names. */
+  private static final int SHOWN = 40;
+
   private static final List<String> COLUMNS = List.of("aat_id", "facet", "terms");
 
   public AatTerms {
@@ -132,7 +136,7 @@ public record AatTerms(List<AatConcept> concepts) {
         if (!cell.equals(COLUMNS.get(i)) && !cell.startsWith(COLUMNS.get(i) + " ")) {
           throw fault(
               column,
-              "the first line has \"" + cell + "\" where \"" + COLUMNS.get(i) + "\" is to stand",
+              "the first line has " + shown(cell) + " where \"" + COLUMNS.get(i) + "\" is to stand",
               "name the columns " + names() + ", with tabs between");
         }
         column += columns(cells[i]) + 1;
@@ -152,7 +156,7 @@ public record AatTerms(List<AatConcept> concepts) {
       if (!isId(id)) {
         throw fault(
             1,
-            "\"" + id + "\" is no number of the thesaurus",
+            shown(id) + " is no number of the thesaurus",
             "it has nine figures and begins with 300");
       }
       Integer first = lines.putIfAbsent(id, line);
@@ -169,6 +173,14 @@ public record AatTerms(List<AatConcept> concepts) {
         column += columns(term) + 1;
       }
       concepts.add(new AatConcept(id, cells[1].strip(), terms));
+    }
+
+    /** In quotation marks; cut, and without controls, since the file may be anything. */
+    private static String shown(String cell) {
+      String text = cell.replaceAll("\\p{Cc}", "\ufffd");
+      int end = Math.min(SHOWN, text.codePointCount(0, text.length()));
+      String start = text.substring(0, text.offsetByCodePoints(0, end));
+      return '"' + start + (start.equals(text) ? "" : "…") + '"';
     }
 
     private static String names() {

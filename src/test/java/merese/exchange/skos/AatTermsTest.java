@@ -80,6 +80,15 @@ class AatTermsTest {
   }
 
   @Test
+  void aFileOfAnotherSortIsNotPrintedWhole() {
+    String table = "00834nam\u001e a2200229 i 4500" + "0010007".repeat(1000);
+    assertEquals(
+        "aat.tsv:1:1: the first line has \"00834nam\ufffd a2200229 i 4500001000700100070…\" where"
+            + " \"aat_id\" is to stand; name the columns aat_id, facet, terms, with tabs between",
+        assertThrows(UnreadableException.class, () -> read(table)).getMessage());
+  }
+
+  @Test
   void allAddressesOfAConceptAreKnownForIts() {
     for (String uri :
         List.of(
