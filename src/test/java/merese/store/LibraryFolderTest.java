@@ -182,6 +182,15 @@ class LibraryFolderTest {
       }
     }
 
+    /** The licence of the AAT (ODC-By 1.0, 4.2) asks for the notice wherever its data goes. */
+    @Test
+    void saysWhoseThesaurusItsVocabularyLinksTo() throws IOException {
+      LibraryFolder library = LibraryFolder.create(dir.resolve("new"), "My shelf");
+      String readme = Fixture.read(library.path().resolve("vocabulary/README.md"));
+      assertTrue(readme.replaceAll("\\s+", " ").contains("the ODC Attribution License"), readme);
+      assertEquals(List.of(), library.check());
+    }
+
     @Test
     void mayTakeThePlaceOfAnEmptyFolderAndOfNothingElse() throws IOException {
       Files.createDirectories(dir.resolve("library"));
