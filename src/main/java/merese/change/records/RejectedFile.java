@@ -1,7 +1,6 @@
 package merese.change.records;
 
 import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import merese.exchange.Refused;
 import merese.exchange.Wrapping;
@@ -12,14 +11,14 @@ final class RejectedFile {
 
   static byte[] of(List<Refused> records, Wrapping wrapping) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    out.writeBytes(wrapping.before().getBytes(StandardCharsets.UTF_8));
+    out.writeBytes(wrapping.before().getBytes(wrapping.charset()));
     for (int i = 0; i < records.size(); i++) {
       if (i > 0) {
-        out.writeBytes(wrapping.between().getBytes(StandardCharsets.UTF_8));
+        out.writeBytes(wrapping.between().getBytes(wrapping.charset()));
       }
       out.writeBytes(records.get(i).verbatim());
     }
-    out.writeBytes(wrapping.after().getBytes(StandardCharsets.UTF_8));
+    out.writeBytes(wrapping.after().getBytes(wrapping.charset()));
     return out.toByteArray();
   }
 }

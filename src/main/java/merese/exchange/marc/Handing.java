@@ -3,6 +3,7 @@ package merese.exchange.marc;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import merese.exchange.FilePlace;
 import merese.exchange.Incoming;
 import merese.exchange.Receiver;
@@ -19,9 +20,14 @@ final class Handing {
 
   /**
    * @param where words that say where a bad record starts; "" where the place says it
+   * @param verbatim the bytes of the record, asked for where it is refused
    */
   void record(
-      FilePlace place, String where, MarcRecord record, List<String> remarks, byte[] verbatim) {
+      FilePlace place,
+      String where,
+      MarcRecord record,
+      List<String> remarks,
+      Supplier<byte[]> verbatim) {
     ReceivedRecord received = record.received();
     if (!MarcMeaning.isOfSource(record)) {
       to.kept(place, received);
@@ -38,7 +44,7 @@ final class Handing {
                   ? "it has no title in 245 $a, but one in 200, as UNIMARC has"
                   : "it has no title (245 $a)",
               unimarc ? "have it converted to MARC 21" : "give it one"),
-          verbatim);
+          verbatim.get());
       return;
     }
     List<String> all = new ArrayList<>(remarks);

@@ -35,7 +35,7 @@ public final class MarcReader implements RecordReader {
       String where = "from byte " + (piece.get().offset() + 1) + " of the file";
       try {
         MarcRecord record = Iso2709Fields.read(characters, bytes, remarks);
-        handing.record(place, where, record, remarks, bytes);
+        handing.record(place, where, record, remarks, () -> bytes);
       } catch (BadRecord bad) {
         handing.refused(place, where, bad, bytes);
       }

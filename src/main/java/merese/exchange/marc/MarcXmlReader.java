@@ -26,31 +26,32 @@ import merese.exchange.marc.XmlPieces.Piece;
 public final class MarcXmlReader implements RecordReader {
   private static final int SHOWN = 30;
 
-  private Wrapping wrapping = wrapping(StandardCharsets.UTF_8, List.of());
+  private Wrapping wrapping = Wrapping.NONE;
 
   @Override
   public void read(String file, InputStream in, Receiver to) throws IOException {
     XmlEncoding encoding = XmlEncoding.of(in);
     XmlPieces pieces =
         new XmlPieces(encoding.in(), encoding.charset().equals(StandardCharsets.UTF_8));
-    Reading reading = new Reading(file, encoding.charset(), new Handing(to));
+    Reading reading = new Reading(file, encoding, new Handing(to));
     for (Optional<Piece> piece = pieces.next(); piece.isPresent(); piece = pieces.next()) {
       reading.piece(piece.get());
     }
-    wrapping = wrapping(encoding.charset(), pieces.scopes().prefixes());
+    wrapping = wrapping(encoding, pieces.scopes().prefixes());
     if (!pieces.sawMarc() && reading.number == 0) {
       reading.nothing(pieces.head());
     }
   }
 
-  private static Wrapping wrapping(Charset charset, Iterable<String> prefixes) {
+  private static Wrapping wrapping(XmlEncoding encoding, Iterable<String> prefixes) {
     StringBuilder before = new StringBuilder();
-    before.append("<?xml version=\"1.0\" encoding=\"").append(charset.name()).append("\"?>\n");
+    before.append(encoding.declaration());
     before.append("<collection xmlns=\"").append(XmlScopes.MARC).append('"');
     for (String prefix : prefixes) {
       before.append(" xmlns:").append(prefix).append("=\"").append(XmlScopes.MARC).append('"');
     }
-    return new Wrapping(before.append(">\n").toString(), "\n", "\n</collection>\n");
+    return new Wrapping(
+        before.append(">\n").toString(), "\n", "\n</collection>\n", encoding.ofFile());
   }
 
   /** A collection with the prefixes that the records have; known after a reading. */
@@ -62,14 +63,14 @@ public final class MarcXmlReader implements RecordReader {
   /** The reading of one file. */
   private static final class Reading {
     private final String file;
-    private final Charset charset;
+    private final XmlEncoding encoding;
     private final Handing handing;
     private final XmlFields fields = new XmlFields();
     private int number;
 
-    Reading(String file, Charset charset, Handing handing) {
+    Reading(String file, XmlEncoding encoding, Handing handing) {
       this.file = file;
-      this.charset = charset;
+      this.encoding = encoding;
       this.handing = handing;
     }
 
@@ -106,7 +107,11 @@ public final class MarcXmlReader implements RecordReader {
     }
 
     private void refuse(FilePlace place, Piece piece, String what, String remedy) {
-      handing.refused(place, "", new BadRecord(what, remedy), piece.bytes());
+      refuse(place, piece, new BadRecord(what, remedy));
+    }
+
+    private void refuse(FilePlace place, Piece piece, BadRecord bad) {
+      handing.refused(place, "", bad, encoding.inFile(piece.bytes()));
     }
 
     private void record(FilePlace place, Piece piece) {
@@ -117,7 +122,7 @@ public final class MarcXmlReader implements RecordReader {
         refuse(
             place,
             piece,
-            "the record is not in " + charset.name(),
+            "the record is not in " + encoding.ofFile().name(),
             "save the file as UTF-8, or name its encoding in its first line");
         return;
       }
@@ -125,15 +130,16 @@ public final class MarcXmlReader implements RecordReader {
       try {
         Optional<MarcRecord> plain = PlainXml.read(text);
         MarcRecord record = plain.isPresent() ? plain.get() : fields.read(text, remarks);
-        handing.record(place, "", record, remarks, piece.bytes());
+        handing.record(place, "", record, remarks, () -> encoding.inFile(piece.bytes()));
       } catch (BadRecord bad) {
-        handing.refused(place, "", bad, piece.bytes());
+        refuse(place, piece, bad);
       } catch (XmlFields.Broken broken) {
         broken(place, piece, text, broken);
       }
     }
 
     private String decoded(byte[] bytes) throws CharacterCodingException {
+      Charset charset = encoding.charset();
       String text = new String(bytes, charset);
       return text.indexOf('\ufffd') < 0
           ? text
@@ -172,7 +178,7 @@ public final class MarcXmlReader implements RecordReader {
         FilePlace place = new FilePlace(file, 1, 1, 1);
         BadRecord bad =
             new BadRecord("there is no MARC record in the file", "name the format that it is in");
-        handing.refused(place, "", bad, head);
+        handing.refused(place, "", bad, encoding.inFile(head));
       }
     }
   }

@@ -22,8 +22,9 @@ import java.util.regex.Pattern;
  * @param in the file without a byte order mark; as UTF-8 where its own encoding has not ASCII's
  *     bytes for ASCII's characters (UTF-16 and the like)
  * @param charset of that
+ * @param ofFile the encoding that the file itself has
  */
-record XmlEncoding(InputStream in, Charset charset) {
+record XmlEncoding(InputStream in, Charset charset, Charset ofFile) {
   private static final int HEAD = 1024;
   private static final Pattern DECLARED =
       Pattern.compile("^\\s*<\\?xml[^>]*?encoding\\s*=\\s*[\"']([A-Za-z0-9._\\-]+)[\"']");
@@ -34,7 +35,7 @@ record XmlEncoding(InputStream in, Charset charset) {
   static XmlEncoding of(InputStream file) throws IOException {
     byte[] head = file.readNBytes(HEAD);
     if (starts(head, 0xef, 0xbb, 0xbf)) {
-      return new XmlEncoding(rest(head, 3, file), StandardCharsets.UTF_8);
+      return new XmlEncoding(rest(head, 3, file), StandardCharsets.UTF_8, StandardCharsets.UTF_8);
     }
     if (starts(head, 0xfe, 0xff)) {
       return decoded(rest(head, 2, file), StandardCharsets.UTF_16BE);
@@ -50,7 +51,7 @@ record XmlEncoding(InputStream in, Charset charset) {
     }
     Charset declared = declared(head);
     InputStream in = rest(head, 0, file);
-    return isLikeAscii(declared) ? new XmlEncoding(in, declared) : decoded(in, declared);
+    return isLikeAscii(declared) ? new XmlEncoding(in, declared, declared) : decoded(in, declared);
   }
 
   private static boolean starts(byte[] head, int... bytes) {
@@ -99,7 +100,21 @@ record XmlEncoding(InputStream in, Charset charset) {
                 .replaceWith(FAULT)
                 .onMalformedInput(CodingErrorAction.REPLACE)
                 .onUnmappableCharacter(CodingErrorAction.REPLACE));
-    return new XmlEncoding(new InUtf8(reader), StandardCharsets.UTF_8);
+    return new XmlEncoding(new InUtf8(reader), StandardCharsets.UTF_8, charset);
+  }
+
+  /** Bytes of {@link #in} as they stand in the file, but for what is not of its encoding. */
+  byte[] inFile(byte[] bytes) {
+    return ofFile.equals(charset) ? bytes : new String(bytes, charset).getBytes(ofFile);
+  }
+
+  /** What the first bytes of a file of this encoding are to be, and its declaration. */
+  String declaration() {
+    boolean marked = ofFile.name().startsWith("UTF-16");
+    return (marked ? "\ufeff" : "")
+        + "<?xml version=\"1.0\" encoding=\""
+        + (marked ? "UTF-16" : ofFile.name())
+        + "\"?>\n";
   }
 
   /** Characters as bytes of UTF-8. */

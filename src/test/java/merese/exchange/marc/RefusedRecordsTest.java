@@ -30,12 +30,12 @@ class RefusedRecordsTest {
 
   private static byte[] wrapped(Wrapping wrapping, List<Refused> refused) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    out.writeBytes(wrapping.before().getBytes(StandardCharsets.UTF_8));
+    out.writeBytes(wrapping.before().getBytes(wrapping.charset()));
     for (Refused record : refused) {
       out.writeBytes(record.verbatim());
-      out.writeBytes(wrapping.between().getBytes(StandardCharsets.UTF_8));
+      out.writeBytes(wrapping.between().getBytes(wrapping.charset()));
     }
-    out.writeBytes(wrapping.after().getBytes(StandardCharsets.UTF_8));
+    out.writeBytes(wrapping.after().getBytes(wrapping.charset()));
     return out.toByteArray();
   }
 
@@ -61,8 +61,14 @@ class RefusedRecordsTest {
   }
 
   @Test
-  void ofAWideEncodingTheyBecomeUtf8() {
-    assertMendable(StandardCharsets.UTF_16BE, StandardCharsets.UTF_8);
+  void theyKeepAnEncodingOfTwoBytes() {
+    assertMendable(StandardCharsets.UTF_16BE, StandardCharsets.UTF_16BE);
+    assertMendable(StandardCharsets.UTF_16LE, StandardCharsets.UTF_16LE);
+  }
+
+  @Test
+  void theyKeepAnEncodingThatOnlyTheDeclarationNames() {
+    assertMendable(Charset.forName("GB18030"), Charset.forName("GB18030"));
   }
 
   @Test
