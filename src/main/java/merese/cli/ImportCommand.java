@@ -203,7 +203,7 @@ final class ImportCommand extends LibraryCommand {
 
   private String conclusion(ImportResult result) {
     if (result.changesNothing()) {
-      return result.items().isEmpty()
+      return result.isEmpty()
           ? "There is no record in " + String.join(", ", files.required()) + "."
           : "Nothing to do: the library has all of it.";
     }

@@ -37,6 +37,7 @@ final class ImportText {
     added(result.added());
     changed(result.changed());
     unchanged(result);
+    kept(result.kept());
     refused(result.refused());
     page.blank();
   }
@@ -140,6 +141,13 @@ final class ImportText {
       }
     }
     rest(telling);
+  }
+
+  private void kept(int records) {
+    if (records > 0) {
+      page.blank();
+      page.heading("Kept word for word, describing no source: " + Page.many(records, "record"));
+    }
   }
 
   private void refused(List<Refused> records) {

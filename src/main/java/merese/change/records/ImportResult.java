@@ -10,9 +10,11 @@ import merese.exchange.Refused;
  *
  * @param items in the order of the files
  * @param kept how many records were added or replaced that describe no source
+ * @param keptThere how many such records are there already, word for word
  * @param mend the files that hold what could not be read, once the import is done
  */
-public record ImportResult(List<Item> items, List<Refused> refused, int kept, List<String> mend) {
+public record ImportResult(
+    List<Item> items, List<Refused> refused, int kept, int keptThere, List<String> mend) {
   public ImportResult {
     items = List.copyOf(items);
     refused = List.copyOf(refused);
@@ -35,6 +37,11 @@ public record ImportResult(List<Item> items, List<Refused> refused, int kept, Li
 
   private java.util.stream.Stream<There> there() {
     return items.stream().filter(There.class::isInstance).map(There.class::cast);
+  }
+
+  /** Whether there was no record in the files. */
+  public boolean isEmpty() {
+    return items.isEmpty() && refused.isEmpty() && kept == 0 && keptThere == 0;
   }
 
   public boolean changesNothing() {

@@ -56,6 +56,7 @@ public final class SourceImport implements Receiver {
 
   private final Stored<List<ReceivedRecord>> keptBefore;
   private int keptChanges;
+  private int keptThere;
   private int firstRefused;
 
   /** A work that is new or may be changed; {@code old} is null for a new one. */
@@ -240,6 +241,7 @@ public final class SourceImport implements Receiver {
     int there = kept.indexOf(record);
     if (there >= 0) {
       keptMet.set(there);
+      keptThere++;
       return;
     }
     keptChanges++;
@@ -288,7 +290,7 @@ public final class SourceImport implements Receiver {
 
   /** What would be done, or what {@link #apply} has done. */
   public ImportResult result() {
-    return new ImportResult(items, refused, keptChanges, List.of());
+    return new ImportResult(items, refused, keptChanges, keptThere, List.of());
   }
 
   /**
@@ -318,6 +320,6 @@ public final class SourceImport implements Receiver {
       }
       changes.commit();
     }
-    return new ImportResult(items, refused, keptChanges, mend);
+    return new ImportResult(items, refused, keptChanges, keptThere, mend);
   }
 }
