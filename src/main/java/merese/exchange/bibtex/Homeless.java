@@ -97,12 +97,13 @@ final class Homeless {
     }
   }
 
-  /** Theirs, and behind them the kind of source, unless that is all they say. */
+  /** Theirs, and behind them the kind of source, unless they end with it, as those we wrote do. */
   private void keywords(String stored) {
     String kind = StoredValue.text(fields.getOrDefault("keywords", "")).orElse("");
     StoredValue.text(stored)
         .filter(theirs -> !theirs.isBlank() && !theirs.equals(kind))
-        .ifPresent(theirs -> fields.put("keywords", MadeEntry.stored(theirs + ", " + kind)));
+        .map(theirs -> theirs.endsWith(", " + kind) ? theirs : theirs + ", " + kind)
+        .ifPresent(keywords -> fields.put("keywords", MadeEntry.stored(keywords)));
   }
 
   private void note(String lead, String stored) {

@@ -140,6 +140,13 @@ class BibtexWriterTest {
       assertTrue(entry(bib, "ollerby").contains("journal = {Transactions: Glass}"));
       assertFalse(bib.contains("crossref") || bib.contains("@set") || bib.contains("xdata"), bib);
     }
+
+    @Test
+    void theKindStandsAmongTheKeywordsOnceHoweverOftenARecordIsMadeNew() throws IOException {
+      String bib = newer().written(Flavour.BIBTEX);
+      String again = BibLibrary.read(bib).written(Flavour.BIBTEX);
+      assertTrue(entry(again, "lutwyck").contains("keywords = {primary, monograph}"), again);
+    }
   }
 
   @Nested
