@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import merese.exchange.Incoming;
+import merese.exchange.SuppliedTitle;
 import merese.exchange.bibtex.Inheritance.Inherited;
 import merese.model.Contributor;
 import merese.model.Contributor.Role;
@@ -69,6 +70,9 @@ public final class BibtexMeaning {
   private Work work() {
     KindReader kind = KindReader.of(record.type(), fields);
     TitleReader titles = TitleReader.of(fields, record.id());
+    if (titles.isSupplied()) {
+      remarks.add(SuppliedTitle.REMARK);
+    }
     return new Work(
         Incoming.UNNAMED,
         kind.kind(),

@@ -1,21 +1,23 @@
 package merese.exchange.bibtex;
 
 import java.util.Optional;
+import merese.exchange.SuppliedTitle;
 
-/** Titles and subtitles, and titles for what has none. */
-record TitleReader(String title, Optional<String> subtitle) {
-  /** A supplied title is no longer. */
-  private static final int MOST_SUPPLIED = 120;
-
+/**
+ * Titles and subtitles, and titles for what has none.
+ *
+ * @param isSupplied whether the entry has no title of its own
+ */
+record TitleReader(String title, Optional<String> subtitle, boolean isSupplied) {
   private static final String COLON = ": ";
 
   static TitleReader of(EntryFields fields, String key) {
     Optional<String> title = fields.plain("title");
     if (title.isEmpty()) {
-      return new TitleReader(supplied(fields, key), fields.plain("subtitle"));
+      return new TitleReader(supplied(fields, key), fields.plain("subtitle"), true);
     }
     return fields.has("subtitle")
-        ? new TitleReader(title.get(), fields.plain("subtitle"))
+        ? new TitleReader(title.get(), fields.plain("subtitle"), false)
         : split(title.get());
   }
 
@@ -30,8 +32,8 @@ record TitleReader(String title, Optional<String> subtitle) {
             && !Character.isLowerCase(whole.codePointAt(colon + COLON.length()));
     return splits
         ? new TitleReader(
-            whole.substring(0, colon), Optional.of(whole.substring(colon + COLON.length())))
-        : new TitleReader(whole, Optional.empty());
+            whole.substring(0, colon), Optional.of(whole.substring(colon + COLON.length())), false)
+        : new TitleReader(whole, Optional.empty(), false);
   }
 
   /** What stands between a title and its subtitle. */
@@ -39,16 +41,12 @@ record TitleReader(String title, Optional<String> subtitle) {
     return title.endsWith("?") || title.endsWith("!") ? " " : COLON;
   }
 
-  /** In square brackets, as cataloguers have it. */
   private static String supplied(EntryFields fields, String key) {
-    String words =
+    return SuppliedTitle.of(
         fields
             .plain("note")
             .or(() -> fields.plain("howpublished"))
-            .or(() -> fields.plain("booktitle"))
-            .orElse(key.isBlank() ? "untitled" : key);
-    boolean cut = words.codePointCount(0, words.length()) > MOST_SUPPLIED;
-    String used = cut ? words.substring(0, words.offsetByCodePoints(0, MOST_SUPPLIED)) : words;
-    return "[" + used.strip() + (cut ? "…]" : "]");
+            .or(() -> fields.plain("booktitle")),
+        key);
   }
 }

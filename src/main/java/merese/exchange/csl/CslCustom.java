@@ -26,10 +26,10 @@ final class CslCustom {
   /** An item with what its variables leave unsaid of a work; the rest of its own custom stays. */
   static Members added(Members item, Work work) {
     Members bare = with(item, new Members(List.of()));
-    Optional<Work> plain = ItemWork.of(bare, nothing());
+    Work plain = ItemWork.of(bare, nothing());
     List<Member> ours = new ArrayList<>();
     for (Aspect aspect : Aspect.values()) {
-      if (plain.isEmpty() || !aspect.isSame(plain.get(), work)) {
+      if (!aspect.isSame(plain, work)) {
         ours.add(new Member(PartsAsJson.name(aspect), PartsAsJson.of(aspect, work)));
       }
     }

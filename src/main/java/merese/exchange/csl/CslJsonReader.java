@@ -139,8 +139,10 @@ public final class CslJsonReader implements RecordReader {
             piece,
             new ItemFault(
                 0,
-                list ? "a list of items stands inside an object" : "the item has no title",
-                list ? "take out the list and import that" : "give it a \"title\""));
+                list
+                    ? "a list of items stands inside an object"
+                    : "the item has neither a title nor a type",
+                list ? "take out the list and import that" : "give it a \"title\" and a \"type\""));
       }
       FilePlace place = new FilePlace(file, piece.line(), piece.column(), record);
       Optional<String> key = Optional.of(received.id()).filter(id -> !id.isBlank());

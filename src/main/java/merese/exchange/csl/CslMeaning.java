@@ -3,6 +3,7 @@ package merese.exchange.csl;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import merese.exchange.SuppliedTitle;
 import merese.exchange.csl.Json.Members;
 import merese.exchange.identifier.Identifiers;
 import merese.model.Identifier;
@@ -25,23 +26,25 @@ record CslMeaning(Work work, List<String> remarks) {
     remarks = List.copyOf(remarks);
   }
 
-  /** Empty for an item without a title. */
+  /** Empty for what has neither a title nor a type, and so is no item. */
   static Optional<CslMeaning> of(ReceivedRecord record) {
     return of(ItemRecord.item(record), record);
   }
 
   static Optional<CslMeaning> of(Members item, ReceivedRecord record) {
-    return ItemWork.of(item, record)
-        .map(
-            plain -> {
-              List<String> remarks = new ArrayList<>(ItemNames.remarks(item));
-              Work work = CslCustom.heeded(item, plain, remarks);
-              for (Identifier each : work.editions().get(0).imprint().identifiers()) {
-                Identifiers.fault(each)
-                    .ifPresent(
-                        fault -> remarks.add(fault + "; recorded as it stands, as wrong in print"));
-              }
-              return new CslMeaning(work, remarks);
-            });
+    boolean hasTitle = ItemWork.wholeTitle(item).isPresent();
+    if (!hasTitle && record.type().isBlank()) {
+      return Optional.empty();
+    }
+    List<String> remarks = new ArrayList<>(ItemNames.remarks(item));
+    Work work = CslCustom.heeded(item, ItemWork.of(item, record), remarks);
+    if (!hasTitle) {
+      remarks.add(SuppliedTitle.REMARK);
+    }
+    for (Identifier each : work.editions().get(0).imprint().identifiers()) {
+      Identifiers.fault(each)
+          .ifPresent(fault -> remarks.add(fault + "; recorded as it stands, as wrong in print"));
+    }
+    return Optional.of(new CslMeaning(work, remarks));
   }
 }

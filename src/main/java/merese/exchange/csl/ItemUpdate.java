@@ -32,6 +32,9 @@ final class ItemUpdate {
     }
     Set<Aspect> changed = Aspect.differing(now, then.get().work());
     Members came = ItemRecord.item(received.get());
+    if (!changed.isEmpty() && ItemWork.wholeTitle(came).isEmpty()) {
+      changed.add(Aspect.TITLE); // what it was supplied from may be what has changed
+    }
     return changed.isEmpty() ? came : CslCustom.added(updated(came, made, changed), now);
   }
 

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import merese.exchange.Incoming;
 import merese.exchange.Readings;
+import merese.exchange.SuppliedTitle;
 import merese.exchange.csl.Json.Members;
 import merese.exchange.identifier.Identifiers;
 import merese.model.Edition;
@@ -28,17 +29,19 @@ final class ItemWork {
     this.kind = CslKind.of(type);
   }
 
-  /** Empty for an item without a title. */
-  static Optional<Work> of(Members item, ReceivedRecord record) {
-    ItemWork reading = new ItemWork(item);
-    return reading
-        .words("title")
-        .or(() -> reading.words("title-short"))
-        .map(t -> reading.work(t, record));
+  static Work of(Members item, ReceivedRecord record) {
+    return new ItemWork(item).work(record);
   }
 
-  private Work work(String whole, ReceivedRecord record) {
-    int mark = subtitleMark(whole);
+  /** The title and its subtitle in one; empty for an item without. */
+  static Optional<String> wholeTitle(Members item) {
+    return PlainWords.of(item.get("title")).or(() -> PlainWords.of(item.get("title-short")));
+  }
+
+  private Work work(ReceivedRecord record) {
+    Optional<String> own = wholeTitle(item);
+    String whole = own.orElseGet(() -> supplied(record));
+    int mark = own.isPresent() ? subtitleMark(whole) : -1;
     Optional<String> subtitle =
         mark < 0 ? Optional.empty() : Optional.of(whole.substring(mark + 1).strip());
     String title = mark < 0 ? whole : whole.substring(0, mark).strip();
@@ -70,6 +73,10 @@ final class ItemWork {
         false,
         List.of(edition),
         List.of());
+  }
+
+  private String supplied(ReceivedRecord record) {
+    return SuppliedTitle.of(words("note").or(() -> words("container-title")), record.id());
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import merese.exchange.Incoming;
 import merese.exchange.Readings;
+import merese.exchange.SuppliedTitle;
 import merese.exchange.identifier.Identifiers;
 import merese.model.Contributor;
 import merese.model.Contributor.Role;
@@ -36,10 +37,15 @@ record CsvMeaning(Work work, List<String> remarks) {
     remarks = List.copyOf(remarks);
   }
 
-  /** Empty for a row without a title. */
+  /** Empty for a row with nothing under our columns, but maybe a key. */
   static Optional<CsvMeaning> of(ReceivedRecord record) {
     Row row = new Row(record);
-    return row.words(Column.TITLE).map(row::meaning);
+    boolean says = row.cells.keySet().stream().anyMatch(column -> row.words(column).isPresent());
+    return says ? Optional.of(row.meaning()) : Optional.empty();
+  }
+
+  static boolean hasTitle(ReceivedRecord record) {
+    return new Row(record).words(Column.TITLE).isPresent();
   }
 
   /** One row under its columns. */
@@ -58,9 +64,11 @@ record CsvMeaning(Work work, List<String> remarks) {
       }
     }
 
-    CsvMeaning meaning(String title) {
+    CsvMeaning meaning() {
+      Optional<String> own = words(Column.TITLE);
+      String title = own.orElseGet(this::supplied);
       Optional<String> subtitle = words(Column.SUBTITLE);
-      int mark = subtitle.isPresent() ? -1 : Readings.subtitleMark(title);
+      int mark = own.isEmpty() || subtitle.isPresent() ? -1 : Readings.subtitleMark(title);
       Optional<Edition.Container> container = container();
       Edition edition =
           new Edition(
@@ -90,6 +98,11 @@ record CsvMeaning(Work work, List<String> remarks) {
               List.of(edition),
               List.of());
       return new CsvMeaning(work, remarks);
+    }
+
+    private String supplied() {
+      remarks.add(SuppliedTitle.REMARK);
+      return SuppliedTitle.of(words(Column.NOTED_AS).or(() -> words(Column.IN)), record.id());
     }
 
     Optional<String> words(Column column) {

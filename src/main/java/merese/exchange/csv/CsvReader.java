@@ -191,7 +191,9 @@ public final class CsvReader implements RecordReader {
       ReceivedRecord received = record(row.cells());
       Optional<CsvMeaning> meaning = CsvMeaning.of(received);
       if (meaning.isEmpty()) {
-        to.refused(new Refused(place, "the row has no title", "give it one", rows.lastRow()));
+        to.refused(
+            new Refused(
+                place, "the row says nothing of a source", "give it a title", rows.lastRow()));
         return;
       }
       List<String> remarks = new ArrayList<>(meaning.get().remarks());

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -106,7 +107,10 @@ public final class CsvWriter implements RecordWriter {
     Work now = source.work().withOnly(source.edition());
     Optional<CsvMeaning> then = CsvMeaning.of(record);
     Set<Aspect> changed =
-        then.isEmpty() ? Set.of(Aspect.values()) : Aspect.differing(now, then.get().work());
+        then.isEmpty() ? EnumSet.allOf(Aspect.class) : Aspect.differing(now, then.get().work());
+    if (!changed.isEmpty() && !CsvMeaning.hasTitle(record)) {
+      changed.add(Aspect.TITLE); // what it was supplied from may be what has changed
+    }
     Map<Column, String> came = new EnumMap<>(Column.class);
     Map<String, String> others = new LinkedHashMap<>();
     for (Field field : record.fields()) {

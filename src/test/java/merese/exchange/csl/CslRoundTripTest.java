@@ -196,6 +196,19 @@ class CslRoundTripTest {
     }
 
     @Test
+    void ofWhatATitleWasSuppliedFromLeavesTheTitle() {
+      Outgoing source =
+          Sources.of(read("{\"type\": \"chapter\", \"container-title\": \"Papers\"}")).get(0);
+      Work other =
+          read("{\"title\": \"T\", \"container-title\": \"Essays\"}").sources().get(0).work();
+      Work changed = Aspect.CONTAINER.taken(source.work(), other);
+      Outgoing out = new Outgoing(changed, changed.editions().get(0), source.part(), List.of());
+      Work again = read(written(List.of(out))).sources().get(0).work();
+      assertEquals(Set.of(), Aspect.differing(changed, again));
+      assertEquals("[Papers]", again.title());
+    }
+
+    @Test
     void toSilenceDropsTheVariables() {
       String out = afterwards(Aspect.PEOPLE, "{\"title\":\"x\"}");
       assertTrue(!out.contains("author") && out.contains("\"raw\": \"May 1949\""), out);

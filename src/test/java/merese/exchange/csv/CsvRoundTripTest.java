@@ -212,6 +212,20 @@ class CsvRoundTripTest {
       assertEquals("New", cells.get("Title"));
       assertEquals("more", cells.get("Subtitle"));
     }
+
+    @Test
+    void ofWhatATitleWasSuppliedFromLeavesTheTitle() throws Exception {
+      Outgoing source = Sources.of(read("Title,In\n,Papers\n")).get(0);
+      Work other = read("Title,In\nT,Essays\n").sources().get(0).work();
+      Work changed = Aspect.CONTAINER.taken(source.work(), other);
+      Map<String, String> cells =
+          cells(
+              written(
+                  List.of(
+                      new Outgoing(changed, changed.editions().get(0), source.part(), List.of()))));
+      assertEquals("Essays", cells.get("In"));
+      assertEquals("[Papers]", cells.get("Title"));
+    }
   }
 
   @Nested
