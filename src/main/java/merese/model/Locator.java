@@ -30,8 +30,8 @@ import java.util.Optional;
 public final class Locator implements Comparable<Locator> {
   private final String text;
   private final List<LocatorRun> runs;
-  private final List<List<LocatorLevel>> places;
   private final LocatorKind outermost;
+  private List<List<LocatorLevel>> places;
 
   /**
    * The kind and the printed numbers of a locator that is one label with numbers, such as "pp.
@@ -42,10 +42,9 @@ public final class Locator implements Comparable<Locator> {
    */
   public record Simple(LocatorKind kind, String value) {}
 
-  Locator(String text, List<LocatorRun> runs, List<List<LocatorLevel>> places, LocatorKind kind) {
+  Locator(String text, List<LocatorRun> runs, LocatorKind kind) {
     this.text = text;
     this.runs = runs;
-    this.places = places;
     this.outermost = kind;
   }
 
@@ -80,12 +79,12 @@ public final class Locator implements Comparable<Locator> {
 
   /** The levels, outermost first, of the place that is physically first; never empty. */
   public List<LocatorLevel> levels() {
-    return places.get(0);
+    return places().get(0);
   }
 
   /** How many single places this names; at least 1. */
   public int count() {
-    return places.size();
+    return places().size();
   }
 
   /**
@@ -97,11 +96,32 @@ public final class Locator implements Comparable<Locator> {
     if (isOnePlace()) {
       return List.of(this);
     }
-    List<Locator> members = new ArrayList<>(places.size());
-    for (List<LocatorLevel> place : places) {
+    List<Locator> members = new ArrayList<>(count());
+    for (List<LocatorLevel> place : places()) {
       members.add(parse(LocatorSeries.printed(place)));
     }
     return List.copyOf(members);
+  }
+
+  /** Counted out when first asked for: most locators are only kept and printed. */
+  private List<List<LocatorLevel>> places() {
+    if (places == null) {
+      List<List<LocatorLevel>> all = new ArrayList<>();
+      for (LocatorRun run : runs) {
+        all.addAll(run.places());
+      }
+      if (all.size() > 1) {
+        all.sort(LocatorOrder.PLACES_THEN_TEXT);
+      }
+      List<List<LocatorLevel>> once = new ArrayList<>();
+      for (List<LocatorLevel> place : all) {
+        if (once.isEmpty() || !LocatorSeries.samePlace(once.get(once.size() - 1), place)) {
+          once.add(List.copyOf(place));
+        }
+      }
+      places = List.copyOf(once);
+    }
+    return places;
   }
 
   private boolean isOnePlace() {
@@ -131,7 +151,7 @@ public final class Locator implements Comparable<Locator> {
    * medium of a note's place decides.
    */
   public boolean usuallyPicture() {
-    for (List<LocatorLevel> place : places) {
+    for (List<LocatorLevel> place : places()) {
       int at = place.size() - 1;
       while (at > 0 && place.get(at).kind().isEntry() && isPictureHolder(place.get(at - 1))) {
         at--;
@@ -169,14 +189,14 @@ public final class Locator implements Comparable<Locator> {
 
   @Override
   public int compareTo(Locator other) {
-    int shared = Math.min(places.size(), other.places.size());
+    int shared = Math.min(places().size(), other.places().size());
     for (int i = 0; i < shared; i++) {
-      int byPlace = LocatorOrder.comparePlaces(places.get(i), other.places.get(i));
+      int byPlace = LocatorOrder.comparePlaces(places().get(i), other.places().get(i));
       if (byPlace != 0) {
         return byPlace;
       }
     }
-    int byCount = Integer.compare(places.size(), other.places.size());
+    int byCount = Integer.compare(places().size(), other.places().size());
     return byCount != 0 ? byCount : text.compareTo(other.text);
   }
 

@@ -51,29 +51,17 @@ final class LocatorParser {
 
   private Locator located(String text) {
     List<LocatorRun> leaves = new ArrayList<>();
-    List<List<LocatorLevel>> places = new ArrayList<>();
     for (LocatorRun run : runs) {
       if (run.isPlace()) {
         leaves.add(run);
-        List<List<LocatorLevel>> own = run.places();
-        if (own.isEmpty()) {
+        if (!run.exceptions.isEmpty() && run.places().isEmpty()) {
           throw scanner.error(run.begin, "the exceptions leave nothing", "leave this part out");
         }
-        places.addAll(own);
-      }
-    }
-    if (places.size() > 1) {
-      places.sort(LocatorOrder.PLACES_THEN_TEXT);
-    }
-    List<List<LocatorLevel>> once = new ArrayList<>();
-    for (List<LocatorLevel> place : places) {
-      if (once.isEmpty() || !LocatorSeries.samePlace(once.get(once.size() - 1), place)) {
-        once.add(List.copyOf(place));
       }
     }
     List<LocatorLevel> outer = leaves.get(0).outer;
     LocatorKind outermost = outer.isEmpty() ? leaves.get(0).kind() : outer.get(0).kind();
-    return new Locator(text, List.copyOf(leaves), List.copyOf(once), outermost);
+    return new Locator(text, List.copyOf(leaves), outermost);
   }
 
   /** What joins this item to the next; null at the end. */
@@ -273,7 +261,7 @@ final class LocatorParser {
 
   private void add(Span span) {
     total(span);
-    current.spans.add(position(span).expanded());
+    current.spans.add(position(span));
     current.end = scanner.at;
   }
 

@@ -13,7 +13,7 @@ final class LocatorRun {
 
   /**
    * One number, a range, or a level without a number. In "plates 1:16–17" the whole is 1, the joint
-   * ":" and the ends 16 and 17; the numbers are all of them, once counted out.
+   * ":" and the ends 16 and 17.
    */
   record Span(
       LocatorLevel fixed,
@@ -21,27 +21,25 @@ final class LocatorRun {
       String joint,
       LocatorNumber from,
       LocatorNumber to,
-      List<LocatorNumber> numbers,
       String position,
       int begin) {
 
     static Span of(LocatorLevel level, int begin) {
-      return new Span(level, null, "", null, null, List.of(), level.position(), begin);
+      return new Span(level, null, "", null, null, level.position(), begin);
     }
 
     static Span of(LocatorNumber from, LocatorNumber to, int begin) {
-      return new Span(null, null, "", from, to, List.of(), "", begin);
+      return new Span(null, null, "", from, to, "", begin);
     }
 
     /** This span as items of a whole, "1:16–17". */
     Span in(LocatorNumber all, String sign) {
-      return new Span(fixed, all, sign, from, to, numbers, position, begin);
+      return new Span(fixed, all, sign, from, to, position, begin);
     }
 
-    /** This span with its numbers counted out, which must not be too many. */
-    Span expanded() {
-      List<LocatorNumber> all = fixed == null ? LocatorRange.expanded(from, to) : List.of();
-      return new Span(fixed, whole, joint, from, to, all, position, begin);
+    /** All its numbers, counted out. */
+    List<LocatorNumber> numbers() {
+      return fixed == null ? LocatorRange.expanded(from, to) : List.of();
     }
 
     @SuppressWarnings("ReferenceEquality") // one number is read once; a range has two of them
@@ -55,7 +53,7 @@ final class LocatorRun {
 
     Span at(String place) {
       LocatorLevel placed = fixed == null ? null : fixed.at(place);
-      return new Span(placed, whole, joint, from, to, numbers, place, begin);
+      return new Span(placed, whole, joint, from, to, place, begin);
     }
   }
 
