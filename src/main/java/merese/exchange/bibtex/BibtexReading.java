@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import merese.exchange.FilePlace;
+import merese.exchange.InFileOrder;
 import merese.exchange.Incoming;
 import merese.exchange.Receiver;
 import merese.exchange.Refused;
@@ -29,7 +30,7 @@ final class BibtexReading {
   private final String file;
   private final Spool bytes;
   private final Survey survey;
-  private final Receiver to;
+  private final InFileOrder to;
   private final BibtexItems items;
   private final Set<String> keys = new HashSet<>();
   private int record;
@@ -40,7 +41,7 @@ final class BibtexReading {
     this.file = file;
     this.bytes = bytes;
     this.survey = survey;
-    this.to = to;
+    this.to = new InFileOrder(to);
     this.items = new BibtexItems(bytes);
   }
 
@@ -53,6 +54,7 @@ final class BibtexReading {
         refuse(broken);
       }
     }
+    to.finish();
   }
 
   Wrapping wrapping() {
@@ -63,14 +65,20 @@ final class BibtexReading {
     ReceivedRecord received = Survey.record(survey.format(), entry);
     Chunk chunk = entry.chunk();
     FilePlace place = new FilePlace(file, chunk.line(), chunk.column(), record);
+    int length = (int) (chunk.to() - chunk.from());
     if (NO_SOURCES.contains(entry.type())) {
-      to.kept(place, received);
+      to.add(length, () -> receiver -> receiver.kept(place, received));
       return;
     }
     List<String> remarks = remarks(entry, received);
-    BibtexMeaning.Reading reading = BibtexMeaning.read(received, survey::byKey);
-    remarks.addAll(reading.remarks());
-    to.source(new Incoming(place, Optional.of(entry.key()), reading.work(), remarks));
+    to.add(
+        length,
+        () -> {
+          BibtexMeaning.Reading reading = BibtexMeaning.read(received, survey::byKey);
+          remarks.addAll(reading.remarks());
+          Incoming source = new Incoming(place, Optional.of(entry.key()), reading.work(), remarks);
+          return receiver -> receiver.source(source);
+        });
   }
 
   private List<String> remarks(Entry entry, ReceivedRecord received) {
@@ -99,12 +107,10 @@ final class BibtexReading {
   private void refuse(Broken broken) throws IOException {
     refusedAny = true;
     Chunk chunk = broken.chunk();
-    to.refused(
-        new Refused(
-            place(broken),
-            broken.fault().what(),
-            broken.fault().remedy(),
-            bytes.slice(chunk.from(), chunk.to())));
+    byte[] verbatim = bytes.slice(chunk.from(), chunk.to());
+    Refused refused =
+        new Refused(place(broken), broken.fault().what(), broken.fault().remedy(), verbatim);
+    to.add(verbatim.length, () -> receiver -> receiver.refused(refused));
   }
 
   /** Where the fault is. */

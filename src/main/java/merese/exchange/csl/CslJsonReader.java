@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.function.Consumer;
 import merese.exchange.FilePlace;
+import merese.exchange.InFileOrder;
 import merese.exchange.Incoming;
 import merese.exchange.Receiver;
 import merese.exchange.RecordReader;
@@ -36,22 +38,26 @@ public final class CslJsonReader implements RecordReader {
   private static final class Run {
     private final String file;
     private final ItemSplitter splitter;
-    private final Receiver to;
+    private final InFileOrder to;
     private int record;
+    private boolean broken;
 
     Run(String file, InputStream in, Receiver to) {
       this.file = file;
       this.splitter = new ItemSplitter(in);
-      this.to = to;
+      this.to = new InFileOrder(to);
     }
 
     void read() throws IOException {
-      boolean broken = false;
-      for (Piece piece = splitter.next(); piece != null; piece = splitter.next()) {
+      for (Piece next = splitter.next(); next != null; next = splitter.next()) {
+        Piece piece = next;
         record++;
         broken |= piece.kind() != Kind.ITEM;
         switch (piece.kind()) {
-          case ITEM -> broken |= !item(piece);
+          case ITEM -> {
+            int number = record;
+            to.add(piece.bytes().length, () -> item(piece, number));
+          }
           case TOO_LONG ->
               refuse(
                   piece,
@@ -61,6 +67,7 @@ public final class CslJsonReader implements RecordReader {
           case OTHER_FORMAT -> otherFormat(piece);
         }
       }
+      to.finish();
       if (record == 0 && !splitter.hasList()) {
         refuse(new byte[0], "there is nothing in the file", "give a file of CSL-JSON");
       } else if (splitter.isListOpen() && !broken) {
@@ -69,16 +76,19 @@ public final class CslJsonReader implements RecordReader {
             "the file ends before its list is closed, so it may have been cut short",
             "compare it with where it is from; if it is whole, add ]");
       }
+      to.finish();
     }
 
     private void refuse(byte[] verbatim, String what, String remedy) {
       FilePlace place = new FilePlace(file, splitter.line(), splitter.column(), record + 1);
-      to.refused(new Refused(place, what, remedy, verbatim));
+      Refused refused = new Refused(place, what, remedy, verbatim);
+      to.add(verbatim.length, () -> receiver -> receiver.refused(refused));
     }
 
     private void refuse(Piece piece, String what, String remedy) {
       FilePlace place = new FilePlace(file, piece.line(), piece.column(), record);
-      to.refused(new Refused(place, what, remedy, piece.bytes()));
+      Refused refused = new Refused(place, what, remedy, piece.bytes());
+      to.add(piece.bytes().length, () -> receiver -> receiver.refused(refused));
     }
 
     private void otherFormat(Piece piece) {
@@ -97,24 +107,24 @@ public final class CslJsonReader implements RecordReader {
       }
     }
 
-    private boolean item(Piece piece) throws IOException {
+    private Consumer<Receiver> item(Piece piece, int number) {
       if (isAscii(piece.bytes())) {
         Optional<Json> read = JsonParsing.tried(piece.bytes());
         if (read.isPresent()) {
-          return item(piece, (Members) read.get());
+          return item(piece, number, (Members) read.get());
         }
       }
       String text = new String(piece.bytes(), StandardCharsets.UTF_8);
       if (text.indexOf('\uFFFD') >= 0) {
         Optional<ItemFault> fault = ItemFault.ofEncoding(piece.bytes());
         if (fault.isPresent()) {
-          return refused(piece, fault.get());
+          return refused(piece, number, fault.get());
         }
       }
       try {
-        return item(piece, (Members) JsonParsing.parse(text));
+        return item(piece, number, (Members) JsonParsing.parse(text));
       } catch (JsonProcessingException e) {
-        return refused(piece, ItemFault.of(text, e));
+        return refused(piece, number, ItemFault.of(text, e));
       }
     }
 
@@ -126,10 +136,10 @@ public final class CslJsonReader implements RecordReader {
       return sign >= 0;
     }
 
-    private boolean item(Piece piece, Members item) {
+    private Consumer<Receiver> item(Piece piece, int number, Members item) {
       Optional<ItemFault> misnamed = names(item);
       if (misnamed.isPresent()) {
-        return refused(piece, misnamed.get());
+        return refused(piece, number, misnamed.get());
       }
       ReceivedRecord received = ItemRecord.of(item);
       Optional<CslMeaning> meaning = CslMeaning.of(item, received);
@@ -137,6 +147,7 @@ public final class CslJsonReader implements RecordReader {
         boolean list = item.get("items").isPresent() || item.get("references").isPresent();
         return refused(
             piece,
+            number,
             new ItemFault(
                 0,
                 list
@@ -144,10 +155,10 @@ public final class CslJsonReader implements RecordReader {
                     : "the item has neither a title nor a type",
                 list ? "take out the list and import that" : "give it a \"title\" and a \"type\""));
       }
-      FilePlace place = new FilePlace(file, piece.line(), piece.column(), record);
+      FilePlace place = new FilePlace(file, piece.line(), piece.column(), number);
       Optional<String> key = Optional.of(received.id()).filter(id -> !id.isBlank());
-      to.source(new Incoming(place, key, meaning.get().work(), meaning.get().remarks()));
-      return true;
+      Incoming source = new Incoming(place, key, meaning.get().work(), meaning.get().remarks());
+      return receiver -> receiver.source(source);
     }
 
     /** A variable without a name, or with half a character in it, cannot be kept. */
@@ -165,7 +176,7 @@ public final class CslJsonReader implements RecordReader {
       return Optional.empty();
     }
 
-    private boolean refused(Piece piece, ItemFault fault) {
+    private Consumer<Receiver> refused(Piece piece, int number, ItemFault fault) {
       String text = new String(piece.bytes(), StandardCharsets.UTF_8);
       int line = piece.line();
       int column = piece.column();
@@ -178,9 +189,12 @@ public final class CslJsonReader implements RecordReader {
           column++;
         }
       }
-      FilePlace place = new FilePlace(file, line, column, record);
-      to.refused(new Refused(place, fault.what(), fault.remedy(), piece.bytes()));
-      return false;
+      FilePlace place = new FilePlace(file, line, column, number);
+      Refused refused = new Refused(place, fault.what(), fault.remedy(), piece.bytes());
+      return receiver -> {
+        broken = true;
+        receiver.refused(refused);
+      };
     }
   }
 }

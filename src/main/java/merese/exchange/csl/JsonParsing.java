@@ -42,9 +42,13 @@ final class JsonParsing {
   /**
    * @throws JsonProcessingException saying where, in characters of the text, it is no JSON
    */
-  static Json parse(String text) throws IOException {
+  static Json parse(String text) throws JsonProcessingException {
     try (JsonParser parser = FACTORY.createParser(text)) {
       return whole(parser);
+    } catch (JsonProcessingException e) {
+      throw e;
+    } catch (IOException e) {
+      throw new UncheckedIOException("a text in memory cannot be read", e);
     }
   }
 
@@ -64,17 +68,17 @@ final class JsonParsing {
       return Optional.of(parse(text));
     } catch (JsonProcessingException e) {
       return Optional.empty();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 
   /** Empty where a text of ASCII is no JSON. */
-  static Optional<Json> tried(byte[] ascii) throws IOException {
+  static Optional<Json> tried(byte[] ascii) {
     try (JsonParser parser = FACTORY.createParser(ascii)) {
       return Optional.of(whole(parser));
     } catch (JsonProcessingException e) {
       return Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException("bytes in memory cannot be read", e);
     }
   }
 

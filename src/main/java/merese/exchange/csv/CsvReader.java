@@ -6,7 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import merese.exchange.FilePlace;
+import merese.exchange.InFileOrder;
 import merese.exchange.Incoming;
 import merese.exchange.Receiver;
 import merese.exchange.RecordReader;
@@ -72,6 +74,7 @@ public final class CsvReader implements RecordReader {
     for (Row row = table.rows.next(); row != null; row = table.rows.next()) {
       run.row(row);
     }
+    run.to.finish();
   }
 
   /** A file up to its first source. */
@@ -165,14 +168,14 @@ public final class CsvReader implements RecordReader {
     private final String file;
     private final HeaderRow header;
     private final RowSplitter rows;
-    private final Receiver to;
+    private final InFileOrder to;
     private int record;
 
     Run(String file, Table table, Receiver to) {
       this.file = file;
       this.header = table.header;
       this.rows = table.rows;
-      this.to = to;
+      this.to = new InFileOrder(to);
     }
 
     void row(Row row) {
@@ -185,16 +188,21 @@ public final class CsvReader implements RecordReader {
       if (row.flaw() != Flaw.NONE) {
         String count = row.flaw() == Flaw.WRONG_COUNT ? ", the header row " + header.width() : "";
         FilePlace flaw = new FilePlace(file, row.flawLine(), 0, record);
-        to.refused(new Refused(flaw, what(row) + count, remedy(row), row.bytes()));
+        Refused refused = new Refused(flaw, what(row) + count, remedy(row), row.bytes());
+        to.add(row.bytes().length, () -> receiver -> receiver.refused(refused));
         return;
       }
+      byte[] verbatim = rows.lastRow();
+      to.add(verbatim.length, () -> understood(place, row, verbatim));
+    }
+
+    private Consumer<Receiver> understood(FilePlace place, Row row, byte[] verbatim) {
       ReceivedRecord received = record(row.cells());
       Optional<CsvMeaning> meaning = CsvMeaning.of(received);
       if (meaning.isEmpty()) {
-        to.refused(
-            new Refused(
-                place, "the row says nothing of a source", "give it a title", rows.lastRow()));
-        return;
+        Refused refused =
+            new Refused(place, "the row says nothing of a source", "give it a title", verbatim);
+        return receiver -> receiver.refused(refused);
       }
       List<String> remarks = new ArrayList<>(meaning.get().remarks());
       if (row.windows()) {
@@ -207,7 +215,8 @@ public final class CsvReader implements RecordReader {
                 + " missing");
       }
       Optional<String> key = Optional.of(received.id()).filter(id -> !id.isEmpty());
-      to.source(new Incoming(place, key, meaning.get().work(), remarks));
+      Incoming source = new Incoming(place, key, meaning.get().work(), remarks);
+      return receiver -> receiver.source(source);
     }
 
     private ReceivedRecord record(List<String> cells) {

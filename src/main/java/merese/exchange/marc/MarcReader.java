@@ -35,11 +35,12 @@ public final class MarcReader implements RecordReader {
       String where = "from byte " + (piece.get().offset() + 1) + " of the file";
       try {
         MarcRecord record = Iso2709Fields.read(characters, bytes, remarks);
-        handing.record(place, where, record, remarks, () -> bytes);
+        handing.record(bytes.length, place, where, record, remarks, () -> bytes);
       } catch (BadRecord bad) {
         handing.refused(place, where, bad, bytes);
       }
     }
+    handing.finish();
   }
 
   @Override

@@ -33,7 +33,8 @@ public final class MarcXmlReader implements RecordReader {
     XmlEncoding encoding = XmlEncoding.of(in);
     XmlPieces pieces =
         new XmlPieces(encoding.in(), encoding.charset().equals(StandardCharsets.UTF_8));
-    Reading reading = new Reading(file, encoding, new Handing(to));
+    Handing handing = new Handing(to);
+    Reading reading = new Reading(file, encoding, handing);
     for (Optional<Piece> piece = pieces.next(); piece.isPresent(); piece = pieces.next()) {
       reading.piece(piece.get());
     }
@@ -41,6 +42,7 @@ public final class MarcXmlReader implements RecordReader {
     if (!pieces.sawMarc() && reading.number == 0) {
       reading.nothing(pieces.head());
     }
+    handing.finish();
   }
 
   private static Wrapping wrapping(XmlEncoding encoding, Iterable<String> prefixes) {
@@ -130,7 +132,8 @@ public final class MarcXmlReader implements RecordReader {
       try {
         Optional<MarcRecord> plain = PlainXml.read(text);
         MarcRecord record = plain.isPresent() ? plain.get() : fields.read(text, remarks);
-        handing.record(place, "", record, remarks, () -> encoding.inFile(piece.bytes()));
+        handing.record(
+            piece.bytes().length, place, "", record, remarks, () -> encoding.inFile(piece.bytes()));
       } catch (BadRecord bad) {
         refuse(place, piece, bad);
       } catch (XmlFields.Broken broken) {
