@@ -22,7 +22,7 @@ import merese.shelf.Source;
 import merese.vocabulary.Thesaurus;
 
 /** Makes the entries of a group: one a source, its passages by concept, its places in order. */
-final class Entries {
+public final class Entries {
   private final SourceLines lines;
   private final Thesaurus thesaurus;
   private final Optional<String> asked;
@@ -30,7 +30,7 @@ final class Entries {
   /**
    * @param asked the concept asked for, which its passages put first
    */
-  Entries(SourceLines lines, Thesaurus thesaurus, Optional<String> asked) {
+  public Entries(SourceLines lines, Thesaurus thesaurus, Optional<String> asked) {
     this.lines = lines;
     this.thesaurus = thesaurus;
     this.asked = asked;
@@ -41,7 +41,7 @@ final class Entries {
    *
    * @param wanted which of their places belong to the group
    */
-  List<Entry> of(Collection<Classified> namings, PlaceTest wanted) {
+  public List<Entry> of(Collection<Classified> namings, PlaceTest wanted) {
     Map<Source, List<Classified>> bySource = new TreeMap<>(Source.BY_YEAR);
     for (Classified classified : namings) {
       if (wanted.holdsForAny(classified.places())) {

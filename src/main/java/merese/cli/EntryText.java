@@ -51,6 +51,11 @@ final class EntryText {
     }
   }
 
+  /** What a source has of one concept, on one line. */
+  static String passage(Passage passage) {
+    return (places(passage, Group.COUNTED) + " " + terms(passage, Group.COUNTED)).strip();
+  }
+
   private static String against(CaptionConflict conflict) {
     return conflict.text().isPresent()
         ? "text " + conflict.text().get() + " “" + conflict.words().get() + "”"
