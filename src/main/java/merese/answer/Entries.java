@@ -80,7 +80,8 @@ public final class Entries {
     return new Entry(lines.of(source), passages, List.of(), List.of(), List.of(), List.of());
   }
 
-  private Passage passage(Optional<String> concept, List<Classified> namings, PlaceTest wanted) {
+  /** What namings of one source have on one concept. */
+  public Passage passage(Optional<String> concept, List<Classified> namings, PlaceTest wanted) {
     Set<Locator> pictured = new TreeSet<>();
     Set<Locator> inWords = new TreeSet<>();
     Set<String> printed = new LinkedHashSet<>();
@@ -128,7 +129,7 @@ public final class Entries {
     return a.piece().isPresent() ? a.piece().equals(b.piece()) : a.locator().equals(b.locator());
   }
 
-  ConceptLine line(String concept) {
+  public ConceptLine line(String concept) {
     return new ConceptLine(concept, thesaurus.label(concept));
   }
 
