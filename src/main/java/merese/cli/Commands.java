@@ -27,6 +27,7 @@ final class Commands {
       List.of(
           new Entry(Group.ASK, "covers", CoversCommand.class),
           new Entry(Group.ASK, "fewest", FewestCommand.class),
+          new Entry(Group.ASK, "concordance", ConcordanceCommand.class),
           new Entry(Group.ASK, "witnesses", WitnessesCommand.class),
           new Entry(Group.ASK, "find", FindCommand.class),
           new Entry(Group.ASK, "reading-list", ReadingListCommand.class),

@@ -18,6 +18,11 @@ final class Wrap {
     return words.replace(' ', GLUE);
   }
 
+  /** The words without what {@link #together} put in, for a form that is not wrapped. */
+  static String loose(String words) {
+    return words.replace(GLUE, ' ');
+  }
+
   /**
    * The words with a mark in the place of what would steer a terminal or turn the direction of
    * writing, since what a library holds may come from anywhere.
