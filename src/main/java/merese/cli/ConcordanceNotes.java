@@ -169,7 +169,7 @@ final class ConcordanceNotes {
         if (!word.notStated().isEmpty()) {
           meanings.add("meaning not stated (" + references(word.notStated()) + ")");
         }
-        add(Block.item(quoted(word.word()), String.join("; ", meanings)));
+        add(Block.item(quoted(word.word()), String.join(", ", meanings)));
       }
     }
   }
@@ -177,10 +177,10 @@ final class ConcordanceNotes {
   private static String meaning(Meaning meaning) {
     List<String> by = new ArrayList<>();
     if (!meaning.stated().isEmpty()) {
-      by.add(references(meaning.stated(), ", "));
+      by.add(references(meaning.stated()));
     }
     if (!meaning.seen().isEmpty()) {
-      by.add("by a picture or your reading only: " + references(meaning.seen(), ", "));
+      by.add("by a picture or your reading only: " + references(meaning.seen()));
     }
     if (by.isEmpty()) {
       by.add("by the vocabulary");
@@ -193,12 +193,8 @@ final class ConcordanceNotes {
   }
 
   private static String references(List<SourceLine> sources) {
-    return references(sources, "; ");
-  }
-
-  private static String references(List<SourceLine> sources, String between) {
     List<String> names = new ArrayList<>();
     sources.forEach(s -> names.add(Wrap.together(s.reference())));
-    return String.join(between, names);
+    return String.join("; ", names);
   }
 }

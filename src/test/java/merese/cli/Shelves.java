@@ -41,7 +41,7 @@ final class Shelves {
     this.folder = folder;
   }
 
-  /** The folder of a library: {@code demo}, {@code empty} or {@code rings}. */
+  /** The folder of a library: {@code demo}, {@code empty}, {@code rings} and more. */
   Path of(String name) {
     return made.computeIfAbsent(name, this::make);
   }
@@ -52,6 +52,9 @@ final class Shelves {
       case "demo" -> copy(Path.of("library").toAbsolutePath(), home.resolve("library"));
       case "empty" -> new SmallLibrary().write(home);
       case "rings" -> rings().write(home);
+      case "words" -> ConcordanceShelves.words().write(home);
+      case "wide" -> ConcordanceShelves.of(20, 12).write(home);
+      case "low" -> ConcordanceShelves.of(2, 12).write(home);
       default -> throw new IllegalArgumentException("there is no library called " + name);
     }
     Ran.in(home, Map.of(), "covers", "neck ring"); // makes the index

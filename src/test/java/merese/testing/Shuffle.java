@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.Random;
 import merese.model.Contributor;
 import merese.model.Edition;
+import merese.model.Edition.Lineage;
 import merese.model.Name;
 import merese.model.Note;
 import merese.model.Work;
+import merese.model.WorkLink;
 
 /**
  * The same works under other names, keys and ids and in another order: nothing that an answer says
@@ -20,6 +22,7 @@ import merese.model.Work;
 public final class Shuffle {
   private final Random random;
   private final Map<String, String> newNames = new LinkedHashMap<>();
+  private final Map<String, String> newWorks = new LinkedHashMap<>();
 
   private Shuffle(long seed) {
     this.random = new Random(seed);
@@ -60,7 +63,7 @@ public final class Shuffle {
     work.editions().forEach(edition -> editions.add(edition(edition)));
     Collections.shuffle(editions, random);
     return new Work(
-        "w" + random.nextInt(1_000_000_000),
+        renamedWork(work.id()),
         work.kind(),
         renamed(work.title()),
         work.subtitle(),
@@ -69,7 +72,24 @@ public final class Shuffle {
         work.language(),
         work.mine(),
         editions,
-        work.links());
+        work.links().stream().map(this::link).toList());
+  }
+
+  private WorkLink link(WorkLink link) {
+    return new WorkLink(link.kind(), renamedWork(link.to()), link.picture(), link.evidence());
+  }
+
+  private String renamedWork(String id) {
+    return newWorks.computeIfAbsent(id, i -> "w" + random.nextInt(1_000_000_000));
+  }
+
+  private Lineage lineage(Lineage lineage) {
+    return new Lineage(
+        lineage.form(),
+        lineage.parent().map(this::renamed),
+        lineage.originalYear(),
+        lineage.newMatter(),
+        lineage.plates());
   }
 
   private Edition edition(Edition edition) {
@@ -79,7 +99,7 @@ public final class Shuffle {
     return new Edition(
         renamed(edition.key()),
         edition.imprint(),
-        edition.lineage(),
+        edition.lineage().map(this::lineage),
         edition.container(),
         edition.occasion(),
         edition.archive(),

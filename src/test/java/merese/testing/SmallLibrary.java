@@ -10,6 +10,7 @@ import merese.model.Claim;
 import merese.model.Contributor;
 import merese.model.Copy;
 import merese.model.Edition;
+import merese.model.Edition.Lineage;
 import merese.model.Locator;
 import merese.model.Mine;
 import merese.model.Name;
@@ -23,6 +24,7 @@ import merese.model.Place.Shows;
 import merese.model.Place.Stance;
 import merese.model.SourceKind;
 import merese.model.Work;
+import merese.model.WorkLink;
 import merese.shelf.Shelf;
 import merese.shelf.Watcher;
 import merese.store.LibraryFolder;
@@ -141,6 +143,45 @@ public final class SmallLibrary {
         Optional.empty(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** The work with these editions in the place of its own. */
+  public static Work withEditions(Work work, Edition... editions) {
+    return work.withEditions(List.of(editions));
+  }
+
+  /** The work with links to others. */
+  public static Work linked(Work work, WorkLink... links) {
+    return changed(work, work.mine(), List.of(links));
+  }
+
+  /** The work as one of the user's own. */
+  public static Work own(Work work) {
+    return changed(work, true, work.links());
+  }
+
+  private static Work changed(Work work, boolean mine, List<WorkLink> links) {
+    return new Work(
+        work.id(),
+        work.kind(),
+        work.title(),
+        work.subtitle(),
+        work.alternateTitles(),
+        work.contributors(),
+        work.language(),
+        mine,
+        work.editions(),
+        links);
+  }
+
+  public static WorkLink link(WorkLink.Kind kind, String to, String evidence) {
+    return new WorkLink(kind, to, Optional.empty(), Optional.of(evidence));
+  }
+
+  /** The edition as one that comes from another. */
+  public static Edition descended(Lineage.Form form, String parent, Edition edition) {
+    return edition.withLineage(
+        new Lineage(form, Optional.of(parent), OptionalInt.empty(), Optional.empty(), List.of()));
   }
 
   /** Makes a note place by place. */
