@@ -23,7 +23,7 @@ final class ConcordanceHtml {
         vertical-align: bottom; z-index: 1; }
       tbody th { font-weight: normal; position: sticky; left: 0; background: #faf9f6;
         min-width: 8em; }
-      td div + div { margin-top: 0.4em; }
+      td div + div { margin-top: 0.4em; } td div.places { margin-top: 0; }
       .places { color: #444; font-size: 0.9em; }
       ul { padding-left: 1.4em; margin: 0.3em 0; }
       @page { size: landscape; margin: 12mm; }

@@ -2,7 +2,6 @@ package merese.cli;
 
 import java.util.List;
 import merese.answer.concordance.Concordance;
-import merese.citation.Output;
 
 /** A concordance as Markdown, its table with the bars that most readers know. */
 final class ConcordanceMarkdown {
@@ -66,13 +65,18 @@ final class ConcordanceMarkdown {
   }
 
   private static String cell(String words) {
-    return text(words).replace("|", "\\|").replace("\n", "<br>");
+    return text(words).replace("\n", "<br>");
   }
 
+  /** As it was printed, quotation marks and all, with what Markdown would read made literal. */
   private static String text(String words) {
-    StringBuilder escaped = new StringBuilder();
-    for (String line : words.split("\n", -1)) {
-      escaped.append(escaped.isEmpty() ? "" : "\n").append(Output.MARKDOWN.literal(line));
+    StringBuilder escaped = new StringBuilder(words.length() + 16);
+    for (int i = 0; i < words.length(); i++) {
+      char c = words.charAt(i);
+      if ("\\`*_[]<>|#&~".indexOf(c) >= 0) {
+        escaped.append('\\');
+      }
+      escaped.append(c);
     }
     return escaped.toString();
   }

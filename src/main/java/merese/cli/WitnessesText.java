@@ -99,7 +99,7 @@ final class WitnessesText {
               + said(step.kind())
               + " "
               + Wrap.together(step.reference())
-              + Page.given(": ", step.evidence(), "")
+              + Page.given(": ", step.evidence().map(Labels::together), "")
               + Page.given("; new in it: ", step.newMatter(), ""));
     }
     return String.join("; ", words);
@@ -162,7 +162,7 @@ final class WitnessesText {
   }
 
   private static String evidence(Optional<String> evidence) {
-    return Page.given(": ", evidence, "");
+    return Page.given(": ", evidence.map(Labels::together), "");
   }
 
   private static String reference(SourceLine source) {
