@@ -12,6 +12,7 @@ import merese.answer.ScriptException;
 import merese.answer.TermException;
 import merese.answer.UnknownConceptException;
 import merese.answer.UnknownSourceException;
+import merese.answer.editions.WorkException;
 import merese.change.ChangeRefusedException;
 import merese.change.UnknownWorkException;
 import merese.change.concepts.ChoiceException;
@@ -44,6 +45,7 @@ final class Errors {
           TermException.class,
           ScriptException.class,
           UnknownSourceException.class,
+          WorkException.class,
           LocatorException.class,
           CitationException.class,
           UnreadableException.class,
