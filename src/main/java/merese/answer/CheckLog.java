@@ -84,6 +84,17 @@ public final class CheckLog {
     return notChecked;
   }
 
+  /** The checks of a source that the question is not out of scope of. */
+  public List<Check> reaching(Source source) {
+    List<Check> reaching = new ArrayList<>();
+    for (Check check : checks(source)) {
+      if (reaches(check)) {
+        reaching.add(check);
+      }
+    }
+    return reaching;
+  }
+
   private boolean isReached(Source source) {
     for (Check check : checks(source)) {
       if (reaches(check)) {
@@ -93,9 +104,12 @@ public final class CheckLog {
     return false;
   }
 
-  private Optional<String> remark(Source source) {
+  /** Why a source that no check reaches may not be worth one: what it or a check is limited to. */
+  public Optional<String> remark(Source source) {
     for (Check check : checks(source)) {
-      return Optional.of("looked through (" + check.scope().get().words() + ")");
+      if (check.scope().isPresent()) {
+        return Optional.of("looked through (" + check.scope().get().words() + ")");
+      }
     }
     Optional<Scope> scope = source.scope();
     return scope.isPresent() && liesOutside(scope.get())
@@ -139,7 +153,8 @@ public final class CheckLog {
     return false;
   }
 
-  private static CheckLine line(Check check) {
+  /** A check in the words of an answer. */
+  public static CheckLine line(Check check) {
     return new CheckLine(
         check.extent(),
         check.method().words(),
