@@ -60,6 +60,14 @@ public final class SmallLibrary {
     return works;
   }
 
+  /** The same pieces and opinions of the user's with other works. */
+  public SmallLibrary withWorks(List<Work> others) {
+    SmallLibrary library = new SmallLibrary().mine(mine);
+    objects.forEach(library::object);
+    others.forEach(library::work);
+    return library;
+  }
+
   public static Work monograph(String family, int year, String title, Object... notesAndChecks) {
     String key = family.toLowerCase(java.util.Locale.ROOT) + "-" + year;
     return new Work(

@@ -26,6 +26,7 @@ import merese.model.Mine.Coinage;
 import merese.model.Mine.Untraced;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
+import merese.vocabulary.Thesaurus;
 
 /**
  * Answers what is not known, and says of each thing why: looked for in vain, looked up in an index
@@ -66,7 +67,8 @@ public final class Gaps {
     List<Topic> topics =
         question.terms().isEmpty()
             ? wholeVocabulary()
-            : Topic.withFacets(shelf, question.terms(), Optional.empty());
+            : Topic.withFacets(
+                shelf, question.terms().stream().map(this::known).toList(), Optional.empty());
     List<Gap> gaps = new ArrayList<>();
     Tasks tasks = new Tasks(lines, sources);
     for (Topic topic : topics) {
@@ -81,6 +83,21 @@ public final class Gaps {
         gaps,
         tasks.inShelfOrder(),
         untraced());
+  }
+
+  /** A label of the user's own that the vocabulary has not is taken for the concept it is for. */
+  private String known(String term) {
+    Thesaurus thesaurus = shelf.thesaurus();
+    if (thesaurus.concept(term).isEmpty()
+        && thesaurus.facet(term).isEmpty()
+        && shelf.meanings(List.of(term)).get(term).isEmpty()) {
+      for (Coinage coinage : shelf.mine().coinages()) {
+        if (thesaurus.areSameWords(coinage.label(), term)) {
+          return coinage.concept();
+        }
+      }
+    }
+    return term;
   }
 
   private List<Topic> wholeVocabulary() {
@@ -131,6 +148,7 @@ public final class Gaps {
     }
     Pieces pieces = Pieces.of(shelf, coverage.wanted());
     State state = state(uses);
+    List<Use> mayMeanIt = uses(coverage, Group.MEANING_NOT_STATED);
     List<Use> ownWork = uses(coverage, Group.OWN_WORK);
     List<Use> notShown = uses(coverage, Group.SAYS_NOT_SHOWN);
     return new Gap(
@@ -139,7 +157,7 @@ public final class Gaps {
         uses,
         ownWork,
         notShown,
-        uses(coverage, Group.MEANING_NOT_STATED),
+        mayMeanIt,
         silent.lookedThrough,
         silent.indexOnly,
         silent.toNote,
@@ -149,7 +167,7 @@ public final class Gaps {
         silent.notChecked,
         coinages,
         pieces.lines(),
-        Wording.of(state, uses, ownWork, notShown, silent, question.owned()),
+        Wording.of(state, uses, ownWork, notShown, mayMeanIt, silent, question.owned()),
         Wording.ofMine(coinages, pieces, uses));
   }
 

@@ -25,6 +25,7 @@ final class Wording {
       List<Use> uses,
       List<Use> own,
       List<Use> notShown,
+      List<Use> mayMeanIt,
       Gaps.Silent silent,
       boolean owned) {
     List<String> sentences = new ArrayList<>();
@@ -40,6 +41,7 @@ final class Wording {
       case NAMED_AND_PICTURED -> sentences.add("In " + cited(uses) + ".");
     }
     add(sentences, "Said not to be shown", notShown.isEmpty() ? List.of() : List.of(cited(notShown)));
+    add(sentences, "May mean it", mayMeanIt.isEmpty() ? List.of() : List.of(cited(mayMeanIt)));
     add(sentences, "Checked", silent.inVain().stream().map(Wording::checked).toList());
     add(sentences, "Found, not yet noted", silent.toNote.stream().map(Wording::found).toList());
     add(
