@@ -132,8 +132,7 @@ final class EditionsText {
     }
     page.hanging(INDENT, Wrap.together(head.toString().stripTrailing()));
     for (int row = 0; row < answer.editions().size(); row++) {
-      StringBuilder line =
-          new StringBuilder(padded(answer.editions().get(row).year(), rowHead));
+      StringBuilder line = new StringBuilder(padded(answer.editions().get(row).year(), rowHead));
       for (int i = 0; i < widths.size(); i++) {
         Cell cell = answer.pictures().get(at + i).cells().get(row);
         line.append("  ").append(padded(brief(cell), widths.get(i)));

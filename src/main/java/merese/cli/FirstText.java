@@ -113,14 +113,12 @@ final class FirstText {
       wide = Math.max(wide, Wrap.columns(use.source().reference()));
     }
     for (Use use : uses) {
-      Page.Columns columns =
-          page.columns(INDENT, use.source().reference(), Math.min(wide, WIDEST));
+      Page.Columns columns = page.columns(INDENT, use.source().reference(), Math.min(wide, WIDEST));
       for (Printed printed : use.terms()) {
         columns.line(locators(printed.locators()), "“" + printed.term() + "”");
       }
       if (use.remark().isPresent()) {
-        String year =
-            withYears && use.year().isPresent() ? use.year().getAsInt() + " " : "";
+        String year = withYears && use.year().isPresent() ? use.year().getAsInt() + " " : "";
         columns.line(year + use.remark().get());
       }
     }

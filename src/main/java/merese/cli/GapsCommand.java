@@ -25,8 +25,7 @@ final class GapsCommand extends LibraryCommand {
 
   @Override
   int run() {
-    GapsQuestion question =
-        new GapsQuestion(words.value().orElse(List.of()), owned.isSet());
+    GapsQuestion question = new GapsQuestion(words.value().orElse(List.of()), owned.isSet());
     try (Shelf shelf = openShelf()) {
       GapList answer = Gaps.answer(shelf, question);
       if (json.isSet()) {

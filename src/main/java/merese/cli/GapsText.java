@@ -146,9 +146,7 @@ final class GapsText {
     }
     for (Use use : uses) {
       String printed =
-          use.printed().isEmpty()
-              ? "not named"
-              : "“" + String.join("”, “", use.printed()) + "”";
+          use.printed().isEmpty() ? "not named" : "“" + String.join("”, “", use.printed()) + "”";
       page.columns(INDENT, use.source().reference(), Math.min(wide, WIDEST))
           .line(places(use), printed);
     }

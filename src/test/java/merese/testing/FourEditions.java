@@ -26,8 +26,7 @@ public final class FourEditions {
 
   public static SmallLibrary library() {
     Edition first =
-        withoutCopies(
-            edition("quenby-1926", 1926, pictured("sharp ring", "p. 61", "pl. XXIV")));
+        withoutCopies(edition("quenby-1926", 1926, pictured("sharp ring", "p. 61", "pl. XXIV")));
     Edition second =
         descended(
             edition("quenby-1949", 1949, pictured("bladed ring", "p. 70", "pl. 31")),

@@ -216,11 +216,8 @@ public final class Editions {
       }
       List<String> printed = cell.locators().stream().map(Locator::toString).toList();
       places.putIfAbsent(printed, cell.locators());
-      yearsByPlace
-          .computeIfAbsent(printed, p -> new ArrayList<>())
-          .add(years.get(source.key()));
-      CiteLine line =
-          new CiteLine(lines.reference(source), cell.locators(), source.whereabouts());
+      yearsByPlace.computeIfAbsent(printed, p -> new ArrayList<>()).add(years.get(source.key()));
+      CiteLine line = new CiteLine(lines.reference(source), cell.locators(), source.whereabouts());
       if (!source.owned()) {
         elsewhere.add(line);
       } else if (source.whereabouts().isPresent()) {
@@ -261,8 +258,7 @@ public final class Editions {
         }
       }
     }
-    return new From(
-        locator, edition.map(k -> lines.reference(byKey.get(k))), same, others);
+    return new From(locator, edition.map(k -> lines.reference(byKey.get(k))), same, others);
   }
 
   /** Whether one of some places is, takes in or lies within what was cited. */

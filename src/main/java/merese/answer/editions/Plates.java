@@ -19,8 +19,8 @@ import merese.model.Naming;
 import merese.model.Note;
 import merese.model.Place;
 import merese.shelf.Shelf;
-import merese.shelf.SourcedNote;
 import merese.shelf.Source;
+import merese.shelf.SourcedNote;
 
 /** What the notes and the plate lists of editions say of pictures. */
 final class Plates {
@@ -84,9 +84,7 @@ final class Plates {
           picture.words = picture.words.or(change::words);
         }
         case OTHER_OBJECT ->
-            change
-                .locator()
-                .ifPresent(l -> picture.others.add(new OtherObject(l, change.words())));
+            change.locator().ifPresent(l -> picture.others.add(new OtherObject(l, change.words())));
       }
     }
   }
@@ -169,8 +167,7 @@ final class Plates {
     if (locators.isEmpty()) {
       return found.dropped ? State.DROPPED : State.OTHER_OBJECT;
     }
-    Optional<String> above =
-        editions.get(edition).edition().lineage().flatMap(Lineage::parent);
+    Optional<String> above = editions.get(edition).edition().lineage().flatMap(Lineage::parent);
     Set<String> seen = new LinkedHashSet<>(Set.of(edition));
     while (above.isPresent() && editions.containsKey(above.get()) && seen.add(above.get())) {
       Own before = own.get(above.get()).get(picture);

@@ -85,9 +85,7 @@ public final class FirstUses {
   }
 
   private static int yearOf(Uses uses) {
-    return uses.earliest().isEmpty()
-        ? Integer.MAX_VALUE
-        : uses.earliest().get(0).year().getAsInt();
+    return uses.earliest().isEmpty() ? Integer.MAX_VALUE : uses.earliest().get(0).year().getAsInt();
   }
 
   private Uses uses(List<Printing> printings) {

@@ -5,12 +5,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import merese.answer.CheckLog;
 import merese.answer.Classifier.Classified;
 import merese.answer.ConceptCoverage;
+import merese.answer.Coverage.CheckLine;
 import merese.answer.Coverage.Group;
+import merese.answer.Coverage.SourceLine;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.Headings;
-import merese.answer.CheckLog;
 import merese.answer.SourceLines;
 import merese.answer.Topic;
 import merese.answer.gaps.GapList.Gap;
@@ -18,8 +20,6 @@ import merese.answer.gaps.GapList.Looked;
 import merese.answer.gaps.GapList.OutOfScope;
 import merese.answer.gaps.GapList.State;
 import merese.answer.gaps.GapList.Use;
-import merese.answer.Coverage.CheckLine;
-import merese.answer.Coverage.SourceLine;
 import merese.model.Check;
 import merese.model.Concept;
 import merese.model.Mine.Coinage;
@@ -132,8 +132,7 @@ public final class Gaps {
         known.add(classified.sourced().source().key());
       }
     }
-    CheckLog log =
-        CheckLog.of(shelf, lines, List.of(topic.concept()), Narrowing.NONE);
+    CheckLog log = CheckLog.of(shelf, lines, List.of(topic.concept()), Narrowing.NONE);
     Silent silent = new Silent();
     for (Source source : sources) {
       if (!known.contains(source.key())) {
@@ -217,9 +216,7 @@ public final class Gaps {
               c -> c.result() == Check.Result.NONE && c.method() != Check.Method.INDEX_ONLY)) {
         return lookedThrough;
       }
-      return checks.stream().anyMatch(c -> c.result() == Check.Result.NO_LIST)
-          ? noList
-          : indexOnly;
+      return checks.stream().anyMatch(c -> c.result() == Check.Result.NO_LIST) ? noList : indexOnly;
     }
 
     /** All that were looked through without finding it, by year. */

@@ -23,8 +23,7 @@ record Pieces(List<PieceLine> lines) {
                   object.ref(),
                   object.title(),
                   evidence.kind(),
-                  new ConceptLine(
-                      evidence.concept(), shelf.thesaurus().label(evidence.concept())),
+                  new ConceptLine(evidence.concept(), shelf.thesaurus().label(evidence.concept())),
                   evidence.words(),
                   evidence.photo()));
         }
@@ -38,8 +37,7 @@ record Pieces(List<PieceLine> lines) {
     List<String> refs = new ArrayList<>();
     for (PieceLine piece : lines) {
       if (piece.kind() == Evidence.Kind.EXAMPLE) {
-        refs.add(
-            piece.ref() + (piece.photo().isPresent() ? ", photo " + piece.photo().get() : ""));
+        refs.add(piece.ref() + (piece.photo().isPresent() ? ", photo " + piece.photo().get() : ""));
       }
     }
     return refs.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", refs));

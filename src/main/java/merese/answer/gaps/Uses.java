@@ -26,8 +26,7 @@ final class Uses {
     final Set<Locator> inWords = new TreeSet<>();
   }
 
-  static List<Use> of(
-      List<Classified> notes, SourceLines lines, List<Source> among, Group group) {
+  static List<Use> of(List<Classified> notes, SourceLines lines, List<Source> among, Group group) {
     PlaceTest test =
         switch (group) {
           case COUNTED, OWN_WORK -> PlaceTest.COVERS;
@@ -60,10 +59,7 @@ final class Uses {
       printed.sort(null);
       uses.add(
           new Use(
-              lines.of(source),
-              printed,
-              List.copyOf(line.pictured),
-              List.copyOf(line.inWords)));
+              lines.of(source), printed, List.copyOf(line.pictured), List.copyOf(line.inWords)));
     }
     return uses;
   }

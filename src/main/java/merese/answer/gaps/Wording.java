@@ -34,13 +34,15 @@ final class Wording {
             + (owned ? "on a source that I own" : "in this library");
     switch (state) {
       case NOTHING -> sentences.add(none + " names or pictures it.");
-      case NAMED_ONLY ->
-          sentences.add("Named in " + cited(uses) + ". " + none + " pictures it.");
+      case NAMED_ONLY -> sentences.add("Named in " + cited(uses) + ". " + none + " pictures it.");
       case WITHOUT_A_NAME ->
           sentences.add(none + " names it. Without a name in " + cited(uses) + ".");
       case NAMED_AND_PICTURED -> sentences.add("In " + cited(uses) + ".");
     }
-    add(sentences, "Said not to be shown", notShown.isEmpty() ? List.of() : List.of(cited(notShown)));
+    add(
+        sentences,
+        "Said not to be shown",
+        notShown.isEmpty() ? List.of() : List.of(cited(notShown)));
     add(sentences, "May mean it", mayMeanIt.isEmpty() ? List.of() : List.of(cited(mayMeanIt)));
     add(sentences, "Checked", silent.inVain().stream().map(Wording::checked).toList());
     add(sentences, "Found, not yet noted", silent.toNote.stream().map(Wording::found).toList());
@@ -105,7 +107,9 @@ final class Wording {
     for (Coinage coinage : coinages) {
       Optional<String> evidence = coinage.evidence().or(pieces::asEvidence);
       String since =
-          named && coinage.on().isPresent() ? ", a variant of mine since " + coinage.on().get() : "";
+          named && coinage.on().isPresent()
+              ? ", a variant of mine since " + coinage.on().get()
+              : "";
       wordings.add(
           "“"
               + coinage.label()

@@ -130,9 +130,11 @@ class EditionsTest {
   @Test
   void wordsThatFitNoWorkOrSeveralAreRefused() {
     SmallLibrary library =
-        FourEditions.library().book("Quenby", 1931, "Stems and Stoppers", says("a", "trail").text("p. 1"));
+        FourEditions.library()
+            .book("Quenby", 1931, "Stems and Stoppers", says("a", "trail").text("p. 1"));
     try (Shelf shelf = library.open(folder)) {
-      assertEquals("quenby-1926", Editions.answer(shelf, EditionsQuestion.of("Quenby neck")).work());
+      assertEquals(
+          "quenby-1926", Editions.answer(shelf, EditionsQuestion.of("Quenby neck")).work());
       String several =
           assertThrows(
                   WorkException.class, () -> Editions.answer(shelf, EditionsQuestion.of("quenby")))

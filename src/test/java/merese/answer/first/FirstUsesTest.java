@@ -79,7 +79,8 @@ class FirstUsesTest {
     assertFirst(
         new SmallLibrary()
             .work(FourEditions.with(monograph("Quenby", 1926, "Neck and Stopper"), reprint))
-            .book("Tressick", 1954, "Cut and Blown", says("sharp rings", "ring-bladed").text("p. 8")),
+            .book(
+                "Tressick", 1954, "Cut and Blown", says("sharp rings", "ring-bladed").text("p. 8")),
         "sharp ring",
         """
         ring-bladed
@@ -107,7 +108,8 @@ class FirstUsesTest {
                     monograph("Quenby", 1926, "Neck and Stopper"),
                     edition("quenby-1926", 1926),
                     facsimile))
-            .book("Tressick", 1954, "Cut and Blown", says("sharp rings", "ring-bladed").text("p. 8")),
+            .book(
+                "Tressick", 1954, "Cut and Blown", says("sharp rings", "ring-bladed").text("p. 8")),
         "sharp ring",
         """
         ring-bladed
@@ -121,8 +123,16 @@ class FirstUsesTest {
   void aWordOfSeveralMeaningsHasAFirstUseInEach() {
     assertFirst(
         new SmallLibrary()
-            .book("Tressick", 1954, "Cut and Blown", says("triple rings", "ring-set-three").text("p. 90"))
-            .book("Quenby", 1926, "Neck and Stopper", says("triple ring", "ring-annulated").text("p. 43"))
+            .book(
+                "Tressick",
+                1954,
+                "Cut and Blown",
+                says("triple rings", "ring-set-three").text("p. 90"))
+            .book(
+                "Quenby",
+                1926,
+                "Neck and Stopper",
+                says("triple ring", "ring-annulated").text("p. 43"))
             .book("Farrow", 1988, "Journal", prints("a triple-ringed quart").text("p. 7"))
             .book("Haskeld", 1983, "Primer", says("triple ring", "ring-annulated").absent("p. 12")),
         "triple ring",
@@ -165,8 +175,7 @@ class FirstUsesTest {
   }
 
   private static String ask(Shelf shelf, String term) {
-    Term answer =
-        FirstUses.answer(shelf, new FirstQuestion(List.of(term))).terms().get(0);
+    Term answer = FirstUses.answer(shelf, new FirstQuestion(List.of(term))).terms().get(0);
     StringBuilder text = new StringBuilder();
     for (Meaning meaning : answer.meanings()) {
       text.append(meaning.concept().id()).append('\n');

@@ -52,8 +52,7 @@ class GapsTest {
                         Optional.of("two-turn thread, open ends"),
                         Optional.of("3"))),
                 List.of(),
-                List.of(
-                    new OwnObject.Photograph("3", "objects/d-17/03.jpg", Optional.empty()))))
+                List.of(new OwnObject.Photograph("3", "objects/d-17/03.jpg", Optional.empty()))))
         .mine(
             new Mine(
                 List.of(),
