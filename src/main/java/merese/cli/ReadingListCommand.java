@@ -1,7 +1,6 @@
 package merese.cli;
 
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -103,13 +102,7 @@ final class ReadingListCommand extends LibraryCommand {
     if (script.value().isEmpty()) {
       return Optional.empty();
     }
-    Path typed = script.value().get();
-    try {
-      String text = Files.readString(context().resolve(typed), StandardCharsets.UTF_8);
-      return Optional.of(Script.read(text, typed.toString(), shelf));
-    } catch (CharacterCodingException e) {
-      throw new CommandException(typed + " is not UTF-8 text; save it as UTF-8", e);
-    }
+    return Optional.of(ScriptFile.read(context(), script.value().get(), shelf));
   }
 
   private void write(String text, Path target) throws IOException {

@@ -8,12 +8,14 @@ import java.util.Optional;
  *
  * @param ref what the user calls it, such as "d-17"
  * @param provenance where it was bought and what the seller said; never a place claim
+ * @param place where it is kept, such as "cabinet 2, shelf 1"
  */
 public record OwnObject(
     String ref,
     String title,
     Optional<String> measurements,
     Optional<String> provenance,
+    Optional<String> place,
     List<Evidence> evidence,
     List<Observation> observations,
     List<Photograph> photographs) {
@@ -24,6 +26,26 @@ public record OwnObject(
     evidence = List.copyOf(evidence);
     observations = List.copyOf(observations);
     photographs = List.copyOf(photographs);
+  }
+
+  /** A piece of which nobody has recorded where it is kept. */
+  public OwnObject(
+      String ref,
+      String title,
+      Optional<String> measurements,
+      Optional<String> provenance,
+      List<Evidence> evidence,
+      List<Observation> observations,
+      List<Photograph> photographs) {
+    this(
+        ref,
+        title,
+        measurements,
+        provenance,
+        Optional.empty(),
+        evidence,
+        observations,
+        photographs);
   }
 
   /** What the piece shows of a concept. */
@@ -71,6 +93,17 @@ public record OwnObject(
     }
   }
 
-  /** A photograph of the piece; {@code file} is below the library's folder of pictures. */
-  public record Photograph(String id, String file, Optional<String> words) {}
+  /**
+   * A photograph of the piece.
+   *
+   * @param file below the library's folder of pictures
+   * @param turn how to hold the piece so that it shows what the photograph shows
+   */
+  public record Photograph(
+      String id, String file, Optional<String> words, Optional<String> turn) {
+    /** A photograph of which nobody has recorded how the piece was held. */
+    public Photograph(String id, String file, Optional<String> words) {
+      this(id, file, words, Optional.empty());
+    }
+  }
 }

@@ -93,12 +93,13 @@ final class PackedMine {
 
   static byte[] pack(OwnObject object) {
     Packer to = new Packer().text(object.ref()).text(object.title());
-    to.text(object.measurements()).text(object.provenance());
+    to.text(object.measurements()).text(object.provenance()).text(object.place());
     to.list(object.evidence(), PackedMine::evidence);
     to.list(object.observations(), PackedMine::observation);
     to.list(
         object.photographs(),
-        (p, photo) -> p.text(photo.id()).text(photo.file()).text(photo.words()));
+        (p, photo) ->
+            p.text(photo.id()).text(photo.file()).text(photo.words()).text(photo.turn()));
     return to.toBytes();
   }
 
@@ -118,6 +119,7 @@ final class PackedMine {
     String title = from.text();
     Optional<String> measurements = from.optionalText();
     Optional<String> provenance = from.optionalText();
+    Optional<String> place = from.optionalText();
     List<OwnObject.Evidence> evidence = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
       evidence.add(
@@ -137,8 +139,11 @@ final class PackedMine {
     }
     List<OwnObject.Photograph> photographs = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
-      photographs.add(new OwnObject.Photograph(from.text(), from.text(), from.optionalText()));
+      photographs.add(
+          new OwnObject.Photograph(
+              from.text(), from.text(), from.optionalText(), from.optionalText()));
     }
-    return new OwnObject(ref, title, measurements, provenance, evidence, observations, photographs);
+    return new OwnObject(
+        ref, title, measurements, provenance, place, evidence, observations, photographs);
   }
 }

@@ -18,6 +18,7 @@ final class OwnObjectCodec implements Codec<OwnObject> {
         in.text("title"),
         in.optionalText("measurements"),
         in.optionalText("provenance"),
+        in.optionalText("place"),
         in.list("evidence", Evidences.CODEC),
         in.list("observations", Observations.CODEC),
         in.list("photographs", Photographs.CODEC));
@@ -29,6 +30,7 @@ final class OwnObjectCodec implements Codec<OwnObject> {
     out.text("title", object.title());
     out.text("measurements", object.measurements());
     out.text("provenance", object.provenance());
+    out.text("place", object.place());
     out.list("evidence", object.evidence(), Evidences.CODEC);
     out.list("observations", object.observations(), Observations.CODEC);
     out.list("photographs", object.photographs(), Photographs.CODEC);
@@ -91,7 +93,8 @@ final class OwnObjectCodec implements Codec<OwnObject> {
 
     @Override
     public Photograph read(Fields in) {
-      return new Photograph(in.text("id"), in.text("file"), in.optionalText("words"));
+      return new Photograph(
+          in.text("id"), in.text("file"), in.optionalText("words"), in.optionalText("turn"));
     }
 
     @Override
@@ -99,6 +102,7 @@ final class OwnObjectCodec implements Codec<OwnObject> {
       out.text("id", photograph.id());
       out.text("file", photograph.file());
       out.text("words", photograph.words());
+      out.text("turn", photograph.turn());
     }
   }
 }

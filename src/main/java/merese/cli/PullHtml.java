@@ -1,0 +1,153 @@
+package merese.cli;
+
+import java.util.List;
+import java.util.Optional;
+import merese.answer.pull.Pull;
+import merese.answer.pull.Pull.Item;
+import merese.answer.pull.Pull.Opening;
+import merese.model.LibrarySettings;
+
+/**
+ * A page to print: the order of need, then on a sheet of its own and in large type the order of the
+ * shelf, each with a box to tick. No book is cut by the end of a sheet.
+ */
+final class PullHtml {
+  private static final String STYLE =
+      """
+      body { font: 11pt/1.35 Georgia, "Times New Roman", serif; color: #000; margin: 0; }
+      h1 { font-size: 17pt; margin: 0 0 2mm; }
+      h2 { font-size: 14pt; margin: 0 0 4mm; }
+      table { width: 100%; border-collapse: collapse; }
+      thead { display: table-header-group; }
+      tr, .whole { page-break-inside: avoid; break-inside: avoid; }
+      th { text-align: left; font-size: 9pt; font-weight: normal; padding: 0 3mm 1mm 0; }
+      td { vertical-align: top; padding: 2mm 3mm 2mm 0; border-top: 0.3mm solid #777; }
+      td.tick { width: 7mm; }
+      td.mark { width: 34mm; font-weight: bold; overflow-wrap: anywhere; }
+      .box { display: inline-block; width: 4mm; height: 4mm; border: 0.4mm solid #000; }
+      .opening { margin: 1.5mm 0 0 9mm; page-break-inside: avoid; break-inside: avoid; }
+      .number { float: left; margin-left: -9mm; width: 8mm; font-weight: bold; }
+      .say { font-style: italic; }
+      .flag { font-weight: bold; }
+      .shelf { page-break-before: always; break-before: page; font-size: 15pt; }
+      .shelf .box { width: 5.5mm; height: 5.5mm; }
+      .shelf td.tick { width: 9mm; }
+      .shelf td.mark { width: 46mm; font-size: 18pt; }
+      .shelf .small { font-size: 12pt; }
+      .caution { margin-top: 8mm; font-size: 9.5pt; }
+      @media screen { body { max-width: 180mm; margin: 10mm auto; } .shelf { margin-top: 15mm; } }
+      """;
+
+  private final StringBuilder body = new StringBuilder();
+
+  private PullHtml() {}
+
+  static String page(Pull answer, LibrarySettings library, boolean letter) {
+    String size = "@page { size: " + (letter ? "Letter" : "A4") + "; margin: 15mm; }\n";
+    PullHtml page = new PullHtml();
+    page.fill(answer);
+    return Html.page("en", "What to take: " + library.title(), size + STYLE, page.body.toString());
+  }
+
+  private void fill(Pull answer) {
+    if (answer.isEmpty()) {
+      element("p", "", PullWords.nothing(answer));
+      return;
+    }
+    body.append("<section>\n");
+    element("h1", "", "What to take");
+    element("h2", "", PullWords.heading(answer, false));
+    table("What, and what to open it at");
+    for (Item item : answer.inOrder()) {
+      needed(item);
+    }
+    body.append("</tbody>\n</table>\n</section>\n<section class=\"shelf\">\n");
+    element("h2", "", PullWords.heading(answer, true));
+    table("Slips, each with its number");
+    for (Item item : answer.byShelf()) {
+      standing(item);
+    }
+    body.append("</tbody>\n</table>\n");
+    notAtHand(answer.notAtHand());
+    body.append("</section>\n");
+    if (!answer.uncovered().isEmpty()) {
+      element("p", "", "No source covers: " + String.join("; ", answer.uncovered()) + ".");
+    }
+    element("p", "caution", answer.caution());
+  }
+
+  private void table(String last) {
+    body.append("<table>\n<thead><tr><th></th><th>Where</th><th>")
+        .append(Html.escape(last))
+        .append("</th></tr></thead>\n<tbody>\n");
+  }
+
+  private void row(Item item) {
+    body.append("<tr><td class=\"tick\"><span class=\"box\"></span></td><td class=\"mark\">")
+        .append(Html.escape(PullWords.stand(item)))
+        .append("</td><td>\n");
+    element("strong", "", PullWords.name(item));
+    item.flag().ifPresent(why -> element("div", "flag", "⚠ not on your shelf: " + why));
+    item.remark().ifPresent(remark -> element("div", "small", remark));
+  }
+
+  private void needed(Item item) {
+    row(item);
+    for (Opening opening : item.openings()) {
+      body.append("<div class=\"opening\">");
+      element("span", "number", PullWords.numbers(opening.needs()));
+      String place = PullWords.place(opening);
+      element("div", "", place.isEmpty() ? "show it" : place);
+      PullWords.slip(opening).ifPresent(slip -> element("div", "", slip));
+      for (String line : PullWords.details(opening)) {
+        element("div", "", line);
+      }
+      element("div", "say", PullWords.say(opening));
+      if (item.flag().isPresent()) {
+        element("div", "flag", "⚠ " + PullWords.instead(opening));
+      }
+      body.append("</div>\n");
+    }
+    body.append("</td></tr>\n");
+  }
+
+  private void standing(Item item) {
+    row(item);
+    for (Opening opening : item.openings()) {
+      Optional<String> slip = PullWords.slip(opening).or(opening::pointAt);
+      String numbers = "no. " + PullWords.numbers(opening.needs());
+      element("div", "", slip.map(s -> s + " (" + numbers + ")").orElse(numbers));
+    }
+    body.append("</td></tr>\n");
+  }
+
+  private void notAtHand(List<Item> items) {
+    if (items.isEmpty()) {
+      return;
+    }
+    element("h2", "", "Not to be had");
+    for (Item item : items) {
+      body.append("<div class=\"whole\">");
+      element("strong", "", PullWords.name(item) + ": " + item.flag().orElseThrow());
+      for (Opening opening : item.openings()) {
+        element(
+            "div",
+            "small",
+            "no. " + PullWords.numbers(opening.needs()) + ", " + PullWords.instead(opening));
+      }
+      body.append("</div>\n");
+    }
+  }
+
+  private void element(String name, String style, String text) {
+    body.append('<').append(name);
+    if (!style.isEmpty()) {
+      body.append(" class=\"").append(style).append('"');
+    }
+    body.append('>')
+        .append(Html.escape(text))
+        .append("</")
+        .append(name)
+        .append(">\n");
+  }
+}

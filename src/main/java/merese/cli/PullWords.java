@@ -1,0 +1,137 @@
+package merese.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import merese.answer.Coverage.ConceptLine;
+import merese.answer.pull.Pull;
+import merese.answer.pull.Pull.Instead;
+import merese.answer.pull.Pull.Item;
+import merese.answer.pull.Pull.Opening;
+import merese.answer.pull.Pull.Stand;
+import merese.model.Locator;
+
+/** The words that a list of what to take has on a screen and on paper alike. */
+final class PullWords {
+  private PullWords() {}
+
+  static String heading(Pull answer, boolean byShelf) {
+    return byShelf
+        ? "As they stand on the shelf"
+        : answer.fromScript() ? "In the order of the script" : "In the order of need";
+  }
+
+  static String nothing(Pull answer) {
+    return answer.fromScript()
+        ? "The script names no source, object or term, or no source covers them."
+        : "No source in this library covers it, and no piece shows it.";
+  }
+
+  /** Where it stands: "A1 (copy c1)", "at Osmere Museum Library, G 748 N". */
+  static String stand(Item item) {
+    Stand stand = item.stand();
+    String mark =
+        stand
+            .mark()
+            .orElse(item.piece().isPresent() ? "place not recorded" : "no shelf-mark recorded");
+    String copy = Page.given(" (copy ", stand.copy(), ")");
+    if (stand.online()) {
+      return "online: " + mark;
+    }
+    return Page.given("at ", stand.holder(), ": ") + mark + copy;
+  }
+
+  static String name(Item item) {
+    return item.piece().isPresent()
+        ? "my piece " + item.name() + ", " + item.title()
+        : item.name() + ", " + item.title();
+  }
+
+  static String numbers(List<Integer> needs) {
+    List<String> words = new ArrayList<>();
+    needs.forEach(need -> words.add(need.toString()));
+    return String.join(", ", words);
+  }
+
+  /** "slip at p. 40", or for a film "start at 03:15". */
+  static Optional<String> slip(Opening opening) {
+    if (opening.slips().isEmpty()) {
+      return Optional.empty();
+    }
+    String places = String.join("; ", opening.slips());
+    boolean film = Character.isDigit(places.charAt(0));
+    return Optional.of((film ? "start at " : "slip at ") + places);
+  }
+
+  /** The place and what is to be seen there. */
+  static String place(Opening opening) {
+    StringBuilder words = new StringBuilder();
+    if (opening.locator().isPresent()) {
+      words.append(opening.locator().get().withExceptionsApplied());
+      if (!opening.pictured() && !opening.concepts().isEmpty()) {
+        words.append(" (text only)");
+      }
+    }
+    String seen = seen(opening);
+    return words.append(words.isEmpty() || seen.isEmpty() ? "" : ": ").append(seen).toString();
+  }
+
+  private static String seen(Opening opening) {
+    List<String> labels = new ArrayList<>();
+    for (ConceptLine line : opening.concepts()) {
+      labels.add(line.label());
+    }
+    String concepts = String.join(", ", labels);
+    if (opening.printed().isEmpty()) {
+      return concepts;
+    }
+    String printed = "“" + String.join("”, “", opening.printed()) + "”";
+    return concepts.isEmpty() ? printed : concepts + ", printed " + printed;
+  }
+
+  /** What else to know of an opening, a line each. */
+  static List<String> details(Opening opening) {
+    List<String> lines = new ArrayList<>();
+    opening.pointAt().ifPresent(what -> lines.add("point at: " + what));
+    if (opening.others().isPresent()) {
+      Pull.Others others = opening.others().get();
+      lines.add(
+          "beside "
+              + Page.many(others.count(), "other piece")
+              + " there"
+              + (others.called().isEmpty()
+                  ? ""
+                  : ": “" + String.join("”, “", others.called()) + "”"));
+    }
+    opening.turn().ifPresent(how -> lines.add("turn: " + how));
+    if (!opening.texts().isEmpty()) {
+      List<String> texts = new ArrayList<>();
+      for (Locator text : opening.texts()) {
+        texts.add(text.toString());
+      }
+      lines.add("text: " + String.join("; ", texts));
+    }
+    opening.insteadOf().ifPresent(other -> lines.add("taken instead of " + other));
+    return lines;
+  }
+
+  static String say(Opening opening) {
+    return "say: “" + opening.spoken() + "”";
+  }
+
+  /** What to take instead; only of an opening of what is not at hand. */
+  static String instead(Opening opening) {
+    if (opening.instead().isEmpty()) {
+      return opening.concepts().isEmpty()
+          ? "instead: no note says what is there"
+          : "instead: nothing at hand covers it";
+    }
+    Instead other = opening.instead().get();
+    return "instead: "
+        + other.source().reference()
+        + Page.given(", ", other.locator(), "")
+        + (other.samePicture() ? " (the same picture)" : "")
+        + ", no. "
+        + numbers(other.needs());
+  }
+}
