@@ -17,11 +17,9 @@ final class PullHtml {
       body { font: 11pt/1.35 Georgia, "Times New Roman", serif; color: #000; margin: 0; }
       h1 { font-size: 17pt; margin: 0 0 2mm; }
       h2 { font-size: 14pt; margin: 0 0 4mm; }
-      table { width: 100%; border-collapse: collapse; }
-      thead { display: table-header-group; }
-      tr, .whole { page-break-inside: avoid; break-inside: avoid; }
-      th { text-align: left; font-size: 9pt; font-weight: normal; padding: 0 3mm 1mm 0; }
-      td { vertical-align: top; padding: 2mm 3mm 2mm 0; border-top: 0.3mm solid #777; }
+      .item { width: 100%; border-collapse: collapse; border-top: 0.3mm solid #777; }
+      .item, .first, .whole { page-break-inside: avoid; break-inside: avoid; }
+      td { vertical-align: top; padding: 2mm 3mm 2mm 0; }
       td.tick { width: 7mm; }
       td.mark { width: 34mm; font-weight: bold; overflow-wrap: anywhere; }
       .box { display: inline-block; width: 4mm; height: 4mm; border: 0.4mm solid #000; }
@@ -33,6 +31,8 @@ final class PullHtml {
       .shelf .box { width: 5.5mm; height: 5.5mm; }
       .shelf td.tick { width: 9mm; }
       .shelf td.mark { width: 46mm; font-size: 18pt; }
+      .place { font-size: 13pt; font-style: italic; margin: 5mm 0 2mm; }
+      .small { font-size: 10pt; }
       .shelf .small { font-size: 12pt; }
       .caution { margin-top: 8mm; font-size: 9.5pt; }
       @media screen { body { max-width: 180mm; margin: 10mm auto; } .shelf { margin-top: 15mm; } }
@@ -57,17 +57,22 @@ final class PullHtml {
     body.append("<section>\n");
     element("h1", "", "What to take");
     element("h2", "", PullWords.heading(answer, false));
-    table("What, and what to open it at");
     for (Item item : answer.inOrder()) {
       needed(item);
     }
-    body.append("</tbody>\n</table>\n</section>\n<section class=\"shelf\">\n");
+    body.append("</section>\n<section class=\"shelf\">\n");
     element("h2", "", PullWords.heading(answer, true));
-    table("Slips, each with its number");
+    String under = "";
     for (Item item : answer.byShelf()) {
+      boolean first = !PullWords.place(item).equals(under);
+      under = PullWords.place(item);
+      if (first) { // a heading is not left alone at the foot of a sheet
+        body.append("<div class=\"first\">");
+        element("div", "place", under);
+      }
       standing(item);
+      body.append(first ? "</div>\n" : "");
     }
-    body.append("</tbody>\n</table>\n");
     notAtHand(answer.notAtHand());
     body.append("</section>\n");
     if (!answer.uncovered().isEmpty()) {
@@ -76,23 +81,18 @@ final class PullHtml {
     element("p", "caution", answer.caution());
   }
 
-  private void table(String last) {
-    body.append("<table>\n<thead><tr><th></th><th>Where</th><th>")
-        .append(Html.escape(last))
-        .append("</th></tr></thead>\n<tbody>\n");
-  }
-
-  private void row(Item item) {
-    body.append("<tr><td class=\"tick\"><span class=\"box\"></span></td><td class=\"mark\">")
-        .append(Html.escape(PullWords.stand(item)))
+  private void row(Item item, String stand) {
+    body.append("<table class=\"item\"><tr><td class=\"tick\"><span class=\"box\"></span></td>")
+        .append("<td class=\"mark\">")
+        .append(Html.escape(stand))
         .append("</td><td>\n");
     element("strong", "", PullWords.name(item));
     item.flag().ifPresent(why -> element("div", "flag", "⚠ not on your shelf: " + why));
-    item.remark().ifPresent(remark -> element("div", "small", remark));
+    PullWords.copy(item).ifPresent(copy -> element("div", "small", copy));
   }
 
   private void needed(Item item) {
-    row(item);
+    row(item, PullWords.stand(item));
     for (Opening opening : item.openings()) {
       body.append("<div class=\"opening\">");
       element("span", "number", PullWords.numbers(opening.needs()));
@@ -108,17 +108,20 @@ final class PullHtml {
       }
       body.append("</div>\n");
     }
-    body.append("</td></tr>\n");
+    body.append("</td></tr></table>\n");
   }
 
   private void standing(Item item) {
-    row(item);
+    row(item, item.stand().online() ? "online" : PullWords.mark(item));
+    if (item.stand().online()) {
+      element("div", "small", PullWords.mark(item));
+    }
     for (Opening opening : item.openings()) {
       Optional<String> slip = PullWords.slip(opening).or(opening::pointAt);
       String numbers = "no. " + PullWords.numbers(opening.needs());
       element("div", "", slip.map(s -> s + " (" + numbers + ")").orElse(numbers));
     }
-    body.append("</td></tr>\n");
+    body.append("</td></tr></table>\n");
   }
 
   private void notAtHand(List<Item> items) {

@@ -10,6 +10,7 @@ import merese.answer.pull.Pull.Opening;
 /** Lays out what to take, for a screen of any width. */
 final class PullText {
   private static final String INDENT = "    ";
+  private static final int WIDEST_MARK = 20;
 
   private final Page page;
 
@@ -27,9 +28,7 @@ final class PullText {
       }
       page.blank();
       page.heading(PullWords.heading(answer, true));
-      for (Item item : answer.byShelf()) {
-        standing(item);
-      }
+      byShelf(answer.byShelf());
       notAtHand(answer.notAtHand());
     }
     uncovered(answer);
@@ -45,7 +44,8 @@ final class PullText {
     page.blank();
     page.hanging("[ ] ", PullWords.name(item));
     page.hanging(INDENT, PullWords.stand(item));
-    flags(item);
+    item.flag().ifPresent(why -> page.hanging(INDENT, "⚠ not on your shelf: " + why));
+    PullWords.copy(item).ifPresent(copy -> page.hanging(INDENT, copy));
     for (Opening opening : item.openings()) {
       String place = PullWords.place(opening);
       Optional<String> slip = PullWords.slip(opening);
@@ -65,21 +65,37 @@ final class PullText {
     }
   }
 
-  private void standing(Item item) {
-    page.hanging("[ ] ", PullWords.stand(item) + "  " + PullWords.name(item));
-    flags(item);
+  private void byShelf(List<Item> items) {
+    int wide = 0;
+    for (Item item : items) {
+      wide = item.stand().online() ? wide : Math.max(wide, Wrap.columns(PullWords.mark(item)));
+    }
+    String under = "";
+    for (Item item : items) {
+      if (!PullWords.place(item).equals(under)) {
+        under = PullWords.place(item);
+        page.blank();
+        page.text(under);
+      }
+      standing(item, Math.min(wide, WIDEST_MARK));
+    }
+  }
+
+  private void standing(Item item, int wide) {
+    Page.Columns columns =
+        item.stand().online()
+            ? page.columns("[ ] ", PullWords.name(item), wide)
+            : page.columns("[ ] ", PullWords.mark(item), wide);
+    columns.line(item.stand().online() ? PullWords.mark(item) : PullWords.name(item));
+    item.flag().ifPresent(why -> columns.line("⚠ not on your shelf: " + why));
+    PullWords.copy(item).ifPresent(columns::line);
     for (Opening opening : item.openings()) {
       String what =
           PullWords.slip(opening)
               .or(opening::pointAt)
               .orElse(item.piece().isPresent() ? "the piece" : "the book as a whole");
-      page.hanging(INDENT, what + "  (no. " + PullWords.numbers(opening.needs()) + ")");
+      columns.line(what + " " + Wrap.together("(no. " + PullWords.numbers(opening.needs()) + ")"));
     }
-  }
-
-  private void flags(Item item) {
-    item.flag().ifPresent(why -> page.hanging(INDENT, "⚠ not on your shelf: " + why));
-    item.remark().ifPresent(remark -> page.hanging(INDENT, remark));
   }
 
   private void notAtHand(List<Item> items) {

@@ -8,7 +8,6 @@ import merese.answer.pull.Pull;
 import merese.answer.pull.Pull.Instead;
 import merese.answer.pull.Pull.Item;
 import merese.answer.pull.Pull.Opening;
-import merese.answer.pull.Pull.Stand;
 import merese.model.Locator;
 
 /** The words that a list of what to take has on a screen and on paper alike. */
@@ -27,18 +26,35 @@ final class PullWords {
         : "No source in this library covers it, and no piece shows it.";
   }
 
-  /** Where it stands: "A1 (copy c1)", "at Osmere Museum Library, G 748 N". */
-  static String stand(Item item) {
-    Stand stand = item.stand();
-    String mark =
-        stand
-            .mark()
-            .orElse(item.piece().isPresent() ? "place not recorded" : "no shelf-mark recorded");
-    String copy = Page.given(" (copy ", stand.copy(), ")");
-    if (stand.online()) {
-      return "online: " + mark;
+  /** Where it stands, without its holder: "A1", "cabinet 2, shelf 1". */
+  static String mark(Item item) {
+    return item.stand()
+        .mark()
+        .orElse(item.piece().isPresent() ? "place not recorded" : "no shelf-mark");
+  }
+
+  /** Which copy it is, with what to know of it; empty for a piece and for what is online. */
+  static Optional<String> copy(Item item) {
+    String remark = item.remark().orElse("");
+    if (item.stand().copy().isEmpty()) {
+      return item.remark();
     }
-    return Page.given("at ", stand.holder(), ": ") + mark + copy;
+    String copy = "copy " + item.stand().copy().get();
+    return Optional.of(remark.isEmpty() ? copy : copy + ": " + remark);
+  }
+
+  /** Where it stands: "A1", "at Osmere Museum Library, G 748 N", "online, https://…". */
+  static String stand(Item item) {
+    String before =
+        item.stand().online() ? "online, " : Page.given("at ", item.stand().holder(), ", ");
+    return before + mark(item);
+  }
+
+  /** What the things standing together stand under: one's own shelves, the web, or a holder. */
+  static String place(Item item) {
+    return item.stand().online()
+        ? "Online"
+        : item.stand().holder().map(holder -> "At " + holder).orElse("Your own shelves");
   }
 
   static String name(Item item) {

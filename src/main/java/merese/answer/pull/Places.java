@@ -23,6 +23,11 @@ final class Places {
     return false;
   }
 
+  /** Whether neither says more than the other of what is inside a page or plate. */
+  static boolean areOneDepth(Locator a, Locator b) {
+    return a.levels().size() == b.levels().size();
+  }
+
   private static boolean starts(List<LocatorLevel> outer, List<LocatorLevel> inner) {
     if (outer.size() > inner.size()) {
       return false;
@@ -69,7 +74,8 @@ final class Places {
       return level.position().isEmpty() ? Optional.empty() : Optional.of(level.position());
     }
     String before = level.position().isEmpty() || inside.get(0) == level ? "" : level.position();
-    return Optional.of(printed(inside, false, before));
+    String words = printed(inside, false, before);
+    return words.equals(slip(locator)) ? Optional.empty() : Optional.of(words);
   }
 
   private static String printed(List<LocatorLevel> levels, boolean bare, String rest) {

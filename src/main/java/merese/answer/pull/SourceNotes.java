@@ -38,12 +38,13 @@ final class SourceNotes {
       return;
     }
     boolean any = need.concepts.isEmpty();
+    boolean exactly = isNoted(source, need.locator.get());
     Set<String> pieces = new LinkedHashSet<>();
     for (Note note : of(source)) {
       for (Naming naming : note.namings()) {
         boolean wanted = any || naming.concept().filter(need.concepts::containsKey).isPresent();
         for (Place place : note.placesOf(naming)) {
-          if (wanted && isAt(need.locator.get(), place)) {
+          if (wanted && isAt(need.locator.get(), place, exactly)) {
             describe(need, note, naming, place, any);
             place.piece().ifPresent(pieces::add);
           }
@@ -79,8 +80,22 @@ final class SourceNotes {
     }
   }
 
-  private static boolean isAt(Locator asked, Place place) {
-    return PlaceTest.COVERS.holds(place) && Places.holds(asked, place.locator());
+  /** Whether some note is of just this place; then those of what is inside it are left alone. */
+  private boolean isNoted(Source source, Locator asked) {
+    for (Note note : of(source)) {
+      for (Place place : note.places()) {
+        if (isAt(asked, place, true)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean isAt(Locator asked, Place place, boolean exactly) {
+    return PlaceTest.COVERS.holds(place)
+        && Places.holds(asked, place.locator())
+        && (!exactly || Places.areOneDepth(asked, place.locator()));
   }
 
   /** The pieces that are pictured there beside those meant. */
@@ -112,7 +127,7 @@ final class SourceNotes {
     Set<String> ids = new LinkedHashSet<>();
     for (Note note : of(source)) {
       for (Place place : note.places()) {
-        if (place.isPictured() && isAt(locator, place)) {
+        if (place.isPictured() && isAt(locator, place, false)) {
           place.picture().ifPresent(ids::add);
         }
       }

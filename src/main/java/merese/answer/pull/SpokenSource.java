@@ -3,6 +3,9 @@ package merese.answer.pull;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import merese.model.Edition.Lineage;
+import merese.model.Edition.Lineage.Form;
 import merese.model.SourceKind;
 import merese.shelf.Source;
 
@@ -25,9 +28,16 @@ final class SpokenSource {
     return alone ? brief : brief + " by " + author(source);
   }
 
+  /** A year that is only guessed at is said so. */
   private static String brief(Source source) {
-    String year = source.year().isPresent() ? Spoken.year(source.year().getAsInt()) : "undated";
-    return "the " + year + " " + noun(source.kind());
+    if (source.year().isEmpty()) {
+      return "the undated " + noun(source);
+    }
+    String year = Spoken.year(source.year().getAsInt());
+    String printed = source.edition().imprint().yearPrinted().orElse("");
+    return printed.contains("?") || printed.contains("c.")
+        ? "the " + noun(source) + " of about " + year
+        : "the " + year + " " + noun(source);
   }
 
   /** The reference without its year. */
@@ -37,6 +47,19 @@ final class SpokenSource {
     return reference.endsWith(year)
         ? reference.substring(0, reference.length() - year.length())
         : reference;
+  }
+
+  private static String noun(Source source) {
+    Optional<Form> form = source.edition().lineage().map(Lineage::form);
+    if (form.isPresent()) {
+      switch (form.get()) {
+        case FACSIMILE, REPRINT, TRANSLATION -> {
+          return form.get().code();
+        }
+        case REVISED, TWIN -> {}
+      }
+    }
+    return noun(source.kind());
   }
 
   private static String noun(SourceKind kind) {
