@@ -1,7 +1,6 @@
 package merese.cli;
 
 import java.util.List;
-import java.util.Optional;
 import merese.answer.pull.Pull;
 import merese.answer.pull.Pull.Item;
 import merese.answer.pull.Pull.Opening;
@@ -116,10 +115,8 @@ final class PullHtml {
     if (item.stand().online()) {
       element("div", "small", PullWords.mark(item));
     }
-    for (Opening opening : item.openings()) {
-      Optional<String> slip = PullWords.slip(opening).or(opening::pointAt);
-      String numbers = "no. " + PullWords.numbers(opening.needs());
-      element("div", "", slip.map(s -> s + " (" + numbers + ")").orElse(numbers));
+    for (String slip : PullWords.slips(item)) {
+      element("div", "", Wrap.text(slip, Integer.MAX_VALUE));
     }
     body.append("</td></tr></table>\n");
   }

@@ -89,13 +89,7 @@ final class PullText {
     columns.line(item.stand().online() ? PullWords.mark(item) : PullWords.name(item));
     item.flag().ifPresent(why -> columns.line("⚠ not on your shelf: " + why));
     PullWords.copy(item).ifPresent(columns::line);
-    for (Opening opening : item.openings()) {
-      String what =
-          PullWords.slip(opening)
-              .or(opening::pointAt)
-              .orElse(item.piece().isPresent() ? "the piece" : "the book as a whole");
-      columns.line(what + " " + Wrap.together("(no. " + PullWords.numbers(opening.needs()) + ")"));
-    }
+    PullWords.slips(item).forEach(columns::line);
   }
 
   private void notAtHand(List<Item> items) {

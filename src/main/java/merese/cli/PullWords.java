@@ -1,7 +1,9 @@
 package merese.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.pull.Pull;
@@ -77,6 +79,22 @@ final class PullWords {
     String places = String.join("; ", opening.slips());
     boolean film = Character.isDigit(places.charAt(0));
     return Optional.of((film ? "start at " : "slip at ") + places);
+  }
+
+  /** The slips for a book, or what to show of a piece, each with its numbers in the list of need. */
+  static List<String> slips(Item item) {
+    Map<String, List<Integer>> slips = new LinkedHashMap<>();
+    for (Opening opening : item.openings()) {
+      String what =
+          slip(opening)
+              .or(opening::pointAt)
+              .orElse(item.piece().isPresent() ? "the piece" : "the book as a whole");
+      slips.computeIfAbsent(what, w -> new ArrayList<>()).addAll(opening.needs());
+    }
+    List<String> lines = new ArrayList<>();
+    slips.forEach(
+        (what, needs) -> lines.add(what + " " + Wrap.together("(no. " + numbers(needs) + ")")));
+    return lines;
   }
 
   /** The place and what is to be seen there. */

@@ -56,4 +56,11 @@ final class Need {
     }
     return Places.holds(locator.get(), other.get()) && Places.holds(other.get(), locator.get());
   }
+
+  boolean showsAllOf(Need other) {
+    return locator.isPresent()
+        && other.locator.isPresent()
+        && Places.holds(locator.get(), other.locator.get())
+        && concepts.keySet().containsAll(other.concepts.keySet());
+  }
 }

@@ -1,6 +1,5 @@
 package merese.answer.pull;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import merese.model.Locator;
@@ -67,9 +66,10 @@ final class Places {
     List<LocatorLevel> levels = locator.levels();
     int leaf = leaf(levels);
     LocatorLevel level = levels.get(leaf);
-    boolean plateOnALeaf = level instanceof LocatorLevel.Facing;
-    boolean figure = !isLeaf(level.kind()) && level.kind() != LocatorKind.TIMESTAMP;
-    List<LocatorLevel> inside = levels.subList(plateOnALeaf || figure ? leaf : leaf + 1, levels.size());
+    boolean figureAlone =
+        !isLeaf(level.kind()) && leaf == levels.size() - 1 && level.kind() != LocatorKind.TIMESTAMP;
+    boolean itself = level instanceof LocatorLevel.Facing || figureAlone;
+    List<LocatorLevel> inside = levels.subList(itself ? leaf : leaf + 1, levels.size());
     if (inside.isEmpty()) {
       return level.position().isEmpty() ? Optional.empty() : Optional.of(level.position());
     }
@@ -90,15 +90,19 @@ final class Places {
     return out.toString();
   }
 
-  /** The level that is a page, a plate or another leaf; the last one where none is. */
+  /** The level that is a page, a plate or another leaf; else the first one inside a volume. */
   private static int leaf(List<LocatorLevel> levels) {
-    List<Integer> leaves = new ArrayList<>();
+    int first = levels.size() - 1;
+    for (int i = levels.size() - 1; i >= 0; i--) {
+      LocatorKind kind = levels.get(i).kind();
+      first = kind == LocatorKind.VOLUME || kind == LocatorKind.PART ? first : i;
+    }
     for (int i = 0; i < levels.size(); i++) {
       if (isLeaf(levels.get(i).kind())) {
-        leaves.add(i);
+        return i;
       }
     }
-    return leaves.isEmpty() ? levels.size() - 1 : leaves.get(0);
+    return first;
   }
 
   private static boolean isLeaf(LocatorKind kind) {

@@ -168,7 +168,7 @@ public final class Pulls {
 
   private Optional<Need> known(Source source, Need need) {
     Taken book = taken.get(source.key());
-    return book == null ? Optional.empty() : book.find(need.locator);
+    return book == null ? Optional.empty() : book.findShowing(need);
   }
 
   private Need instead(Need need, Substitute found) {

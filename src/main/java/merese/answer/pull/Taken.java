@@ -77,7 +77,15 @@ final class Taken {
     needs.add(need);
   }
 
-  Optional<Need> find(Optional<Locator> locator) {
+  /** The opening that shows what another one would: at its place, or round it. */
+  Optional<Need> findShowing(Need other) {
+    Optional<Need> there = find(other.locator);
+    return there.isPresent()
+        ? there
+        : needs.stream().filter(need -> need.showsAllOf(other)).findFirst();
+  }
+
+  private Optional<Need> find(Optional<Locator> locator) {
     return needs.stream().filter(need -> need.isAt(locator)).findFirst();
   }
 }

@@ -28,7 +28,7 @@ class PlacesTest {
           vol. II, pl. 5             | vol. II, pl. 5   | -
           vol. II, facing p. 7       | vol. II, p. 7    | facing p. 7
           p. 41, n. 3                | p. 41            | n. 3
-          cat. no. 3, fig. 2         | cat. no. 3, fig. 2 | -
+          cat. no. 3, fig. 2         | cat. no. 3       | fig. 2
           pls 9–11                   | pls 9–11         | -
           """)
   void theSlipGoesToThePageThatHoldsOrFacesIt(String printed, String slip, String pointAt) {
