@@ -133,7 +133,7 @@ final class PullHtml {
         element(
             "div",
             "small",
-            "no. " + PullWords.numbers(opening.needs()) + ", " + PullWords.instead(opening));
+            PullWords.numbered(opening.needs()) + ", " + PullWords.instead(opening));
       }
       body.append("</div>\n");
     }
@@ -144,10 +144,6 @@ final class PullHtml {
     if (!style.isEmpty()) {
       body.append(" class=\"").append(style).append('"');
     }
-    body.append('>')
-        .append(Html.escape(text))
-        .append("</")
-        .append(name)
-        .append(">\n");
+    body.append('>').append(Html.escape(text)).append("</").append(name).append(">\n");
   }
 }

@@ -82,11 +82,12 @@ final class PullText {
   }
 
   private void standing(Item item, int wide) {
-    Page.Columns columns =
-        item.stand().online()
-            ? page.columns("[ ] ", PullWords.name(item), wide)
-            : page.columns("[ ] ", PullWords.mark(item), wide);
-    columns.line(item.stand().online() ? PullWords.mark(item) : PullWords.name(item));
+    boolean online = item.stand().online();
+    Page.Columns columns = page.columns("[ ] ", online ? "online" : PullWords.mark(item), wide);
+    columns.line(PullWords.name(item));
+    if (online) {
+      columns.line(PullWords.mark(item));
+    }
     item.flag().ifPresent(why -> columns.line("⚠ not on your shelf: " + why));
     PullWords.copy(item).ifPresent(columns::line);
     PullWords.slips(item).forEach(columns::line);
@@ -102,8 +103,7 @@ final class PullText {
       page.hanging(INDENT, PullWords.name(item) + ": " + item.flag().orElseThrow());
       for (Opening opening : item.openings()) {
         page.hanging(
-            INDENT + "  ",
-            "no. " + PullWords.numbers(opening.needs()) + ", " + PullWords.instead(opening));
+            INDENT + "  ", PullWords.numbered(opening.needs()) + ", " + PullWords.instead(opening));
       }
     }
   }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.pull.Pull;
 import merese.answer.pull.Pull.Instead;
@@ -65,10 +66,18 @@ final class PullWords {
         : item.name() + ", " + item.title();
   }
 
+  /** "3", or "3, 7" where a place is needed again. */
   static String numbers(List<Integer> needs) {
     List<String> words = new ArrayList<>();
-    needs.forEach(need -> words.add(need.toString()));
+    for (Integer need : new TreeSet<>(needs)) {
+      words.add(need.toString());
+    }
     return String.join(", ", words);
+  }
+
+  /** "no. 3", "nos 3, 7". */
+  static String numbered(List<Integer> needs) {
+    return (needs.size() == 1 ? "no. " : "nos ") + numbers(needs);
   }
 
   /** "slip at p. 40", or for a film "start at 03:15". */
@@ -81,7 +90,9 @@ final class PullWords {
     return Optional.of((film ? "start at " : "slip at ") + places);
   }
 
-  /** The slips for a book, or what to show of a piece, each with its numbers in the list of need. */
+  /**
+   * The slips for a book, or what to show of a piece, each with its numbers in the list of need.
+   */
   static List<String> slips(Item item) {
     Map<String, List<Integer>> slips = new LinkedHashMap<>();
     for (Opening opening : item.openings()) {
@@ -93,7 +104,7 @@ final class PullWords {
     }
     List<String> lines = new ArrayList<>();
     slips.forEach(
-        (what, needs) -> lines.add(what + " " + Wrap.together("(no. " + numbers(needs) + ")")));
+        (what, needs) -> lines.add(what + " " + Wrap.together("(" + numbered(needs) + ")")));
     return lines;
   }
 
@@ -165,7 +176,7 @@ final class PullWords {
         + other.source().reference()
         + Page.given(", ", other.locator(), "")
         + (other.samePicture() ? " (the same picture)" : "")
-        + ", no. "
-        + numbers(other.needs());
+        + ", "
+        + numbered(other.needs());
   }
 }

@@ -99,8 +99,7 @@ public record OwnObject(
    * @param file below the library's folder of pictures
    * @param turn how to hold the piece so that it shows what the photograph shows
    */
-  public record Photograph(
-      String id, String file, Optional<String> words, Optional<String> turn) {
+  public record Photograph(String id, String file, Optional<String> words, Optional<String> turn) {
     /** A photograph of which nobody has recorded how the piece was held. */
     public Photograph(String id, String file, Optional<String> words) {
       this(id, file, words, Optional.empty());

@@ -98,8 +98,7 @@ final class PackedMine {
     to.list(object.observations(), PackedMine::observation);
     to.list(
         object.photographs(),
-        (p, photo) ->
-            p.text(photo.id()).text(photo.file()).text(photo.words()).text(photo.turn()));
+        (p, photo) -> p.text(photo.id()).text(photo.file()).text(photo.words()).text(photo.turn()));
     return to.toBytes();
   }
 

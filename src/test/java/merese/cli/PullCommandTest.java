@@ -33,8 +33,7 @@ class PullCommandTest {
     Ran ran = pull("ring-bladed", "--html", "--paper", "letter");
     assertEquals(0, ran.code(), ran.err());
     assertTrue(ran.out().contains("@page { size: Letter; margin: 15mm; }"), ran.out());
-    assertTrue(
-        ran.out().contains(".item, .first, .whole { page-break-inside: avoid;"), ran.out());
+    assertTrue(ran.out().contains(".item, .first, .whole { page-break-inside: avoid;"), ran.out());
     assertTrue(pull("ring-bladed", "--html").out().contains("@page { size: A4;"));
   }
 

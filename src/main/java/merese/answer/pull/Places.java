@@ -75,7 +75,7 @@ final class Places {
     }
     String before = level.position().isEmpty() || inside.get(0) == level ? "" : level.position();
     String words = printed(inside, false, before);
-    return words.equals(slip(locator)) ? Optional.empty() : Optional.of(words);
+    return (", " + slip(locator)).endsWith(", " + words) ? Optional.empty() : Optional.of(words);
   }
 
   private static String printed(List<LocatorLevel> levels, boolean bare, String rest) {
@@ -107,14 +107,7 @@ final class Places {
 
   private static boolean isLeaf(LocatorKind kind) {
     return switch (kind) {
-      case PAGE,
-          FOLIO,
-          PLATE,
-          COLOUR_PLATE,
-          INSERT,
-          FRONTISPIECE,
-          FRONT_ENDPAPER,
-          BACK_ENDPAPER ->
+      case PAGE, FOLIO, PLATE, COLOUR_PLATE, INSERT, FRONTISPIECE, FRONT_ENDPAPER, BACK_ENDPAPER ->
           true;
       default -> false;
     };

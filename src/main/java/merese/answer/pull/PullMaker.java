@@ -64,8 +64,7 @@ final class PullMaker {
     this.spoken = new SpokenSource(sources);
   }
 
-  Pull pull(
-      boolean fromScript, List<String> asked, List<String> uncovered, List<String> remarks) {
+  Pull pull(boolean fromScript, List<String> asked, List<String> uncovered, List<String> remarks) {
     List<Item> inOrder = new ArrayList<>();
     List<Item> byShelf = new ArrayList<>();
     List<Item> notAtHand = new ArrayList<>();

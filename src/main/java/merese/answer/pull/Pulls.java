@@ -61,7 +61,9 @@ public final class Pulls {
     } else {
       for (Topic topic : Topic.of(shelf, question.terms(), question.facet())) {
         asked.add(topic.heading().label());
-        take(topic.asked(), Covers.answer(shelf, CoverageQuestion.ofConcept(topic.concept())));
+        take(
+            topic.heading().label(),
+            Covers.answer(shelf, CoverageQuestion.ofConcept(topic.concept())));
         Pieces.showing(shelf, topic.concept()).forEach(this::take);
       }
     }
@@ -161,8 +163,7 @@ public final class Pulls {
               : add(found.get().source(), other, new Need.Turn(need.turns.first().at(), true));
       kept.insteadOf.add(source.reference());
       need.instead =
-          Optional.of(
-              new Need.Instead(found.get().samePicture(), found.get().source(), kept));
+          Optional.of(new Need.Instead(found.get().samePicture(), found.get().source(), kept));
     }
   }
 

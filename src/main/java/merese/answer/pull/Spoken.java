@@ -143,9 +143,10 @@ public final class Spoken {
       return moment(moment) + position(level);
     } else if (level instanceof LocatorLevel.Facing facing) {
       String leaf = facing.label().startsWith("pl") ? "the plate facing " : "the leaf facing ";
-      String page = facing.numeral().style().isRoman() && facing.faced() == LocatorKind.PAGE
-          ? " roman "
-          : " ";
+      String page =
+          facing.numeral().style().isRoman() && facing.faced() == LocatorKind.PAGE
+              ? " roman "
+              : " ";
       return leaf
           + singular(facing.faced())
           + page
@@ -154,8 +155,7 @@ public final class Spoken {
     } else if (level.number().isEmpty()) {
       return unnumbered(level.kind()) + position(level);
     }
-    String counted =
-        level.number().get().counted() ? ", which bears no number: count to it" : "";
+    String counted = level.number().get().counted() ? ", which bears no number: count to it" : "";
     return singular(level.kind())
         + (isPreliminary(level) ? " roman " : " ")
         + numberAndPosition(level)

@@ -71,8 +71,6 @@ final class SpokenNumber {
     if (suffix.equals("*")) {
       return "star";
     }
-    return suffix.length() == 1
-        ? String.valueOf(Character.toUpperCase(suffix.charAt(0)))
-        : suffix;
+    return suffix.length() == 1 ? String.valueOf(Character.toUpperCase(suffix.charAt(0))) : suffix;
   }
 }

@@ -81,8 +81,7 @@ final class Substitutes {
   private List<Entry> covering(String concept) {
     List<Entry> known = covering.get(concept);
     if (known == null) {
-      List<Section> sections =
-          Covers.answer(shelf, CoverageQuestion.ofConcept(concept)).sections();
+      List<Section> sections = Covers.answer(shelf, CoverageQuestion.ofConcept(concept)).sections();
       known = sections.isEmpty() ? List.of() : sections.get(0).group(Group.COUNTED);
       covering.put(concept, known);
     }

@@ -28,6 +28,7 @@ class PlacesTest {
           vol. II, pl. 5             | vol. II, pl. 5   | -
           vol. II, facing p. 7       | vol. II, p. 7    | facing p. 7
           p. 41, n. 3                | p. 41            | n. 3
+          vol. I, cat. no. 51        | vol. I, cat. no. 51 | -
           cat. no. 3, fig. 2         | cat. no. 3       | fig. 2
           pls 9–11                   | pls 9–11         | -
           """)
@@ -57,7 +58,8 @@ class PlacesTest {
   @Test
   void shelfMarksAreInNaturalOrder() {
     List<String> marks =
-        new ArrayList<>(List.of("B1", "A10", "a2", "cabinet 10", "A2", "cabinet 9", "748.2", "A02"));
+        new ArrayList<>(
+            List.of("B1", "A10", "a2", "cabinet 10", "A2", "cabinet 9", "748.2", "A02"));
     marks.sort(new NaturalOrder());
     assertEquals(
         List.of("748.2", "A02", "A2", "a2", "A10", "B1", "cabinet 9", "cabinet 10"), marks);

@@ -32,7 +32,8 @@ import net.jqwik.api.constraints.IntRange;
 
 /** What holds of any list of what to take. */
 class PullPropertiesTest {
-  private static final List<String> CONCEPTS = List.of("ring-bladed", "ring-annulated", "neck-ring");
+  private static final List<String> CONCEPTS =
+      List.of("ring-bladed", "ring-annulated", "neck-ring");
 
   private static Work work(Random random, int at) {
     List<Object> notes = new ArrayList<>();

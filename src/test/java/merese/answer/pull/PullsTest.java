@@ -166,8 +166,14 @@ class PullsTest {
     void whatIsPicturedComesFirstAndADenialNever() {
       SmallLibrary library =
           new SmallLibrary()
-              .work(book("Quenby", 1926, says("knife", "ring-bladed").text("p. 41"), copy("a", "B2")))
-              .work(book("Haskeld", 1930, says("none", "ring-bladed").absent("p. 12"), copy("a", "A1")))
+              .work(
+                  book("Quenby", 1926, says("knife", "ring-bladed").text("p. 41"), copy("a", "B2")))
+              .work(
+                  book(
+                      "Haskeld",
+                      1930,
+                      says("none", "ring-bladed").absent("p. 12"),
+                      copy("a", "A1")))
               .work(book("Tressick", 1954, photo("edge", "fig. 61", null), copy("a", "B10")));
       assertEquals(
           """
@@ -236,7 +242,12 @@ class PullsTest {
       SmallLibrary library =
           new SmallLibrary()
               .work(book("Quenby", 1926, photo("knife", "pl. 9", null), elsewhere("a", "748")))
-              .work(book("Haskeld", 1930, says("none", "ring-bladed").absent("p. 12"), copy("a", "A1")));
+              .work(
+                  book(
+                      "Haskeld",
+                      1930,
+                      says("none", "ring-bladed").absent("p. 12"),
+                      copy("a", "A1")));
       assertEquals(
           """
           Quenby 1926 @ Town Library 748 ⚠ at Town Library
