@@ -7,14 +7,14 @@ import java.util.Optional;
  *
  * @param format the version of its layout
  * @param style the name of a CSL style
- * @param dateProfile the name of the rules by which dates in words become years
+ * @param dateProfile the rules by which dates in words become years
  */
 public record LibrarySettings(
     int format,
     String title,
     String language,
     Optional<String> style,
-    Optional<String> dateProfile) {
+    Optional<DateSettings> dateProfile) {
   /** The layout that this program reads and writes. */
   public static final int FORMAT = 1;
 

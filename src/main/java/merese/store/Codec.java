@@ -17,6 +17,16 @@ interface Codec<T> {
     return null;
   }
 
+  /** What stands for a value, as a message says it. */
+  default String shape() {
+    return "an object";
+  }
+
+  /** The same as an example. */
+  default String example() {
+    return "{ \"…\": … }";
+  }
+
   /** The text that says all there is to say of the value; null where there is more. */
   default String asText(T value) {
     return null;

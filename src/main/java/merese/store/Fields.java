@@ -294,8 +294,8 @@ final class Fields {
       reading.error(
           value.start(),
           child.where(),
-          value.described() + " stands where an object belongs",
-          "write { \"…\": … }");
+          value.described() + " stands where " + codec.shape() + " belongs",
+          "write " + codec.example());
     }
     return fromText;
   }

@@ -42,7 +42,7 @@ final class SettingsCodec implements Codec<LibrarySettings> {
         in.text("title"),
         in.text("language"),
         in.optionalText("style"),
-        in.optionalText("dateProfile"));
+        in.optionalObject("dateProfile", DateSettingsCodec.DATES));
   }
 
   @Override
@@ -51,6 +51,6 @@ final class SettingsCodec implements Codec<LibrarySettings> {
     out.text("title", settings.title());
     out.text("language", settings.language());
     out.text("style", settings.style());
-    out.text("dateProfile", settings.dateProfile());
+    out.object("dateProfile", settings.dateProfile(), DateSettingsCodec.DATES);
   }
 }
