@@ -33,6 +33,7 @@ final class Commands {
           new Entry(Group.ASK, "first", FirstCommand.class),
           new Entry(Group.ASK, "gaps", GapsCommand.class),
           new Entry(Group.ASK, "pull", PullCommand.class),
+          new Entry(Group.ASK, "claims", ClaimsCommand.class),
           new Entry(Group.ASK, "find", FindCommand.class),
           new Entry(Group.ASK, "reading-list", ReadingListCommand.class),
           new Entry(Group.ASK, "cite", CiteCommand.class),
