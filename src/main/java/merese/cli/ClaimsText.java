@@ -207,7 +207,8 @@ final class ClaimsText {
   }
 
   private String title(Claim.Kind kind, Standing standing) {
-    String asked = kind == Claim.Kind.DATE ? years() : question.place().orElse("");
+    boolean byYear = kind == Claim.Kind.DATE && question.years().isPresent();
+    String asked = byYear ? years() : question.place().orElse("");
     return switch (standing) {
       case CLAIMED -> plural(kind);
       case SUPPORTS -> "Supports " + asked;

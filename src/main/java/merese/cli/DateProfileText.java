@@ -66,7 +66,7 @@ final class DateProfileText {
             "      \"from\": 1811, \"to\": 1820,",
             "      \"outerFrom\": 1800, \"outerTo\": 1830 } ]",
             "}")) {
-      page.hanging("", INDENT + Wrap.together(line));
+      page.text(Wrap.together(INDENT + line));
     }
   }
 

@@ -75,6 +75,9 @@ final class WordReader {
   }
 
   private Reach whole() {
+    if (cursor.is("in") && cursor.peek(1).equals("or")) {
+      cursor.acceptAll(List.of("in", "or")); // in or about 1795
+    }
     cursor.acceptOneOf(WITHIN);
     boolean uncertain = cursor.acceptOneOf(UNCERTAIN);
     cursor.acceptOneOf(WITHIN);

@@ -13,6 +13,7 @@ final class Benchmarks {
           new StartBenchmark(),
           new IndexBenchmark(),
           new MemoryBenchmark(),
+          new ClaimsBenchmark(),
           new ReadingBenchmark(),
           new ImportBenchmark());
 

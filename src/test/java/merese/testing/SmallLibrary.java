@@ -251,6 +251,14 @@ public final class SmallLibrary {
     }
 
     public NoteMaker claims(Claim.Kind kind, String words, String value) {
+      return claims(kind, Claim.About.FEATURE, words, value);
+    }
+
+    public NoteMaker claims(Claim.Kind kind, Claim.About about, String words) {
+      return claims(kind, about, words, null);
+    }
+
+    private NoteMaker claims(Claim.Kind kind, Claim.About about, String words, String value) {
       claims.add(
           new Claim(
               kind,
@@ -258,7 +266,7 @@ public final class SmallLibrary {
               Optional.ofNullable(value),
               Optional.empty(),
               Optional.empty(),
-              Claim.About.FEATURE,
+              about,
               Optional.empty()));
       return this;
     }

@@ -25,7 +25,7 @@ final class DateLines {
   private static final List<String> REGISTRATION =
       List.of("registered", "registration", "patented", "patent of");
   private static final List<String> PUBLICATION =
-      List.of("advertised", "advertisement", "published", "price list of", "watermark");
+      List.of("advertised", "advertisement", "published", "price list of");
 
   private final DateWords dates;
 
@@ -104,6 +104,8 @@ final class DateLines {
       return Optional.empty();
     } else if (holds(words, REGISTRATION)) {
       return Optional.of("registration");
+    } else if (words.contains("watermark")) {
+      return Optional.of("paper");
     }
     return holds(words, PUBLICATION) ? Optional.of("publication") : Optional.empty();
   }
@@ -121,8 +123,21 @@ final class DateLines {
     return isIn(years.from(), words) && isIn(years.to(), words);
   }
 
+  /** Whether a year stands there as such, and not as part of "1990s". */
   private static boolean isIn(OptionalInt year, String words) {
-    return year.isEmpty() || words.contains(String.valueOf(year.getAsInt()));
+    if (year.isEmpty()) {
+      return true;
+    }
+    String digits = String.valueOf(year.getAsInt());
+    int at = words.indexOf(digits);
+    while (at >= 0) {
+      int end = at + digits.length();
+      if (end == words.length() || !Character.isLetterOrDigit(words.charAt(end))) {
+        return true;
+      }
+      at = words.indexOf(digits, end);
+    }
+    return false;
   }
 
   static YearSpan years(Span span) {

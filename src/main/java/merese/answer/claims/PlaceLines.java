@@ -23,7 +23,9 @@ final class PlaceLines {
   private static final Set<String> HEDGES =
       folded(
           "perhaps", "probably", "possibly", "presumably", "maybe", "may", "might", "said",
-          "believe", "think", "supposedly", "reputedly", "attributed");
+          "say", "says", "believe", "think", "supposedly", "reputedly", "attributed");
+  private static final Set<String> FOUND =
+      folded("found", "excavated", "bought", "history", "provenance");
   private static final Set<String> NOT =
       folded("no", "not", "never", "neither", "nor", "cannot", "without");
 
@@ -66,7 +68,7 @@ final class PlaceLines {
       return Sense.HEDGED;
     } else if (words.contains("style") || words.contains("manner") || words.contains("type")) {
       return Sense.STYLE;
-    } else if (words.contains("found") || words.contains("excavated")) {
+    } else if (holds(FOUND, words)) {
       return Sense.FOUND;
     } else if (holds(MAINLY, words) || holds(MAINLY, hedges)) {
       return Sense.MAINLY;
