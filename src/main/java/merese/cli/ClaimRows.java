@@ -124,7 +124,8 @@ final class ClaimRows {
       text.append(date.computed() ? "computed " : "").append(years(core));
     }
     if (!core.equals(outer)) {
-      text.append(text.isEmpty() ? "" : ", ").append(date.computed() ? "outer " : "computed outer ");
+      text.append(text.isEmpty() ? "" : ", ")
+          .append(date.computed() ? "outer " : "computed outer ");
       text.append(years(outer));
     }
     List<String> why = new ArrayList<>();

@@ -71,7 +71,11 @@ final class ClaimsCommand extends LibraryCommand {
     }
     ClaimsQuestion question =
         new ClaimsQuestion(
-            named, facet.value(), kindsWanted(), yearsAsked(), place.value().filter(p -> !p.isBlank()));
+            named,
+            facet.value(),
+            kindsWanted(),
+            yearsAsked(),
+            place.value().filter(p -> !p.isBlank()));
     try (Shelf shelf = openShelf()) {
       ClaimsAnswer answer = Claims.answer(shelf, question);
       print(answer, question);

@@ -51,8 +51,7 @@ final class DateProfileText {
       row(period.word(), period.from(), period.to(), period.earliest(), period.latest());
     }
     page.blank();
-    page.text(
-        "There is no agreed rule. To set your own, write in library.json what differs:");
+    page.text("There is no agreed rule. To set your own, write in library.json what differs:");
     for (String line :
         List.of(
             "\"dateProfile\": {",
@@ -60,11 +59,13 @@ final class DateProfileText {
             "  \"centuryFirstYear\": 1,",
             "  \"yearsBeyondEnd\": 0,",
             "  \"parts\": [",
-            "    { \"word\": \"early\", \"from\": 0, \"to\": 24 } ],",
+            "    { \"word\": \"early\",",
+            "      \"from\": 0, \"to\": 24 } ],",
             "  \"periods\": [",
             "    { \"word\": \"Regency\",",
             "      \"from\": 1811, \"to\": 1820,",
-            "      \"outerFrom\": 1800, \"outerTo\": 1830 } ]",
+            "      \"outerFrom\": 1800,",
+            "      \"outerTo\": 1830 } ]",
             "}")) {
       page.text(Wrap.together(INDENT + line));
     }

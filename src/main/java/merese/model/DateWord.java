@@ -12,8 +12,7 @@ import java.util.OptionalInt;
  * @param outerFrom the first year of a generous reading; empty where it is the same
  * @param outerTo its last year
  */
-public record DateWord(
-    String word, int from, int to, OptionalInt outerFrom, OptionalInt outerTo) {
+public record DateWord(String word, int from, int to, OptionalInt outerFrom, OptionalInt outerTo) {
   private static final int FURTHEST = 9999;
 
   public DateWord {
@@ -22,11 +21,15 @@ public record DateWord(
         from <= to, "\"" + word + "\" ends before it begins; write the earlier year in \"from\"");
     Require.that(
         outerFrom.orElse(from) <= from,
-        "the outer years of \"" + word + "\" begin after the plain ones; write an earlier"
+        "the outer years of \""
+            + word
+            + "\" begin after the plain ones; write an earlier"
             + " \"outerFrom\", or leave it out");
     Require.that(
         outerTo.orElse(to) >= to,
-        "the outer years of \"" + word + "\" end before the plain ones; write a later \"outerTo\","
+        "the outer years of \""
+            + word
+            + "\" end before the plain ones; write a later \"outerTo\","
             + " or leave it out");
     Require.that(
         outerFrom.orElse(from) >= -FURTHEST && outerTo.orElse(to) <= FURTHEST,

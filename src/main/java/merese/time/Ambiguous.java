@@ -23,7 +23,9 @@ final class Ambiguous {
   private static Asks hundred(DateCursor cursor) {
     for (int i = 0; !cursor.peek(i).isEmpty(); i++) {
       String token = cursor.peek(i);
-      if (token.length() == 5 && token.endsWith("00s") && Ordinals.isNumber(token.substring(0, 4))) {
+      if (token.length() == 5
+          && token.endsWith("00s")
+          && Ordinals.isNumber(token.substring(0, 4))) {
         String start = token.substring(0, 2);
         return new Asks(List.of(start + "00–" + start + "09", start + "00–" + start + "99"));
       }

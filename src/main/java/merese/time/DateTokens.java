@@ -52,9 +52,7 @@ final class DateTokens {
 
   /** Punctuation that is not merely passed over. */
   private static boolean isTold(char c) {
-    return !Character.isWhitespace(c)
-        && !Character.isSpaceChar(c)
-        && ".\"“”‘’[]()".indexOf(c) < 0;
+    return !Character.isWhitespace(c) && !Character.isSpaceChar(c) && ".\"“”‘’[]()".indexOf(c) < 0;
   }
 
   /** Letters, or digits with the letters after them: "1790s", "18th". */

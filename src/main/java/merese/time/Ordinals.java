@@ -6,13 +6,40 @@ import java.util.List;
 final class Ordinals {
   private static final List<String> WORDS =
       List.of(
-          "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth",
-          "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth",
-          "seventeenth", "eighteenth", "nineteenth", "twentieth");
+          "first",
+          "second",
+          "third",
+          "fourth",
+          "fifth",
+          "sixth",
+          "seventh",
+          "eighth",
+          "ninth",
+          "tenth",
+          "eleventh",
+          "twelfth",
+          "thirteenth",
+          "fourteenth",
+          "fifteenth",
+          "sixteenth",
+          "seventeenth",
+          "eighteenth",
+          "nineteenth",
+          "twentieth");
   private static final List<String> MONTHS =
       List.of(
-          "january", "february", "march", "april", "may", "june", "july", "august", "september",
-          "october", "november", "december");
+          "january",
+          "february",
+          "march",
+          "april",
+          "may",
+          "june",
+          "july",
+          "august",
+          "september",
+          "october",
+          "november",
+          "december");
 
   private Ordinals() {}
 

@@ -125,8 +125,7 @@ final class PointReader {
     cursor.take();
     int first = Integer.parseInt(digits);
     Reach reach =
-        Reach.years(
-            first + from, first + to, first + earliest, first + latest, Width.CENTURY);
+        Reach.years(first + from, first + to, first + earliest, first + latest, Width.CENTURY);
     return to - from == 9 ? reach.withEdtf(digits.substring(0, 3) + "X") : reach.estimated();
   }
 
@@ -210,8 +209,7 @@ final class PointReader {
       return null;
     }
     cursor.accept("period");
-    return Reach.years(
-            period.from(), period.to(), period.earliest(), period.latest(), Width.PERIOD)
+    return Reach.years(period.from(), period.to(), period.earliest(), period.latest(), Width.PERIOD)
         .ofPeriod(period.word());
   }
 
@@ -296,7 +294,8 @@ final class PointReader {
   private Optional<String> dayNumber() {
     String token = cursor.peek(0);
     int number = Ordinals.isNumber(token) && token.length() < 3 ? Integer.parseInt(token) : 0;
-    number = number == 0 && !token.isEmpty() && token.charAt(0) <= '9' ? Ordinals.of(token) : number;
+    number =
+        number == 0 && !token.isEmpty() && token.charAt(0) <= '9' ? Ordinals.of(token) : number;
     if (number < 1 || number > 31) {
       return Optional.empty();
     }

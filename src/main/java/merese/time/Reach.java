@@ -71,8 +71,7 @@ record Reach(
   }
 
   Reach asPrinted() {
-    return new Reach(
-        coreFrom, coreTo, outerFrom, outerTo, edtf, start, end, period, width, true);
+    return new Reach(coreFrom, coreTo, outerFrom, outerTo, edtf, start, end, period, width, true);
   }
 
   Reach ofPeriod(String word) {

@@ -13,7 +13,8 @@ final class WordReader {
       Set.of("probably", "perhaps", "possibly", "presumably");
   private static final Set<String> WITHIN = Set.of("in", "during", "made");
   private static final List<List<String>> BEFORE =
-      List.of(List.of("before"), List.of("prior", "to"), List.of("earlier", "than"), List.of("pre"));
+      List.of(
+          List.of("before"), List.of("prior", "to"), List.of("earlier", "than"), List.of("pre"));
   private static final List<List<String>> AFTER =
       List.of(List.of("after"), List.of("later", "than"), List.of("post"));
   private static final List<List<String>> UNTIL =

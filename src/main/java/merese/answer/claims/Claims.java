@@ -8,8 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import merese.answer.Classifier.Classified;
 import merese.answer.ConceptCoverage;
 import merese.answer.Coverage;
@@ -101,18 +101,16 @@ public final class Claims {
 
   private Section section(Topic topic) {
     ConceptCoverage coverage = ConceptCoverage.of(shelf, topic.concept());
-    List<Classified> counted =
-        coverage.in(Coverage.Group.COUNTED, Coverage.Group.HOW_IT_IS_MADE);
+    List<Classified> claiming = coverage.in(Coverage.Group.COUNTED, Coverage.Group.HOW_IT_IS_MADE);
     Set<Source> covering = new LinkedHashSet<>();
-    for (Classified classified : counted) {
+    for (Classified classified : coverage.in(Coverage.Group.COUNTED)) {
       covering.add(classified.sourced().source());
     }
     Map<Claim.Kind, List<Row>> feature = new EnumMap<>(Claim.Kind.class);
     List<Row> objects = new ArrayList<>();
     List<Row> copies = new ArrayList<>();
-    for (Row row : rows(counted, coverage)) {
-      boolean ofCopies =
-          row.about() == Claim.About.COPIES || row.kind() == Claim.Kind.COPY_WARNING;
+    for (Row row : rows(claiming, coverage)) {
+      boolean ofCopies = row.about() == Claim.About.COPIES || row.kind() == Claim.Kind.COPY_WARNING;
       if (ofCopies) {
         copies.add(row);
       } else if (question.wants(row.kind())) {
@@ -133,7 +131,7 @@ public final class Claims {
         wanted(rows(coverage.in(Coverage.Group.OWN_WORK), coverage)),
         denials(coverage),
         experience(coverage.wanted()),
-        Disagreements.among(all(kinds), workOf(covering)),
+        Disagreements.among(all(kinds), workOf()),
         bars(kinds, objects));
   }
 
@@ -220,9 +218,9 @@ public final class Claims {
     return works;
   }
 
-  private static Map<String, String> workOf(Set<Source> of) {
+  private Map<String, String> workOf() {
     Map<String, String> works = new HashMap<>();
-    for (Source source : of) {
+    for (Source source : sources.values()) {
       works.put(source.key(), source.workId());
     }
     return works;
@@ -251,7 +249,7 @@ public final class Claims {
     }
     List<Denial> denials = new ArrayList<>();
     for (Source source : lines.sorted(bySource.keySet())) {
-      Set<Locator> where = new java.util.TreeSet<>();
+      Set<Locator> where = new TreeSet<>();
       Set<String> words = new LinkedHashSet<>();
       for (Classified classified : bySource.get(source)) {
         for (Place place : classified.places()) {

@@ -139,24 +139,8 @@ public record ClaimsAnswer(DateProfile profile, List<Section> sections) {
       Optional<String> reason) {
     Row because(Optional<String> other) {
       return new Row(
-          source,
-          note,
-          concept,
-          narrower,
-          alsoOf,
-          kind,
-          about,
-          words,
-          hedge,
-          bracket,
-          value,
-          pictured,
-          inWords,
-          inCaption,
-          date,
-          place,
-          object,
-          other);
+          source, note, concept, narrower, alsoOf, kind, about, words, hedge, bracket, value,
+          pictured, inWords, inCaption, date, place, object, other);
     }
   }
 

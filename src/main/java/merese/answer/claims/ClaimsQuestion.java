@@ -2,6 +2,7 @@ package merese.answer.claims;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import merese.answer.CoverageQuestion.Years;
 import merese.model.Claim;
@@ -44,8 +45,7 @@ public record ClaimsQuestion(
         terms,
         facet,
         kinds,
-        Optional.of(
-            new Years(java.util.OptionalInt.of(from), java.util.OptionalInt.of(to))),
+        Optional.of(new Years(OptionalInt.of(from), OptionalInt.of(to))),
         place);
   }
 

@@ -16,8 +16,8 @@ import merese.time.WordedDate.Read;
 import merese.time.WordedDate.Width;
 
 /**
- * What date claims come to in years. A date that a note gives in EDTF counts before the words; where
- * the words say the same, what they say beyond it counts too.
+ * What date claims come to in years. A date that a note gives in EDTF counts before the words;
+ * where the words say the same, what they say beyond it counts too.
  */
 final class DateLines {
   private static final List<String> OF_COPIES =

@@ -8,7 +8,6 @@ import merese.answer.claims.ClaimsAnswer.Contradiction;
 import merese.answer.claims.ClaimsAnswer.Contradictions;
 import merese.answer.claims.ClaimsAnswer.Row;
 import merese.answer.claims.ClaimsAnswer.Sense;
-import merese.model.Claim;
 
 /**
  * Names claims that can't all be right: dates that do not meet even generously read, methods that

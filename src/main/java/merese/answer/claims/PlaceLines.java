@@ -18,12 +18,35 @@ final class PlaceLines {
       folded("only", "wholly", "exclusively", "solely", "entirely", "invariably", "always");
   private static final Set<String> MAINLY =
       folded(
-          "mainly", "mostly", "chiefly", "largely", "usually", "generally", "commonly", "often",
-          "oftenest", "almost", "predominantly", "principally");
+          "mainly",
+          "mostly",
+          "chiefly",
+          "largely",
+          "usually",
+          "generally",
+          "commonly",
+          "often",
+          "oftenest",
+          "almost",
+          "predominantly",
+          "principally");
   private static final Set<String> HEDGES =
       folded(
-          "perhaps", "probably", "possibly", "presumably", "maybe", "may", "might", "said",
-          "say", "says", "believe", "think", "supposedly", "reputedly", "attributed");
+          "perhaps",
+          "probably",
+          "possibly",
+          "presumably",
+          "maybe",
+          "may",
+          "might",
+          "said",
+          "say",
+          "says",
+          "believe",
+          "think",
+          "supposedly",
+          "reputedly",
+          "attributed");
   private static final Set<String> FOUND =
       folded("found", "excavated", "bought", "history", "provenance");
   private static final Set<String> NOT =

@@ -1,6 +1,7 @@
 package merese.answer.claims;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,8 @@ final class PlaceNames {
           new Known("Great Britain", "British Isles", List.of("Great Britain", "Britain")),
           new Known("Ireland", "British Isles", List.of("Ireland", "Irish")),
           new Known("England", "Great Britain", List.of("England", "English")),
-          new Known("Scotland", "Great Britain", List.of("Scotland", "Scottish", "Scotch", "Scots")),
+          new Known(
+              "Scotland", "Great Britain", List.of("Scotland", "Scottish", "Scotch", "Scots")),
           new Known("Wales", "Great Britain", List.of("Wales", "Welsh")),
           new Known("Cork", "Ireland", List.of("Cork")),
           new Known("Dublin", "Ireland", List.of("Dublin")),
@@ -54,7 +56,7 @@ final class PlaceNames {
   private PlaceNames() {}
 
   private static Map<String, Known> byKey() {
-    Map<String, Known> known = new java.util.HashMap<>();
+    Map<String, Known> known = new HashMap<>();
     for (Known place : ALL) {
       known.put(Folding.key(place.name()), place);
       for (String word : place.words()) {
@@ -70,7 +72,9 @@ final class PlaceNames {
     return known == null ? called.strip() : known.name();
   }
 
-  /** The places that stand in words, and the one looked for, by the order in which they are known. */
+  /**
+   * The places that stand in words, and the one looked for, by the order in which they are known.
+   */
   static Set<String> in(String words, List<String> alsoLookedFor) {
     List<String> folded = Folding.words(words);
     Set<String> found = new LinkedHashSet<>();

@@ -63,8 +63,7 @@ final class RowMaker {
         date(claim),
         place(claim),
         note.object().isPresent()
-            ? Optional.of(
-                note.object().get().sameness().code() + ": " + note.object().get().ref())
+            ? Optional.of(note.object().get().sameness().code() + ": " + note.object().get().ref())
             : Optional.empty(),
         Optional.empty());
   }

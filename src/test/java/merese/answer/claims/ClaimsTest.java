@@ -58,8 +58,7 @@ class ClaimsTest {
   private static String lines(ClaimsAnswer answer) {
     List<String> lines = new ArrayList<>();
     for (Section section : answer.sections()) {
-      lines.add(
-          section.heading().id() + ": " + section.sources() + " sources, " + section.works());
+      lines.add(section.heading().id() + ": " + section.sources() + " sources, " + section.works());
       for (OfKind kind : section.kinds()) {
         for (Group group : kind.groups()) {
           group.rows().forEach(row -> lines.add(group.standing() + ": " + line(row)));
@@ -258,8 +257,7 @@ class ClaimsTest {
                             java.util.OptionalInt.empty())),
                     List.of()));
     try (Shelf shelf = library.open(folder)) {
-      Section section =
-          Claims.answer(shelf, ClaimsQuestion.of("ring-bladed")).sections().get(0);
+      Section section = Claims.answer(shelf, ClaimsQuestion.of("ring-bladed")).sections().get(0);
       assertEquals(1, section.sources());
       assertEquals("always cut", section.experience().get(0).words());
       assertEquals(0, section.contradictions().count());
@@ -272,8 +270,7 @@ class ClaimsTest {
     try (Shelf shelf = DemoLibrary.open(folder)) {
       int rows = 0;
       for (var concept : shelf.thesaurus().concepts()) {
-        Section section =
-            Claims.answer(shelf, ClaimsQuestion.of(concept.id())).sections().get(0);
+        Section section = Claims.answer(shelf, ClaimsQuestion.of(concept.id())).sections().get(0);
         List<Row> all = new ArrayList<>(section.objects());
         all.addAll(section.copies());
         all.addAll(section.ownWork());
