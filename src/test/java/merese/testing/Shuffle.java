@@ -112,15 +112,6 @@ public final class Shuffle {
         edition.received());
   }
 
-  private Edition.Lineage lineage(Edition.Lineage lineage) {
-    return new Edition.Lineage(
-        lineage.form(),
-        lineage.parent().map(this::renamed),
-        lineage.originalYear(),
-        lineage.newMatter(),
-        lineage.plates());
-  }
-
   private Note note(Note note) {
     List<merese.model.Place> places = new ArrayList<>(note.places());
     Collections.shuffle(places, random);
