@@ -136,11 +136,30 @@ final class CoverSolver {
   }
 
   Answer smallest(Goal goal) {
-    return solved(goal, true);
+    return proved(goal, true);
   }
 
   Answer largest(Goal goal) {
-    return solved(goal, false);
+    return proved(goal, false);
+  }
+
+  /** Believes an optimum only where the solver finds that nothing is better by one. */
+  private Answer proved(Goal goal, boolean smallest) {
+    Answer best = solved(goal, smallest);
+    while (best.state() == State.PROVED) {
+      if (smallest) {
+        atMost(goal, best.value() - 1);
+      } else {
+        atLeast(goal, best.value() + 1);
+      }
+      Answer better = solved(goal, smallest);
+      takeBack(1);
+      if (better.state() == State.NONE) {
+        return best;
+      }
+      best = better;
+    }
+    return best;
   }
 
   /** Any cover that meets the conditions. */
