@@ -1,15 +1,10 @@
 package merese.answer.fewest;
 
-import java.io.OutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.OptionalLong;
-import org.ojalgo.netio.BasicLogger;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
@@ -39,10 +34,6 @@ final class CoverSolver {
       IntegerStrategy.DEFAULT
           .withGMICutConfiguration(new GMICutConfiguration().withFractionality(0.9))
           .withGapTolerance(NumberContext.of(12));
-
-  static {
-    silence();
-  }
 
   private final CoverProblem problem;
   private final long deadline;
@@ -102,18 +93,6 @@ final class CoverSolver {
    * @param value of the goal
    */
   record Answer(State state, List<Integer> columns, long value) {}
-
-  /** ojAlgo writes of its search to whatever was the error stream when its logger was loaded. */
-  private static void silence() {
-    PrintStream errors = System.err;
-    try (PrintStream nowhere =
-        new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8)) {
-      System.setErr(nowhere);
-      Objects.requireNonNull(BasicLogger.NULL);
-    } finally {
-      System.setErr(errors);
-    }
-  }
 
   /** How many columns are taken. */
   Sum size() {
