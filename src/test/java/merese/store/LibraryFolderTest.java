@@ -34,7 +34,7 @@ class LibraryFolderTest {
     Files.createDirectories(library.resolve("works/folder.json"));
     assertEquals(
         List.of(
-            "library.json SETTINGS 135",
+            "library.json SETTINGS " + Fixture.bytes("library.json").length,
             "mine.json MINE " + Fixture.bytes("mine.json").length,
             "objects/d-17.json OBJECT " + Fixture.bytes("objects/d-17.json").length,
             "vocabulary/homonyms.json HOMONYMS " + Fixture.bytes("vocabulary/homonyms.json").length,
