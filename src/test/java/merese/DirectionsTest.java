@@ -93,6 +93,8 @@ class DirectionsTest {
 
   @ArchTest static final ArchRule bibtexStaysInExchange = only("exchange", "org.jbibtex..");
 
+  @ArchTest static final ArchRule theSolverStaysInItsRoom = only("answer.fewest", "org.ojalgo..");
+
   @ArchTest static final ArchRule marcStaysInExchange = only("exchange", "org.marc4j..");
 
   /**

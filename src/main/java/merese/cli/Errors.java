@@ -13,6 +13,7 @@ import merese.answer.TermException;
 import merese.answer.UnknownConceptException;
 import merese.answer.UnknownSourceException;
 import merese.answer.editions.WorkException;
+import merese.answer.fewest.FewestException;
 import merese.change.ChangeRefusedException;
 import merese.change.UnknownWorkException;
 import merese.change.concepts.ChoiceException;
@@ -43,6 +44,7 @@ final class Errors {
           IndexBusyException.class,
           UnknownConceptException.class,
           TermException.class,
+          FewestException.class,
           ScriptException.class,
           UnknownSourceException.class,
           WorkException.class,

@@ -128,7 +128,7 @@ final class FewestText {
         page.hanging("  ", references(tie.sources()) + " (" + behind(tie, best.rank()) + ")");
       }
       if (answer.moreTies() == MoreTies.SOME) {
-        page.text("  and more.");
+        page.hanging("  ", "and more.");
       }
     }
     if (answer.moreTies() == MoreTies.NOT_KNOWN) {
@@ -163,7 +163,11 @@ final class FewestText {
       page.text("Without what is not to hand, some feature is in no source.");
     } else {
       int count = instead.choice().get().rank().sources();
-      page.text("With what is on the shelf, " + Page.many(count, "source") + ":");
+      page.text(
+          "With what is to hand, "
+              + Page.many(count, "source")
+              + (instead.proved() ? "" : " (whether fewer would do is not proved)")
+              + ":");
       choice(instead.choice().get());
     }
   }

@@ -2,6 +2,7 @@ package merese.answer.fewest;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,7 +58,15 @@ public final class Fewest {
     this.topics = Topic.of(shelf, question.terms(), question.facet());
     this.must = named(question.must());
     this.without = named(question.without());
-    must.removeAll(without);
+    if (!Collections.disjoint(must, without)) {
+      throw new FewestException("a source is both to be taken and not to be taken; leave one out");
+    }
+    for (Source source : must) {
+      if (source.mine()) {
+        throw new FewestException(
+            source.key() + " is a piece of your own, which is no source here");
+      }
+    }
     Map<String, Source> byKey = new LinkedHashMap<>();
     shelf.sources().forEach(source -> byKey.put(source.key(), source));
     for (Topic topic : topics) {
@@ -91,9 +100,8 @@ public final class Fewest {
   }
 
   private FewestSources answer() {
-    long deadline = System.nanoTime() + question.seconds() * 1_000_000_000L;
     Candidates candidates = candidates(Set.of());
-    Search search = new Search(candidates, deadline);
+    Search search = new Search(candidates, deadline());
     search.run(MOST_TIES + 1);
     List<Tie> ties = new ArrayList<>();
     for (List<Integer> tie : search.covers().stream().skip(1).limit(MOST_TIES).toList()) {
@@ -117,7 +125,11 @@ public final class Fewest {
         ties,
         moreTies(search),
         candidates.nowhere,
-        best.flatMap(choice -> instead(choice, deadline)));
+        best.flatMap(this::instead));
+  }
+
+  private long deadline() {
+    return System.nanoTime() + question.seconds() * 1_000_000_000L;
   }
 
   private static MoreTies moreTies(Search search) {
@@ -139,9 +151,9 @@ public final class Fewest {
   }
 
   /** The best choice without what is lent, missing or elsewhere. */
-  private Optional<Instead> instead(Choice choice, long deadline) {
+  private Optional<Instead> instead(Choice best) {
     List<SourceLine> unavailable =
-        choice.sources().stream()
+        best.sources().stream()
             .map(Taken::source)
             .filter(source -> source.whereabouts().isPresent())
             .toList();
@@ -154,16 +166,14 @@ public final class Fewest {
         .forEach(source -> keys.add(source.key()));
     Candidates others = candidates(keys);
     boolean all = others.topics.size() == candidates(Set.of()).topics.size();
-    Search search = new Search(others, deadline);
-    if (all) {
-      search.run(0);
+    if (!all) {
+      return Optional.of(new Instead(unavailable, Optional.empty(), false));
     }
-    return Optional.of(
-        new Instead(
-            unavailable,
-            search.covers().isEmpty()
-                ? Optional.empty()
-                : Optional.of(others.choice(search.covers().get(0)))));
+    Search search = new Search(others, deadline());
+    search.run(0);
+    boolean proved = search.proof(question.seconds()).fewest();
+    Optional<Choice> choice = search.covers().stream().findFirst().map(others::choice);
+    return Optional.of(new Instead(unavailable, choice, proved));
   }
 
   private boolean isAllowed(Source source) {

@@ -111,6 +111,7 @@ public record FewestSources(
    *
    * @param unavailable those of the best choice that are lent, missing or elsewhere
    * @param choice empty where some feature is in no other source
+   * @param proved whether it is proved that no fewer of the others do
    */
-  public record Instead(List<SourceLine> unavailable, Optional<Choice> choice) {}
+  public record Instead(List<SourceLine> unavailable, Optional<Choice> choice, boolean proved) {}
 }

@@ -30,7 +30,7 @@ final class Wording {
       boolean owned) {
     List<String> sentences = new ArrayList<>();
     String none =
-        (own.isEmpty() ? "No note " : "No note but on my own work ")
+        (own.isEmpty() ? "No note " : "My own work apart, no note ")
             + (owned ? "on a source that I own" : "in this library");
     switch (state) {
       case NOTHING -> sentences.add(none + " names or pictures it.");
