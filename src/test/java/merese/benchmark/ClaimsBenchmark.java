@@ -13,13 +13,10 @@ import merese.shelf.Shelf;
 import merese.shelf.Watcher;
 import merese.store.LibraryFolder;
 import merese.testing.ManyWorks;
-import org.apache.lucene.document.Document;
-import org.apache.lucene.index.DirectoryReader;
-import org.apache.lucene.store.FSDirectory;
 
 /**
- * The claims of every concept over 20,000 notes, beside reading every stored document of the same
- * index from Lucene alone. There is no goal.
+ * The claims of every concept over 20,000 notes, beside reading every document of the same index
+ * from Lucene alone. There is no goal.
  */
 final class ClaimsBenchmark implements Benchmark {
   private static final int WORKS = 1_000;
@@ -47,9 +44,7 @@ final class ClaimsBenchmark implements Benchmark {
       long before = System.nanoTime();
       claims = claims(library, concepts);
       ours = Math.min(ours, (System.nanoTime() - before) / 1e6);
-      before = System.nanoTime();
-      read(library.index().resolve("lucene"));
-      bare = Math.min(bare, (System.nanoTime() - before) / 1e6);
+      bare = Math.min(bare, BareReading.of(library.index().resolve("lucene")));
     }
     report.say(
         "Claims of all "
@@ -77,18 +72,5 @@ final class ClaimsBenchmark implements Benchmark {
       }
     }
     return claims;
-  }
-
-  private static void read(Path index) throws IOException {
-    long fields = 0;
-    try (DirectoryReader reader = DirectoryReader.open(FSDirectory.open(index))) {
-      for (int i = 0; i < reader.maxDoc(); i++) {
-        Document document = reader.storedFields().document(i);
-        fields += document.getFields().size();
-      }
-    }
-    if (fields == 0) {
-      throw new IllegalStateException("the index holds no documents");
-    }
   }
 }
