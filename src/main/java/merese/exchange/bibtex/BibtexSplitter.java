@@ -25,6 +25,9 @@ final class BibtexSplitter {
   /** How far a line is looked at for what starts an entry. */
   private static final int LONGEST_START = 1000;
 
+  /** Most of a file: what moves on by one column and means nothing here. */
+  private static final boolean[] PLAIN = plain();
+
   private final Spool bytes;
   private long at;
   private int line = 1;
@@ -79,6 +82,24 @@ final class BibtexSplitter {
       lineStart = at;
       column = 1;
       blankLine = true;
+    }
+  }
+
+  private static boolean[] plain() {
+    boolean[] plain = new boolean[128];
+    for (char c = ' '; c < 127; c++) {
+      plain[c] = "{}()\"@%,=".indexOf(c) < 0;
+    }
+    return plain;
+  }
+
+  /** Goes past plain bytes, of which there is at least one, but not past a position. */
+  private void stepPastPlain(long limit) throws IOException {
+    step(bytes.at(at));
+    if (!blankLine) {
+      int run = (int) Math.min(bytes.run(at, PLAIN), limit - at);
+      at += run;
+      column += run;
     }
   }
 
@@ -157,6 +178,10 @@ final class BibtexSplitter {
       }
       if (at - from >= MOST) {
         return true;
+      }
+      if (c < PLAIN.length && PLAIN[c]) {
+        stepPastPlain(from + MOST);
+        continue;
       }
       if (c == '{') {
         depth++;

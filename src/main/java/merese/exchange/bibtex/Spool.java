@@ -102,6 +102,25 @@ final class Spool implements Closeable {
     return page[(int) (position - pageStart)] & 0xFF;
   }
 
+  /**
+   * How many bytes from a position on are all of a kind; fewer where a page ends.
+   *
+   * @param kind by the byte's value, from 0 to 127; no other byte is of it
+   */
+  int run(long position, boolean[] kind) throws IOException {
+    if (at(position) < 0) {
+      return 0;
+    }
+    byte[] bytes = page;
+    int start = (int) (position - pageStart);
+    int most = pageLength;
+    int end = start;
+    while (end < most && bytes[end] >= 0 && kind[bytes[end]]) {
+      end++;
+    }
+    return end - start;
+  }
+
   private void turnTo(long position) throws IOException {
     pageStart = position - position % PAGE;
     pageLength = (int) Math.min(PAGE, length - pageStart);

@@ -108,7 +108,7 @@ public final class CslJsonReader implements RecordReader {
     }
 
     private Consumer<Receiver> item(Piece piece, int number) {
-      if (isAscii(piece.bytes())) {
+      if (Utf8.isSound(piece.bytes())) {
         Optional<Json> read = JsonParsing.tried(piece.bytes());
         if (read.isPresent()) {
           return item(piece, number, (Members) read.get());
@@ -126,14 +126,6 @@ public final class CslJsonReader implements RecordReader {
       } catch (JsonProcessingException e) {
         return refused(piece, number, ItemFault.of(text, e));
       }
-    }
-
-    private static boolean isAscii(byte[] bytes) {
-      int sign = 0;
-      for (byte b : bytes) {
-        sign |= b;
-      }
-      return sign >= 0;
     }
 
     private Consumer<Receiver> item(Piece piece, int number, Members item) {

@@ -173,7 +173,12 @@ final class ItemSplitter {
 
   /** The place of the closing mark of a text; -1 where it does not end on its line. */
   private int endOfText(int start, int limit) throws IOException {
-    for (int i = start + 1; i < limit && has(i); i++) {
+    int i = start + 1;
+    while (true) {
+      i = endOfPlain(i, Math.min(limit, end));
+      if (i >= limit || !has(i)) {
+        return -1;
+      }
       byte b = buffer[i];
       if (b == '"') {
         return i;
@@ -186,9 +191,21 @@ final class ItemSplitter {
         if (has(i) && buffer[i] == '\n') {
           return -1;
         }
+        i++;
       }
     }
-    return -1;
+  }
+
+  /** The next place, before an end, of a byte that means something inside a text. */
+  private int endOfPlain(int from, int to) {
+    byte[] bytes = buffer;
+    for (int i = from; i < to; i++) {
+      byte b = bytes[i];
+      if (b == '"' || b == '\n' || b == '\\') {
+        return i;
+      }
+    }
+    return Math.max(from, to);
   }
 
   /** Where after a broken item another one seems to begin; -1 for nowhere within reach. */
@@ -304,15 +321,21 @@ final class ItemSplitter {
 
   /** Moves the line and column on to a place. */
   private void count(int index) {
-    for (; counted < index; counted++) {
-      byte b = buffer[counted];
+    byte[] bytes = buffer;
+    int lines = line;
+    int inLine = column;
+    for (int i = counted; i < index; i++) {
+      byte b = bytes[i];
       if (b == '\n') {
-        line++;
-        column = 1;
+        lines++;
+        inLine = 1;
       } else if ((b & 0xC0) != 0x80) {
-        column++;
+        inLine++;
       }
     }
+    counted = Math.max(counted, index);
+    line = lines;
+    column = inLine;
   }
 
   /** Whether there is a byte at a place, reading on where need be. */

@@ -1,6 +1,7 @@
 package merese.exchange.csl;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,9 +22,25 @@ sealed interface Json {
   record Items(List<Json> items) implements Json {}
 
   /** An object; its names stand in the order of the file, and one may come twice. */
-  record Members(List<Member> members) implements Json {
+  final class Members implements Json {
+    private static final int FEW = 4;
+
+    private final List<Member> members;
+    private Map<String, Json> byName; // made when first asked for
+
+    Members(List<Member> members) {
+      this.members = members;
+    }
+
+    List<Member> members() {
+      return members;
+    }
+
     /** The first value of a name. */
     Optional<Json> get(String name) {
+      if (members.size() > FEW) {
+        return Optional.ofNullable(byName().get(name));
+      }
       for (Member member : members) {
         if (member.name().equals(name)) {
           return Optional.of(member.value());
@@ -32,8 +49,28 @@ sealed interface Json {
       return Optional.empty();
     }
 
+    private Map<String, Json> byName() {
+      if (byName == null) {
+        byName = new HashMap<>();
+        for (Member member : members) {
+          byName.putIfAbsent(member.name(), member.value());
+        }
+      }
+      return byName;
+    }
+
     Optional<String> text(String name) {
       return get(name).flatMap(Json::asText);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return other instanceof Members that && members.equals(that.members);
+    }
+
+    @Override
+    public int hashCode() {
+      return members.hashCode();
     }
   }
 

@@ -71,9 +71,9 @@ final class JsonParsing {
     }
   }
 
-  /** Empty where a text of ASCII is no JSON. */
-  static Optional<Json> tried(byte[] ascii) {
-    try (JsonParser parser = FACTORY.createParser(ascii)) {
+  /** Empty where a text, given as sound UTF-8, is no JSON. */
+  static Optional<Json> tried(byte[] utf8) {
+    try (JsonParser parser = FACTORY.createParser(utf8)) {
       return Optional.of(whole(parser));
     } catch (JsonProcessingException e) {
       return Optional.empty();

@@ -50,16 +50,21 @@ final class PlainWords {
 
   /** Whether nothing is to be done, which is usual; asked first since it is quick. */
   private static boolean isPlain(String text) {
-    int last = text.length() - 1;
-    for (int i = 0; i <= last; i++) {
+    boolean spaced = true; // so that no space is the first
+    for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      boolean between = c == ' ' && i > 0 && i < last && text.charAt(i - 1) != ' ';
-      boolean sign = c > ' ' && c < 0x7F && c != '<';
-      if (!between && !sign && !(c >= 0xC0 && Character.isLetter(c))) {
+      if (c == ' ') {
+        if (spaced) {
+          return false;
+        }
+        spaced = true;
+      } else if (c > ' ' && c < 0x7F && c != '<' || c >= 0xC0 && Character.isLetter(c)) {
+        spaced = false;
+      } else {
         return false;
       }
     }
-    return true;
+    return !spaced || text.isEmpty();
   }
 
   private static int tagLength(String text, int at) {
