@@ -25,6 +25,10 @@ import merese.model.ReceivedRecord;
 /** Brings in what other programs and libraries know: sources, and the concepts of a vocabulary. */
 final class ImportCommand extends LibraryCommand {
   private static final String ALL = "all";
+  private static final String UNCHANGED = "Stopped: nothing has been written.";
+  private static final String ALL_OR_NOTHING =
+      "Stopped while writing: either all of it is in the library or nothing is; the next command\n"
+          + "sees to that.";
 
   /** Fewer are done before anybody would wonder. */
   private static final int WORTH_SHOWING = 500;
@@ -89,14 +93,16 @@ final class ImportCommand extends LibraryCommand {
   @Override
   int run() throws IOException {
     List<RecordFile> opened = new ArrayList<>();
-    try {
+    try (StopNotice notice = StopNotice.of(context().err(), UNCHANGED)) {
       for (String typed : files.required()) {
         opened.add(RecordFile.open(context(), typed, format()));
       }
       if (explain.isSet()) {
         return explained(opened);
       }
-      return opened.get(0).format().holdsSources() ? sources(opened) : concepts(opened);
+      return opened.get(0).format().holdsSources()
+          ? sources(opened, notice)
+          : concepts(opened, notice);
     } finally {
       for (RecordFile file : opened) {
         file.close();
@@ -104,7 +110,7 @@ final class ImportCommand extends LibraryCommand {
     }
   }
 
-  private int concepts(List<RecordFile> opened) throws IOException {
+  private int concepts(List<RecordFile> opened, StopNotice notice) throws IOException {
     if (opened.size() > 1) {
       throw CommandException.wrongUse("bring vocabularies in one by one");
     }
@@ -117,6 +123,9 @@ final class ImportCommand extends LibraryCommand {
             choose.value().orElse(List.of()),
             all.isSet(),
             json.isSet());
+    if (apply.isSet()) {
+      notice.nowSay(ALL_OR_NOTHING);
+    }
     return new ConceptsIn(context(), library(), given).read(opened.get(0));
   }
 
@@ -154,7 +163,18 @@ final class ImportCommand extends LibraryCommand {
     return format;
   }
 
-  private int sources(List<RecordFile> opened) throws IOException {
+  private int sources(List<RecordFile> opened, StopNotice notice) throws IOException {
+    ImportResult result = read(opened, notice);
+    if (json.isSet()) {
+      AnswerJson.print(context().out(), result);
+    } else {
+      print(result);
+    }
+    boolean failed = !result.refused().isEmpty() && (apply.isSet() || result.bringsNothing());
+    return failed ? ExitCode.FAILED : ExitCode.DONE;
+  }
+
+  private ImportResult read(List<RecordFile> opened, StopNotice notice) throws IOException {
     SourceImport importing = new SourceImport(library(), options(), apply.isSet());
     try (Progress progress = context().progress()) {
       for (RecordFile file : opened) {
@@ -167,13 +187,11 @@ final class ImportCommand extends LibraryCommand {
         importing.endOfFile(file.lastName(), reader.wrapping());
       }
     }
-    ImportResult result = apply.isSet() ? applied(importing) : importing.result();
-    if (json.isSet()) {
-      AnswerJson.print(context().out(), result);
-    } else {
-      print(result);
+    if (!apply.isSet()) {
+      return importing.result();
     }
-    return apply.isSet() && !result.refused().isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
+    notice.nowSay(ALL_OR_NOTHING);
+    return applied(importing);
   }
 
   private ImportResult applied(SourceImport importing) {
@@ -208,7 +226,7 @@ final class ImportCommand extends LibraryCommand {
           : "Nothing to do: the library has all of it.";
     }
     if (!apply.isSet()) {
-      return result.added().isEmpty() && result.changed().isEmpty() && result.kept() == 0
+      return result.bringsNothing()
           ? "Nothing can be brought in."
           : "Nothing has been written. With --apply, this is done.";
     }

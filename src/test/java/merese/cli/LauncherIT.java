@@ -2,9 +2,13 @@ package merese.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -70,6 +74,46 @@ class LauncherIT {
       Ran ran = run(folder, Map.of(), "sh", "-c", "\"$0\" completion | head -n 1", launcher(BUILT));
       assertEquals("", ran.err());
       assertEquals(1, ran.out().lines().count());
+    }
+  }
+
+  @Nested
+  class AnImportThatIsStopped {
+    @Test
+    void saysThatNothingHasBeenWritten() throws Exception {
+      Path library = folder.resolve("stopped");
+      start(BUILT, folder, Map.of(), "new", library.toString());
+      ProcessBuilder builder =
+          new ProcessBuilder(
+              launcher(BUILT),
+              "import",
+              "-",
+              "--apply",
+              "--as",
+              "csl-json",
+              "--library",
+              library.toString());
+      builder.redirectOutput(folder.resolve("out").toFile());
+      Process importing = builder.start();
+      try (Writer in = importing.outputWriter(); // never at its end
+          BufferedReader err = importing.errorReader()) {
+        String item = "{\"id\": \"i\", \"type\": \"book\", \"title\": \"On Rings\"},\n";
+        in.write("[" + item.repeat(100_000));
+        in.flush();
+        awaitLine(err, "Reading standard input …");
+        importing.toHandle().destroy(); // which leaves what it says to be read
+        awaitLine(err, "Stopped: nothing has been written.");
+      }
+      assertNotEquals(0, importing.waitFor());
+      try (Stream<Path> works = Files.list(library.resolve("library/works"))) {
+        assertEquals(0, works.count());
+      }
+    }
+
+    private static void awaitLine(BufferedReader from, String line) throws IOException {
+      for (String read = from.readLine(); !line.equals(read); read = from.readLine()) {
+        assertNotNull(read, () -> "the process said nothing of \"" + line + "\"");
+      }
     }
   }
 

@@ -45,6 +45,13 @@ public record ImportResult(
   }
 
   public boolean changesNothing() {
-    return added().isEmpty() && changed().isEmpty() && kept == 0 && refused.isEmpty();
+    return bringsNothing() && refused.isEmpty();
+  }
+
+  /**
+   * Whether nothing of the files is new to the library, be there what there may that is refused.
+   */
+  public boolean bringsNothing() {
+    return added().isEmpty() && changed().isEmpty() && kept == 0;
   }
 }

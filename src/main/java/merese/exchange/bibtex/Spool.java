@@ -68,6 +68,7 @@ final class Spool implements Closeable {
 
   private static Spool inFile(InputStream in, Charset from, Path folder) throws IOException {
     Path path = Files.createTempFile(folder, "import", ".bib");
+    path.toFile().deleteOnExit(); // should the process be stopped
     try {
       try (OutputStream out = Files.newOutputStream(path)) {
         if (from == null) {
