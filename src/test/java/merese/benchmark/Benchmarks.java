@@ -13,7 +13,7 @@ final class Benchmarks {
           new StartBenchmark(),
           new IndexBenchmark(),
           new MemoryBenchmark(),
-          new ClaimsBenchmark(),
+          new QuestionBenchmark(),
           new ReadingBenchmark(),
           new ImportBenchmark());
 
