@@ -116,13 +116,14 @@ final class KnownSources {
 
   /** Those that have anything in common with a record, {@value #MOST} at most. */
   List<Known> near(Fingerprint print, Optional<String> name) {
-    Set<String> keys = new LinkedHashSet<>();
     List<String> traits = new ArrayList<>(traits(print));
     name.ifPresent(n -> traits.add(0, "name " + n));
-    for (String trait : traits) {
-      keys.addAll(byTrait.getOrDefault(trait, Set.of()));
-    }
-    return keys.stream().limit(MOST).map(byKey::get).toList();
+    return traits.stream()
+        .flatMap(trait -> byTrait.getOrDefault(trait, Set.of()).stream())
+        .distinct()
+        .limit(MOST)
+        .map(byKey::get)
+        .toList();
   }
 
   /** The source that came from the very same record. */
