@@ -69,7 +69,7 @@ final class ClaimsText {
 
   private void heading(Heading heading) {
     page.blank();
-    page.heading(heading.label() + (heading.myTerm() ? " (my term)" : ""));
+    page.heading(EntryText.label(heading));
     if (heading.myTerm() && !heading.label().equals(heading.preferred())) {
       page.text("The vocabulary prefers “" + heading.preferred() + "”.");
     }

@@ -36,7 +36,7 @@ final class ConcordanceTable {
   }
 
   static String concept(Heading heading) {
-    return heading.label() + (heading.myTerm() ? " (my term)" : "");
+    return EntryText.label(heading);
   }
 
   /** Each term on a line of its own and its places on the next. */

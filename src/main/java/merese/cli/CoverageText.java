@@ -87,8 +87,7 @@ final class CoverageText {
   private void section(Section section, boolean byWord) {
     Coverage.Heading heading = section.heading();
     String letter = Wrap.together(Page.given("", section.letter(), "  "));
-    String mine = heading.myTerm() ? " (my term)" : "";
-    page.heading(letter + heading.label() + mine);
+    page.heading(letter + EntryText.label(heading));
     if (heading.myTerm() && !heading.label().equals(heading.preferred())) {
       page.text("The vocabulary prefers “" + heading.preferred() + "”.");
     }

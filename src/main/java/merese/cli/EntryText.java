@@ -4,6 +4,7 @@ import java.util.List;
 import merese.answer.Coverage.CaptionConflict;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
+import merese.answer.Coverage.Heading;
 import merese.answer.Coverage.Passage;
 import merese.answer.Coverage.SharedPicture;
 import merese.answer.Coverage.SourceLine;
@@ -13,6 +14,11 @@ import merese.model.LocatorKind;
 /** Lays out what one source has: where, by what name, and what is to be said against it. */
 final class EntryText {
   private final Page page;
+
+  /** The label that a concept goes by, marked where it is the user's own. */
+  static String label(Heading heading) {
+    return heading.label() + (heading.myTerm() ? " (my term)" : "");
+  }
 
   EntryText(Page page) {
     this.page = page;

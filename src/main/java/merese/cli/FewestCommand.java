@@ -9,7 +9,10 @@ import merese.shelf.Shelf;
 /** The fewest sources that have all features between them. */
 final class FewestCommand extends LibraryCommand {
   private final Given<List<String>> terms =
-      words("TERM", "Features, each a term or the id of a concept; quote terms of several words.");
+      words(
+          "TERM",
+          "Features: a term, the id of a concept, or a facet for all its concepts; quote terms of"
+              + " several words.");
   private final Given<Boolean> pictured = flag("Each feature has to be pictured.", "--pictured");
   private final Given<Boolean> owned = flag("Only sources of which you have a copy.", "--owned");
   private final Given<List<String>> must =

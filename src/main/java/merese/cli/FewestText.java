@@ -32,7 +32,7 @@ final class FewestText {
       page.text(
           answer.pictured() ? "No source pictures any of these." : "No source has any of these.");
     }
-    answer.nowhere().forEach(nowhere -> nowhere(nowhere, answer.pictured()));
+    nowhere(answer.nowhere(), answer.pictured(), answer.best().isPresent());
     if (answer.best().isPresent()) {
       ties(answer, answer.best().get());
     }
@@ -69,7 +69,7 @@ final class FewestText {
     int wide = 0;
     for (Taken taken : choice.sources()) {
       for (Find find : taken.finds()) {
-        wide = Math.max(wide, Wrap.columns(find.topic().label()));
+        wide = Math.max(wide, Wrap.columns(EntryText.label(find.topic())));
       }
     }
     for (Taken taken : choice.sources()) {
@@ -80,7 +80,8 @@ final class FewestText {
               + (taken.must() ? " (as you asked)" : "")
               + Page.given(" [", source.whereabouts(), "]"));
       for (Find find : taken.finds()) {
-        Page.Columns columns = page.columns(INDENT, find.topic().label(), Math.min(wide, WIDEST));
+        Page.Columns columns =
+            page.columns(INDENT, EntryText.label(find.topic()), Math.min(wide, WIDEST));
         find.passages().forEach(passage -> columns.line(EntryText.passage(passage)));
       }
     }
@@ -90,22 +91,45 @@ final class FewestText {
     if (!topics.isEmpty()) {
       page.hanging(
           "  ",
-          what + ": " + String.join(", ", topics.stream().map(Heading::label).toList()) + ".");
+          what + ": " + String.join(", ", topics.stream().map(EntryText::label).toList()) + ".");
     }
   }
 
-  private void nowhere(Nowhere nowhere, boolean pictured) {
+  private void nowhere(List<Nowhere> nowhere, boolean pictured, boolean hasBest) {
+    List<Nowhere> bare = nowhere.stream().filter(FewestText::isBare).toList();
+    if (!bare.isEmpty() && hasBest) {
+      leftOut(bare, pictured);
+    }
+    for (Nowhere each : nowhere) {
+      if (!isBare(each)) {
+        leftOut(List.of(each), pictured);
+        references("In words", each.inWords());
+        references("Not to be taken", each.notAllowed());
+        references("Says that it is not shown", each.saysNotShown());
+        references("Your own, which is no source here", each.ownWork());
+      }
+    }
+  }
+
+  /** Whether nothing at all has to do with it. */
+  private static boolean isBare(Nowhere nowhere) {
+    return nowhere.inWords().isEmpty()
+        && nowhere.notAllowed().isEmpty()
+        && nowhere.saysNotShown().isEmpty()
+        && nowhere.ownWork().isEmpty();
+  }
+
+  private void leftOut(List<Nowhere> features, boolean pictured) {
     page.blank();
-    String verb = pictured ? "pictures " : "has ";
+    boolean all = features.stream().allMatch(each -> each.notAllowed().isEmpty());
     page.hanging(
         "",
         "No source "
-            + (nowhere.notAllowed().isEmpty() ? "" : "that may be taken ")
-            + verb
-            + nowhere.topic().label()
-            + "; it is left out.");
-    references("In words", nowhere.inWords());
-    references("Not to be taken", nowhere.notAllowed());
+            + (all ? "" : "that may be taken ")
+            + (pictured ? "pictures " : "has ")
+            + String.join(
+                "; ", features.stream().map(each -> EntryText.label(each.topic())).toList())
+            + (features.size() == 1 ? "; it is left out." : "; they are left out."));
   }
 
   private void references(String what, List<SourceLine> sources) {
@@ -131,6 +155,10 @@ final class FewestText {
         page.hanging("  ", "and more.");
       }
     }
+    if (answer.ties().isEmpty() && answer.moreTies() == MoreTies.NONE && answer.proof().fewest()) {
+      page.blank();
+      page.text("No other choice is as small.");
+    }
     if (answer.moreTies() == MoreTies.NOT_KNOWN) {
       page.text("There may be more that are as few: the time did not suffice to look.");
     }
@@ -143,8 +171,11 @@ final class FewestText {
       case EXACT -> rank.exact() + " as asked, not " + best.exact();
       case OWNED -> rank.owned() + " owned, not " + best.owned();
       case YEARS ->
-          "later: " + String.join(", ", rank.years()) + " after " + String.join(", ", best.years());
-      case AUTHORS -> "by author";
+          "loses on years: "
+              + String.join(", ", best.years())
+              + " before "
+              + String.join(", ", rank.years());
+      case AUTHORS -> "comes later by its authors alone";
     };
   }
 

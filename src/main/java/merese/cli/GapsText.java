@@ -104,7 +104,7 @@ final class GapsText {
   }
 
   private static String name(Heading heading) {
-    return heading.label() + (heading.myTerm() ? " (my term)" : "");
+    return EntryText.label(heading);
   }
 
   private void gap(Gap gap) {

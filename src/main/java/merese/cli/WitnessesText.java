@@ -40,7 +40,7 @@ final class WitnessesText {
   private void section(Section section) {
     page.blank();
     Heading heading = section.heading();
-    page.heading(heading.label() + (heading.myTerm() ? " (my term)" : ""));
+    page.heading(EntryText.label(heading));
     page.text(count(section));
     page.blank();
     int wide = width(section);

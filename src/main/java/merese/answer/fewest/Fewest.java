@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import merese.answer.ConceptCoverage;
 import merese.answer.Coverage.Entry;
@@ -51,11 +52,16 @@ public final class Fewest {
   /** For each topic, what each source has of it, whether or not it is allowed. */
   private final List<Map<Source, Find>> has = new ArrayList<>();
 
+  /** For each topic, who says that it is not shown, and which of the user's own works have it. */
+  private final List<List<SourceLine>> notShown = new ArrayList<>();
+
+  private final List<List<SourceLine>> own = new ArrayList<>();
+
   private Fewest(Shelf shelf, FewestQuestion question) {
     this.shelf = shelf;
     this.question = question;
     this.lines = new SourceLines(shelf.sources());
-    this.topics = Topic.of(shelf, question.terms(), question.facet());
+    this.topics = Topic.withFacets(shelf, question.terms(), question.facet());
     this.must = named(question.must());
     this.without = named(question.without());
     if (!Collections.disjoint(must, without)) {
@@ -70,15 +76,23 @@ public final class Fewest {
     Map<String, Source> byKey = new LinkedHashMap<>();
     shelf.sources().forEach(source -> byKey.put(source.key(), source));
     for (Topic topic : topics) {
+      ConceptCoverage coverage = ConceptCoverage.of(shelf, topic.concept());
+      notShown.add(sources(coverage, Group.SAYS_NOT_SHOWN));
+      own.add(sources(coverage, Group.OWN_WORK));
       Entries entries = new Entries(lines, shelf.thesaurus(), Optional.of(topic.concept()));
       Map<Source, Find> found = new TreeMap<>(Source.BY_YEAR);
-      for (Entry entry :
-          entries.of(
-              ConceptCoverage.of(shelf, topic.concept()).in(Group.COUNTED), PlaceTest.COVERS)) {
+      for (Entry entry : entries.of(coverage.in(Group.COUNTED), PlaceTest.COVERS)) {
         found.put(byKey.get(entry.source().key()), new Find(topic.heading(), entry.passages()));
       }
       has.add(found);
     }
+  }
+
+  /** The sources of a group, by year. */
+  private List<SourceLine> sources(ConceptCoverage coverage, Group group) {
+    Set<Source> sources = new TreeSet<>(Source.BY_YEAR);
+    coverage.in(group).forEach(classified -> sources.add(classified.sourced().source()));
+    return sources.stream().map(lines::of).toList();
   }
 
   private Set<Source> named(List<String> keys) {
@@ -198,7 +212,7 @@ public final class Fewest {
               .map(Map.Entry::getKey)
               .toList();
       if (having.isEmpty()) {
-        candidates.nowhere.add(nowhere(topics.get(i), has.get(i)));
+        candidates.nowhere.add(nowhere(i));
       } else if (having.stream().anyMatch(s -> !left.contains(s.key()))) {
         candidates.topics.add(i);
         sources.addAll(having);
@@ -210,18 +224,20 @@ public final class Fewest {
     return candidates;
   }
 
-  private Nowhere nowhere(Topic topic, Map<Source, Find> found) {
+  private Nowhere nowhere(int topic) {
     List<SourceLine> inWords = new ArrayList<>();
     List<SourceLine> notAllowed = new ArrayList<>();
-    found.forEach(
-        (source, find) -> {
-          if (!isAllowed(source)) {
-            notAllowed.add(lines.of(source));
-          } else {
-            inWords.add(lines.of(source));
-          }
-        });
-    return new Nowhere(topic.heading(), inWords, notAllowed);
+    has.get(topic)
+        .forEach(
+            (source, find) -> {
+              if (!isAllowed(source)) {
+                notAllowed.add(lines.of(source));
+              } else {
+                inWords.add(lines.of(source));
+              }
+            });
+    return new Nowhere(
+        topics.get(topic).heading(), inWords, notAllowed, notShown.get(topic), own.get(topic));
   }
 
   /** The sources that may be taken, in the order of years and authors, and the topics they have. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 /**
  * Which sources to take down for a number of features.
  *
- * @param terms words for the features, or ids of concepts
+ * @param terms words for the features, ids of concepts, or facets for all their concepts
  * @param facet the facet that supplies a head noun left out of a term
  * @param pictured whether each feature has to be pictured
  * @param owned whether only sources count of which the user has a copy

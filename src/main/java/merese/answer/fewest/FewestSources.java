@@ -103,8 +103,15 @@ public record FewestSources(
    *
    * @param inWords sources that have it in words, where a picture was asked for
    * @param notAllowed sources that have it but were not allowed
+   * @param saysNotShown sources that say they do not show it, which is not to have it (R3)
+   * @param ownWork the user's own articles and films that have it, which are no sources here
    */
-  public record Nowhere(Heading topic, List<SourceLine> inWords, List<SourceLine> notAllowed) {}
+  public record Nowhere(
+      Heading topic,
+      List<SourceLine> inWords,
+      List<SourceLine> notAllowed,
+      List<SourceLine> saysNotShown,
+      List<SourceLine> ownWork) {}
 
   /**
    * What to do without the sources that are not to hand.

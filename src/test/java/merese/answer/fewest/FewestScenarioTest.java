@@ -99,7 +99,16 @@ class FewestScenarioTest {
                     .append(", behind by ")
                     .append(tie.behind())
                     .append('\n'));
-    answer.nowhere().forEach(n -> lines.append("nowhere: ").append(n.topic().id()).append('\n'));
+    answer
+        .nowhere()
+        .forEach(
+            n ->
+                lines
+                    .append("nowhere: ")
+                    .append(n.topic().id())
+                    .append(", not shown by ")
+                    .append(references(n.saysNotShown()))
+                    .append('\n'));
     return lines.append("more ties: ").append(answer.moreTies()).append('\n').toString();
   }
 
@@ -152,7 +161,7 @@ class FewestScenarioTest {
       assertEquals(
           """
           proved 1: Quenby 1926; in words only:\s
-          nowhere: pontil-ground
+          nowhere: pontil-ground, not shown by Tulk 1930
           more ties: NONE
           """,
           lines(answer));
