@@ -105,7 +105,7 @@ final class CharacterKeyCodec implements Codec<CharacterKey> {
     private final Map<String, KeyCharacter> characters = new HashMap<>();
 
     Statements(List<KeyCharacter> characters) {
-      characters.forEach(c -> this.characters.put(c.id(), c));
+      characters.forEach(c -> this.characters.putIfAbsent(c.id(), c));
     }
 
     /** A statement is always a text; an object is refused as one. */

@@ -14,7 +14,7 @@ final class Numbers {
 
   private Numbers() {}
 
-  /** The number that a folded word is. */
+  /** The number that a word in small letters is. */
   static OptionalInt of(String word) {
     int inWords = WORDS.indexOf(word);
     if (inWords > 0) {

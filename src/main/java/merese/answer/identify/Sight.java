@@ -15,12 +15,14 @@ import merese.model.KeyCharacter;
 final class Sight {
   private final CharacterKey key;
   private final Map<String, List<Seen>> byCharacter = new LinkedHashMap<>();
+  private final Set<String> parts = new LinkedHashSet<>();
 
   Sight(CharacterKey key) {
     this.key = key;
   }
 
   void add(KeyCharacter character, Seen seen) {
+    seen.part().ifPresent(parts::add);
     byCharacter.computeIfAbsent(character.id(), c -> new ArrayList<>()).add(seen);
   }
 
@@ -61,17 +63,15 @@ final class Sight {
 
   /** What each part says alone, in the order in which the parts were observed. */
   Map<String, Sight> byPart() {
-    Map<String, Sight> parts = new LinkedHashMap<>();
+    Map<String, Sight> byPart = new LinkedHashMap<>();
+    parts.forEach(part -> byPart.put(part, new Sight(key)));
     byCharacter.forEach(
         (character, all) -> {
           for (Seen seen : all) {
-            if (seen.part().isPresent()) {
-              parts
-                  .computeIfAbsent(seen.part().get(), p -> new Sight(key))
-                  .add(key.character(character).orElseThrow(), seen);
-            }
+            seen.part()
+                .ifPresent(p -> byPart.get(p).add(key.character(character).orElseThrow(), seen));
           }
         });
-    return parts;
+    return byPart;
   }
 }

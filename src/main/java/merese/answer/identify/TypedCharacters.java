@@ -3,6 +3,7 @@ package merese.answer.identify;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -83,7 +84,7 @@ final class TypedCharacters {
       return typed(Optional.empty(), NOT_FOUND);
     }
     if (character.counted()) {
-      OptionalInt count = Numbers.of(wanted);
+      OptionalInt count = Numbers.of(typed.toLowerCase(Locale.ROOT));
       if (count.isEmpty()) {
         throw new IdentifyException(
             character.id()
