@@ -141,10 +141,11 @@ final class StillToLookText {
       for (Against each : kind.against()) {
         against.add(
             each.character()
-                + " "
+                + ": "
                 + String.join(", ", each.observed())
-                + ", where the key has "
-                + (each.allows().isEmpty() ? "none" : String.join(" or ", each.allows())));
+                + " (the key: "
+                + (each.allows().isEmpty() ? "none" : String.join(" or ", each.allows()))
+                + ")");
       }
       byReason
           .computeIfAbsent(String.join("; ", against), r -> new ArrayList<>())

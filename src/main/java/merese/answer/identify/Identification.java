@@ -23,8 +23,8 @@ import merese.model.OwnObject.Observation.Sense;
  *     with the most characters first; none where nothing was found
  * @param open the kinds on which the key says nothing of what was observed, so that they stay
  * @param ruledOut the kinds that something observed speaks against
- * @param notLookedAt the characters not looked at: those that tell most pairs of the remaining
- *     kinds apart first
+ * @param notLookedAt the characters not looked at: those that tell most of the remaining kinds
+ *     apart first
  * @param tests of the vocabulary, among the remaining kinds
  * @param parts what each part of the piece says by itself, where it has several
  */

@@ -31,7 +31,7 @@ final class Remaining {
     this.kinds = kinds;
   }
 
-  /** Those that tell most pairs of the kinds apart first; then in the key's order. */
+  /** Those that tell most of the kinds apart first, of equals those that tell more pairs. */
   List<NotLookedAt> notLookedAt(Sight sight) {
     List<NotLookedAt> left = new ArrayList<>();
     for (KeyCharacter character : key.characters()) {
@@ -39,7 +39,9 @@ final class Remaining {
         left.add(line(character));
       }
     }
-    left.sort(Comparator.comparingInt(n -> -n.pairs())); // stable
+    left.sort(
+        Comparator.comparingInt((NotLookedAt n) -> -n.tellsApart())
+            .thenComparingInt(n -> -n.pairs())); // stable: the key's order
     return left;
   }
 
