@@ -1,5 +1,6 @@
 package merese.model;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +57,7 @@ public record KeyedKind(String concept, List<Allowed> allows) {
       if (values.equals(KeyCharacter.NEVER)) {
         return new Allowed(character, List.of());
       }
-      List<String> all = new java.util.ArrayList<>();
+      List<String> all = new ArrayList<>();
       int at = 0;
       while (at <= values.length()) {
         int comma = values.indexOf(',', at);

@@ -10,7 +10,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import merese.model.CharacterKey;
+import merese.model.Facet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -142,7 +145,7 @@ class CharacterKeyTest {
       })
   void whatIsWrongIsNamedWithItsPlace(String from, String to, String message) {
     assertTrue(KEY.contains(from), from);
-    String text = KEY.replaceFirst(java.util.regex.Pattern.quote(from), to);
+    String text = KEY.replaceFirst(Pattern.quote(from), to);
     String said = refusal(() -> decode(text, CharacterKeyCodec.KEY));
     assertTrue(said.lines().toList().contains("f.json:" + message), said);
   }
@@ -166,9 +169,8 @@ class CharacterKeyTest {
   void aLibraryMayLackItAndAFacetMayNotHaveItsName() {
     LibraryFolder library = Fixture.in(dir);
     assertEquals(CharacterKey.EMPTY, library.readCharacters().value());
-    merese.store.VocabularyFile facet =
-        new VocabularyFile(
-            new merese.model.Facet("characters", java.util.Optional.empty(), List.of()), List.of());
+    VocabularyFile facet =
+        new VocabularyFile(new Facet("characters", Optional.empty(), List.of()), List.of());
     String said = refusal(() -> library.add(facet));
     assertTrue(said.contains("is the key to look-alikes, and no facet"), said);
   }
