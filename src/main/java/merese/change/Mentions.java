@@ -40,7 +40,8 @@ final class Mentions {
             look(file.relative(), text(folder.readWork(file.path()).value()), effects);
           }
         }
-        case OBJECT, MINE, VOCABULARY, HOMONYMS -> look(file.relative(), raw(file), effects);
+        case OBJECT, MINE, VOCABULARY, HOMONYMS, CHARACTERS ->
+            look(file.relative(), raw(file), effects);
         case SETTINGS, RECEIVED -> {}
       }
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import merese.model.CharacterKey;
 import merese.model.Check;
 import merese.model.Concept;
 import merese.model.Edition;
@@ -158,6 +159,13 @@ final class ForIndex {
 
   IndexedFile object(FileStamp stamp, OwnObject object) {
     return records(stamp, List.of(), List.of(ForFinding.piece(thesaurus, object)));
+  }
+
+  static IndexedFile characters(FileStamp stamp, CharacterKey key) {
+    return records(
+        stamp,
+        List.of(),
+        List.of(new IndexedRecord(RecordTypes.CHARACTERS, PackedCharacters.pack(key))));
   }
 
   /** The settings are read from their file at each opening, so only their stamp is kept. */

@@ -228,6 +228,10 @@ final class IndexKeeper {
                 reading
                     .read(file, path -> folder.storedSettings())
                     .map(r -> ForIndex.settings(r.stamp()));
+            case CHARACTERS ->
+                reading
+                    .read(file, path -> folder.readCharacters())
+                    .map(r -> ForIndex.characters(r.stamp(), r.value()));
             case VOCABULARY, HOMONYMS, RECEIVED -> Optional.empty();
           };
       made.ifPresent(update::replace);

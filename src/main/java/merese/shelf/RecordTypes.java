@@ -4,6 +4,7 @@ package merese.shelf;
 final class RecordTypes {
   static final String FACET = "facet";
   static final String REGISTER = "register";
+  static final String CHARACTERS = "characters";
   static final String MINE = "mine";
 
   /** One entry of the above, to be found. */

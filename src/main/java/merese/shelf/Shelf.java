@@ -131,6 +131,14 @@ public final class Shelf implements Closeable {
     return objects;
   }
 
+  /** The key to look-alikes: the library's own, else the one that new libraries start with. */
+  public KeyInUse characters() {
+    for (byte[] packed : index.records(RecordTypes.CHARACTERS)) {
+      return new KeyInUse(PackedCharacters.unpack(packed), true);
+    }
+    return new KeyInUse(LibraryFolder.starterCharacters(), false);
+  }
+
   /** The records that came in and describe no source; read from their file. */
   public List<ReceivedRecord> kept() {
     return folder.readKept().value();

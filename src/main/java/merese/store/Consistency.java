@@ -75,6 +75,7 @@ final class Consistency {
       case WORK -> WorkCodec.WORK;
       case VOCABULARY -> VocabularyCodec.VOCABULARY;
       case HOMONYMS -> VocabularyCodec.REGISTER;
+      case CHARACTERS -> CharacterKeyCodec.KEY;
       case OBJECT -> OwnObjectCodec.OBJECT;
       case MINE -> MineCodec.MINE;
       case RECEIVED -> ReceivedCodec.KEPT;

@@ -120,6 +120,18 @@ final class Fields {
     return Optional.ofNullable(code(key, codes, null));
   }
 
+  <E extends Coded> List<E> codes(String key, Codes<E> codes) {
+    List<Json> items = items(key);
+    List<E> result = new ArrayList<>(items.size());
+    for (int i = 0; i < items.size(); i++) {
+      E code = codeOf(items.get(i), key + '[' + i + ']', codes);
+      if (code != null) {
+        result.add(code);
+      }
+    }
+    return result;
+  }
+
   Locator locator(String key) {
     String text = text(key);
     return failed && text.equals(STAND_IN) ? null : locatorOf(text, key);
@@ -165,11 +177,14 @@ final class Fields {
 
   /** Records that what the object says as a whole is refused; a message is "what; remedy". */
   void refuse(String message) {
+    refuse(object, spot.where(), message);
+  }
+
+  private void refuse(Json value, String where, String message) {
     int split = message.indexOf("; ");
     String what = split < 0 ? message : message.substring(0, split);
     fail();
-    reading.error(
-        object.start(), spot.where(), what, split < 0 ? "" : message.substring(split + 2));
+    reading.error(value.start(), where, what, split < 0 ? "" : message.substring(split + 2));
   }
 
   /** The keys that nobody asked for; only where the reading warns. */
@@ -285,10 +300,15 @@ final class Fields {
     if (value instanceof Json.Obj) {
       return reading.value(new Fields(reading, this, child), codec);
     }
-    T fromText =
-        value instanceof Json.Text text && !text.value().isBlank()
-            ? codec.fromText(text.value())
-            : null;
+    T fromText = null;
+    try {
+      if (value instanceof Json.Text text && !text.value().isBlank()) {
+        fromText = codec.fromText(text.value());
+      }
+    } catch (IllegalArgumentException e) {
+      refuse(value, child.where(), String.valueOf(e.getMessage()));
+      return null;
+    }
     if (fromText == null) {
       fail();
       reading.error(

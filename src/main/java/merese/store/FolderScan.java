@@ -29,6 +29,7 @@ final class FolderScan {
   static final String OBJECTS = "objects";
   static final String VOCABULARY = "vocabulary";
   static final String HOMONYMS = "homonyms.json";
+  static final String CHARACTERS = "characters.json";
 
   private final Path root;
   private final List<LibraryFile> files = new ArrayList<>();
@@ -114,7 +115,7 @@ final class FolderScan {
       } else if (kind != null && relative.endsWith(ENDING)) {
         boolean link = found.isSymbolicLink();
         add(
-            relative.equals(VOCABULARY + '/' + HOMONYMS) ? LibraryFile.Kind.HOMONYMS : kind,
+            kindOf(relative, kind),
             path,
             relative,
             link ? Files.readAttributes(path, BasicFileAttributes.class) : found);
@@ -124,6 +125,13 @@ final class FolderScan {
     } catch (IOException e) {
       throw Disk.unreadable(path, e);
     }
+  }
+
+  private static LibraryFile.Kind kindOf(String relative, LibraryFile.Kind ofFolder) {
+    if (relative.equals(VOCABULARY + '/' + HOMONYMS)) {
+      return LibraryFile.Kind.HOMONYMS;
+    }
+    return relative.equals(VOCABULARY + '/' + CHARACTERS) ? LibraryFile.Kind.CHARACTERS : ofFolder;
   }
 
   private void add(

@@ -18,6 +18,8 @@ public record LibraryFile(Kind kind, Path path, String relative, long size, long
     WORK,
     VOCABULARY,
     HOMONYMS,
+    /** The key to look-alikes. */
+    CHARACTERS,
     OBJECT,
     MINE,
     /** What other programs gave and describes no source. */

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import merese.model.CharacterKey;
 import merese.model.Homonym;
 import merese.model.LibrarySettings;
 import merese.model.Mine;
@@ -141,6 +142,21 @@ public final class LibraryFolder {
   public Stored<List<Homonym>> readHomonyms() {
     Path file = root.resolve(FolderScan.VOCABULARY).resolve(FolderScan.HOMONYMS);
     return readOr(file, VocabularyCodec.REGISTER, List.of());
+  }
+
+  /** The key to look-alikes; an empty one where there is no file. */
+  public Stored<CharacterKey> readCharacters() {
+    Path file = root.resolve(FolderScan.VOCABULARY).resolve(FolderScan.CHARACTERS);
+    return readOr(file, CharacterKeyCodec.KEY, CharacterKey.EMPTY);
+  }
+
+  /** The key that a new library starts with. */
+  public static CharacterKey starterCharacters() {
+    Source source =
+        Source.of(
+            Path.of(FolderScan.CHARACTERS),
+            LibraryMaker.resource(LibraryMaker.STARTER, FolderScan.CHARACTERS));
+    return Reading.decode(source, JsonReader.read(source), CharacterKeyCodec.KEY);
   }
 
   /** The user's own opinions; none where there is no file. */

@@ -2,6 +2,7 @@ package merese.store;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -105,12 +106,19 @@ final class LibraryMaker {
     Disk.replace(file, JsonPrinter.lines(ObjectBuilder.object(value, codec)));
   }
 
-  private byte[] resource(String name) throws IOException {
+  private byte[] resource(String name) {
+    return resource(starter, name);
+  }
+
+  /** A file that the program brings along. */
+  static byte[] resource(String starter, String name) {
     try (InputStream in = LibraryMaker.class.getClassLoader().getResourceAsStream(starter + name)) {
       if (in == null) {
         throw new IllegalStateException("the program lacks its own file " + starter + name);
       }
       return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
   }
 

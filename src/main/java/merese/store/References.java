@@ -19,6 +19,7 @@ final class References {
       case WORK -> work(top);
       case VOCABULARY -> vocabulary(top);
       case HOMONYMS -> concepts(top.each("homonyms"), "concepts");
+      case CHARACTERS -> kinds(top.each("kinds"));
       case OBJECT -> object(top);
       case MINE -> mine(top);
       case SETTINGS, RECEIVED -> {}
@@ -75,6 +76,12 @@ final class References {
       for (Spot lookAlike : concept.each("lookAlikes")) {
         require(Kind.CONCEPT, lookAlike.at("concept"));
       }
+    }
+  }
+
+  private void kinds(List<Spot> kinds) {
+    for (Spot kind : kinds) {
+      require(Kind.CONCEPT, kind.at("concept"));
     }
   }
 

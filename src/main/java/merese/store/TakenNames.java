@@ -50,12 +50,10 @@ final class TakenNames {
   void claim(String folder, String name) {
     Path path = root.resolve(folder);
     FileNames.requireUsable(path, name);
-    if (folder.equals(FolderScan.VOCABULARY)
-        && FileNames.folded(name + FolderScan.ENDING).equals(FolderScan.HOMONYMS)) {
-      throw new LibraryException(
-          path.resolve(FolderScan.HOMONYMS),
-          "this file is the register of homonyms, and no facet",
-          "call the facet something else");
+    if (folder.equals(FolderScan.VOCABULARY)) {
+      String file = FileNames.folded(name + FolderScan.ENDING);
+      requireFacet(path, file, FolderScan.HOMONYMS, "the register of homonyms");
+      requireFacet(path, file, FolderScan.CHARACTERS, "the key to look-alikes");
     }
     String own = folder + '/' + name + FolderScan.ENDING;
     String other = taken.putIfAbsent(folder + '/' + FileNames.folded(name), own);
@@ -76,6 +74,15 @@ final class TakenNames {
                 + Quote.of(called)
                 + ", which is here already; nothing was written",
             "call one of the two something else");
+  }
+
+  private static void requireFacet(Path folder, String file, String other, String whatItIs) {
+    if (file.equals(other)) {
+      throw new LibraryException(
+          folder.resolve(other),
+          "this file is " + whatItIs + ", and no facet",
+          "call the facet something else");
+    }
   }
 
   /**

@@ -40,7 +40,7 @@ final class Vocabularies {
       JsonObject json = json(file);
       if (json.has("facet")) {
         read.facet(json);
-      } else {
+      } else if (json.has("homonyms")) {
         for (JsonElement homonym : json.getAsJsonArray("homonyms")) {
           JsonObject entry = homonym.getAsJsonObject();
           read.register.add(

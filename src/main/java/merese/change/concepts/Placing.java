@@ -21,8 +21,8 @@ import merese.vocabulary.Thesaurus;
  * collection.
  */
 final class Placing {
-  /** The file of the register has this name. */
-  private static final String REGISTER = "homonyms";
+  /** The files of the register and of the key have these names. */
+  private static final Set<String> TAKEN = Set.of("homonyms", "characters");
 
   /**
    * Where a concept belongs.
@@ -152,7 +152,7 @@ final class Placing {
   }
 
   private static String usable(String slug) {
-    return slug.isEmpty() ? "facet" : slug.equals(REGISTER) ? slug + "-2" : slug;
+    return slug.isEmpty() ? "facet" : TAKEN.contains(slug) ? slug + "-2" : slug;
   }
 
   private void make(Facet facet, String why) {

@@ -135,7 +135,8 @@ class ConceptImportTest {
       String written = exported(demo);
       ConceptImport.plan(empty, read(written), ConceptOptions.usual()).apply();
       for (LibraryFile file : demo.scan()) {
-        if (file.relative().startsWith("vocabulary/")) {
+        boolean isKey = file.kind() == LibraryFile.Kind.CHARACTERS; // SKOS has nothing for it
+        if (file.relative().startsWith("vocabulary/") && !isKey) {
           assertEquals(
               Files.readString(file.path()),
               Files.readString(empty.resolve(file.relative())),
