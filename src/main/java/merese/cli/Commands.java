@@ -34,6 +34,7 @@ final class Commands {
           new Entry(Group.ASK, "gaps", GapsCommand.class),
           new Entry(Group.ASK, "pull", PullCommand.class),
           new Entry(Group.ASK, "claims", ClaimsCommand.class),
+          new Entry(Group.ASK, "quote", QuoteCommand.class),
           new Entry(Group.ASK, "find", FindCommand.class),
           new Entry(Group.ASK, "reading-list", ReadingListCommand.class),
           new Entry(Group.ASK, "cite", CiteCommand.class),

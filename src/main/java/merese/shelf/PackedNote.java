@@ -62,6 +62,10 @@ final class PackedNote {
     to.text(place.locator().toString());
     to.constant(place.stance()).constant(place.medium()).constant(place.shows());
     to.text(place.naming()).text(place.picture()).text(place.piece());
+    to.flag(place.corrects().isPresent());
+    if (place.corrects().isPresent()) {
+      to.text(place.corrects().get().edition()).text(locator(place.corrects().get().locator()));
+    }
   }
 
   private static void claim(Packer to, Claim claim) {
@@ -95,7 +99,10 @@ final class PackedNote {
               from.optionalConstant(SHOWN),
               from.optionalText(),
               from.optionalText(),
-              from.optionalText()));
+              from.optionalText(),
+              from.flag()
+                  ? Optional.of(new Place.Corrected(from.text(), locator(from)))
+                  : Optional.empty()));
     }
     List<Claim> claims = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {

@@ -7,7 +7,10 @@ import merese.model.Note.Checked;
 import merese.model.Note.ObjectLink;
 import merese.model.Place;
 
-/** A note with all that is inside it. */
+/**
+ * A note with all that is inside it. In a "quotation" a bar is the end of a page, and two bars are
+ * one of the source's own ({@link merese.model.QuotedText}).
+ */
 final class NoteCodec implements Codec<Note> {
   static final NoteCodec NOTE = new NoteCodec();
 
@@ -80,7 +83,8 @@ final class NoteCodec implements Codec<Note> {
           in.optionalCode("shows", SHOWS),
           in.optionalTextOrEmpty("naming"),
           in.optionalText("picture"),
-          in.optionalText("piece"));
+          in.optionalText("piece"),
+          in.optionalObject("corrects", Correcteds.CODEC));
     }
 
     @Override
@@ -92,6 +96,27 @@ final class NoteCodec implements Codec<Note> {
       out.textOrEmpty("naming", place.naming());
       out.text("picture", place.picture());
       out.text("piece", place.piece());
+      out.object("corrects", place.corrects(), Correcteds.CODEC);
+    }
+  }
+
+  private static final class Correcteds implements Codec<Place.Corrected> {
+    static final Correcteds CODEC = new Correcteds();
+
+    @Override
+    public Place.Corrected read(Fields in) {
+      return new Place.Corrected(in.text("edition"), in.optionalLocator("locator"));
+    }
+
+    @Override
+    public void write(Place.Corrected corrected, ObjectBuilder out) {
+      out.text("edition", corrected.edition());
+      out.locator("locator", corrected.locator());
+    }
+
+    @Override
+    public String example() {
+      return "{ \"edition\": \"…\", \"locator\": \"…\" }";
     }
   }
 

@@ -114,6 +114,32 @@ class CheckCommandTest {
     }
 
     @Test
+    void ofAPageBreakWithoutItsPagesNamesTheConvention() throws IOException {
+      change(
+          "works/tressick-1954.json",
+          "\"id\": \"n1\",",
+          "\"id\": \"n1\", \"quotation\": \"a ring | with an edge\",");
+      Ran ran = check();
+      assertEquals(0, ran.code());
+      String first = ran.out().lines().findFirst().orElse("");
+      assertTrue(
+          first.contains(
+              "warning: tressick-1954, n1: in the quotation a page break is marked, and no place in"
+                  + " words names 2 pages"),
+          first);
+      assertTrue(ran.out().contains("\"pp. 41–42\""), ran.out());
+    }
+
+    @Test
+    void isNotGivenForABarThatTheSourcePrints() throws IOException {
+      change(
+          "works/tressick-1954.json",
+          "\"id\": \"n1\",",
+          "\"id\": \"n1\", \"quotation\": \"a ring || with an edge\",");
+      assertEquals(HOLDINGS + "nothing wrong found.\n", check().out());
+    }
+
+    @Test
     void ofTwoPreferencesForOneConceptSaysWhichCounts() throws IOException {
       change(
           "mine.json",

@@ -197,7 +197,9 @@ public final class SmallLibrary {
     private final List<Naming> namings = new ArrayList<>();
     private final List<Place> places = new ArrayList<>();
     private final List<Claim> claims = new ArrayList<>();
+    private Optional<String> quotation = Optional.empty();
     private Optional<String> reading = Optional.empty();
+    private Optional<Note.ObjectLink> object = Optional.empty();
 
     public NoteMaker naming(String printed, String concept, Why why) {
       namings.add(new Naming(printed, Optional.of(concept), Optional.of(why)));
@@ -271,6 +273,25 @@ public final class SmallLibrary {
       return this;
     }
 
+    public NoteMaker quotes(String words) {
+      quotation = Optional.of(words);
+      return this;
+    }
+
+    /** A place that corrects an edition, at a place of it or, where that is null, as a whole. */
+    public NoteMaker corrects(String locator, String edition, String where) {
+      place(locator, Stance.CORRECTS, Medium.TEXT, null, null, null);
+      Place last = places.remove(places.size() - 1);
+      Optional<Locator> at = Optional.ofNullable(where).map(Locator::parse);
+      places.add(last.withCorrects(Optional.of(new Place.Corrected(edition, at))));
+      return this;
+    }
+
+    public NoteMaker of(String ref, Note.ObjectLink.Sameness sameness, String evidence) {
+      object = Optional.of(new Note.ObjectLink(ref, sameness, Optional.ofNullable(evidence)));
+      return this;
+    }
+
     public NoteMaker reading(String words) {
       reading = Optional.of(words);
       return this;
@@ -282,10 +303,10 @@ public final class SmallLibrary {
           namings,
           places,
           claims,
-          Optional.empty(),
+          quotation,
           reading,
           Optional.empty(),
-          Optional.empty(),
+          object,
           Optional.empty(),
           Optional.empty());
     }
