@@ -35,6 +35,7 @@ final class Commands {
           new Entry(Group.ASK, "pull", PullCommand.class),
           new Entry(Group.ASK, "claims", ClaimsCommand.class),
           new Entry(Group.ASK, "quote", QuoteCommand.class),
+          new Entry(Group.ASK, "rights", RightsCommand.class),
           new Entry(Group.ASK, "find", FindCommand.class),
           new Entry(Group.ASK, "reading-list", ReadingListCommand.class),
           new Entry(Group.ASK, "cite", CiteCommand.class),

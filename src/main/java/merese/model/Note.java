@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param places at least one
  * @param quotation the source's words, unaltered; {@link QuotedText} says how the end of a page is
  *     marked in it
+ * @param rights those in its pictures
  * @param reading what the user makes of it, kept apart from what the source says
  */
 public record Note(
@@ -24,7 +25,7 @@ public record Note(
     Optional<String> reading,
     Optional<String> part,
     Optional<ObjectLink> object,
-    Optional<String> rights,
+    Optional<PictureRights> rights,
     Optional<Checked> checked) {
 
   public Note {

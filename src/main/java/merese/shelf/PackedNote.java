@@ -46,7 +46,7 @@ final class PackedNote {
       Note.ObjectLink link = note.object().get();
       to.text(link.ref()).constant(link.sameness()).text(link.evidence());
     }
-    to.text(note.rights());
+    PackedRights.pack(to, note.rights());
     to.flag(note.checked().isPresent());
     if (note.checked().isPresent()) {
       to.text(note.checked().get().by()).text(date(note.checked().get().on()));
@@ -128,7 +128,7 @@ final class PackedNote {
             ? Optional.of(
                 new Note.ObjectLink(from.text(), from.constant(SAMENESS), from.optionalText()))
             : Optional.empty(),
-        from.optionalText(),
+        PackedRights.unpack(from),
         from.flag() ? Optional.of(new Note.Checked(from.text(), date(from))) : Optional.empty());
   }
 

@@ -27,7 +27,7 @@ final class NoteCodec implements Codec<Note> {
         in.optionalText("reading"),
         in.optionalText("part"),
         in.optionalObject("object", ObjectLinks.CODEC),
-        in.optionalText("rights"),
+        in.optionalObject("rights", RightsCodec.RIGHTS),
         in.optionalObject("checked", Checkeds.CODEC));
   }
 
@@ -41,7 +41,7 @@ final class NoteCodec implements Codec<Note> {
     out.text("reading", note.reading());
     out.text("part", note.part());
     out.object("object", note.object(), ObjectLinks.CODEC);
-    out.text("rights", note.rights());
+    out.object("rights", note.rights(), RightsCodec.RIGHTS);
     out.object("checked", note.checked(), Checkeds.CODEC);
   }
 

@@ -18,6 +18,7 @@ import merese.model.Naming;
 import merese.model.Naming.Why;
 import merese.model.Note;
 import merese.model.OwnObject;
+import merese.model.PictureRights;
 import merese.model.Place;
 import merese.model.Place.Medium;
 import merese.model.Place.Shows;
@@ -200,6 +201,7 @@ public final class SmallLibrary {
     private Optional<String> quotation = Optional.empty();
     private Optional<String> reading = Optional.empty();
     private Optional<Note.ObjectLink> object = Optional.empty();
+    private Optional<PictureRights> rights = Optional.empty();
 
     public NoteMaker naming(String printed, String concept, Why why) {
       namings.add(new Naming(printed, Optional.of(concept), Optional.of(why)));
@@ -292,6 +294,11 @@ public final class SmallLibrary {
       return this;
     }
 
+    public NoteMaker rights(PictureRights noted) {
+      rights = Optional.of(noted);
+      return this;
+    }
+
     public NoteMaker reading(String words) {
       reading = Optional.of(words);
       return this;
@@ -307,7 +314,7 @@ public final class SmallLibrary {
           reading,
           Optional.empty(),
           object,
-          Optional.empty(),
+          rights,
           Optional.empty());
     }
   }
