@@ -36,6 +36,7 @@ final class Commands {
           new Entry(Group.ASK, "claims", ClaimsCommand.class),
           new Entry(Group.ASK, "quote", QuoteCommand.class),
           new Entry(Group.ASK, "rights", RightsCommand.class),
+          new Entry(Group.ASK, "literature", LiteratureCommand.class),
           new Entry(Group.ASK, "find", FindCommand.class),
           new Entry(Group.ASK, "reading-list", ReadingListCommand.class),
           new Entry(Group.ASK, "cite", CiteCommand.class),
