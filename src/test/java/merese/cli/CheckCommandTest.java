@@ -94,6 +94,32 @@ class CheckCommandTest {
   }
 
   @Nested
+  class ACorrection {
+    @Test
+    void ofAnEditionThatIsNotThereIsAnError() throws IOException {
+      change(
+          "works/tressick-1954.json",
+          "\"stance\": \"names\"",
+          "\"stance\": \"corrects\", \"corrects\": {\"edition\": \"nobody-1900\"}");
+      Ran ran = check();
+      assertEquals(1, ran.code());
+      assertTrue(ran.out().contains("nobody-1900"), ran.out());
+      assertTrue(ran.out().contains("corrects.edition"), ran.out());
+    }
+
+    @Test
+    void bySomethingThatDoesNotCorrectIsAnError() throws IOException {
+      change(
+          "works/tressick-1954.json",
+          "\"stance\": \"names\"",
+          "\"stance\": \"names\", \"corrects\": {\"edition\": \"tressick-1954\"}");
+      Ran ran = check();
+      assertEquals(1, ran.code());
+      assertTrue(ran.out().contains("belongs to a place with stance \"corrects\""), ran.out());
+    }
+  }
+
+  @Nested
   class AWarning {
     @Test
     void ofAPlateThatIsRecordedAsTextDoesNotFail() throws IOException {
