@@ -10,6 +10,7 @@ import merese.model.Edition;
 import merese.model.Mine;
 import merese.model.Note;
 import merese.model.OwnObject;
+import merese.model.QuotedText;
 import merese.model.Work;
 import merese.search.Part;
 import merese.shelf.Finding.OfConcept;
@@ -60,7 +61,9 @@ final class HitTexts {
   }
 
   private static void note(List<HitText> texts, Note note) {
-    note.quotation().ifPresent(q -> add(texts, Part.QUOTATION, Role.QUOTATION, false, q));
+    note.quotation()
+        .map(q -> QuotedText.of(q).words())
+        .ifPresent(q -> add(texts, Part.QUOTATION, Role.QUOTATION, false, q));
     for (Claim claim : note.claims()) {
       add(texts, Part.CLAIM, Role.CLAIM, false, claim.words());
     }

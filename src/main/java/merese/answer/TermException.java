@@ -4,7 +4,7 @@ package merese.answer;
 public final class TermException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  TermException(String message) {
+  public TermException(String message) {
     super(message);
   }
 }

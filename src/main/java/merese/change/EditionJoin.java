@@ -148,7 +148,8 @@ final class EditionJoin {
               place.shows(),
               place.naming(),
               place.picture(),
-              place.piece().map(pieces::get)));
+              place.piece().map(pieces::get),
+              place.corrects()));
     }
     return new Note(
         id,

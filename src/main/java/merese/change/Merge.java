@@ -179,12 +179,14 @@ public final class Merge {
   private void leadOver() {
     List<String> ids = gone.stream().map(stored -> stored.value().id()).toList();
     String key = keep.edition().orElse("");
+    merged = Corrected.following(merged, goneKeys, key, effects);
     merged = WorkJoin.descending(merged, goneKeys, key, effects);
     for (String id : directory.referringTo(ids, goneKeys)) {
       if (!id.equals(kept.value().id()) && !ids.contains(id)) {
         Stored<Work> stored = directory.read(id);
         Work led = WorkJoin.ledOver(stored.value(), ids, kept.value().id(), effects);
-        referring.put(stored, WorkJoin.descending(led, goneKeys, key, effects));
+        Work corrected = Corrected.following(led, goneKeys, key, effects);
+        referring.put(stored, WorkJoin.descending(corrected, goneKeys, key, effects));
       }
     }
     Map<String, Work> changed = new LinkedHashMap<>();

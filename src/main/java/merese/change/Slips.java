@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import merese.model.Edition;
 import merese.model.LocatorKind;
@@ -13,9 +14,11 @@ import merese.model.Mine;
 import merese.model.Mine.Preference;
 import merese.model.Note;
 import merese.model.OwnObject;
+import merese.model.PageBreaks;
 import merese.model.Place;
 import merese.model.Place.Medium;
 import merese.model.Place.Stance;
+import merese.model.QuotedText;
 import merese.model.Work;
 import merese.store.LibraryFolder;
 import merese.store.Problem;
@@ -48,6 +51,7 @@ final class Slips {
         note.places().stream()
             .filter(Slips::isPlateAsText)
             .forEach(place -> plateAsText(file, edition, note, place));
+        note.quotation().ifPresent(quotation -> pageBreaks(file, edition, note, quotation));
       }
     }
     return file.value();
@@ -71,6 +75,18 @@ final class Slips {
         "\"" + locator + "\" usually is a picture, but its medium is \"text\"",
         "if it is pictured there, write medium \"photo\" or \"drawing\" and stance \"pictures\";"
             + " for words beneath it, medium \"caption\"");
+  }
+
+  private void pageBreaks(Stored<Work> file, Edition edition, Note note, String quotation) {
+    Optional<String> doubt = PageBreaks.of(note).doubt();
+    if (QuotedText.of(quotation).breaks() > 0 && doubt.isPresent()) {
+      warn(
+          file,
+          Position.of(file.content(), edition.key(), note.id(), quotation),
+          edition.key() + ", " + note.id(),
+          "in the quotation " + doubt.get(),
+          "write a range such as \"pp. 41–42\" as a place; a bar that the source prints is \"||\"");
+    }
   }
 
   /** A library without the folder of pictures keeps its photographs elsewhere. */

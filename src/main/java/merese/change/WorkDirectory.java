@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import merese.model.Edition;
 import merese.model.Nearest;
+import merese.model.Place;
 import merese.model.Work;
 import merese.model.WorkLink;
 import merese.store.LibraryFile;
@@ -23,7 +24,7 @@ final class WorkDirectory {
   private static final int MOST_NEAR = 3;
 
   /** A work without what is in it. */
-  private record Known(Path file, List<String> linksTo, List<String> parents) {}
+  private record Known(Path file, List<String> linksTo, List<String> namesEditions) {}
 
   /**
    * What a user named.
@@ -57,12 +58,17 @@ final class WorkDirectory {
     for (Edition edition : work.editions()) {
       Optional<String> parent = edition.lineage().flatMap(Edition.Lineage::parent);
       parent.ifPresent(above::add);
+      edition.notes().forEach(note -> note.places().forEach(place -> addCorrected(place, above)));
       parent.ifPresent(p -> parents.put(edition.key(), p));
       requireOnce(worksOfKeys.put(edition.key(), work.id()) == null, "edition", edition.key());
     }
     List<String> to = work.links().stream().map(WorkLink::to).toList();
     Known known = new Known(stored.file(), to, above);
     requireOnce(works.put(work.id(), known) == null, "work", work.id());
+  }
+
+  private static void addCorrected(Place place, List<String> to) {
+    place.corrects().ifPresent(corrected -> to.add(corrected.edition()));
   }
 
   private static void requireOnce(boolean once, String noun, String name) {
@@ -119,13 +125,16 @@ final class WorkDirectory {
     return folder.readWork(works.get(work).file());
   }
 
-  /** The works with a link to one of some works, or an edition that descends from one of some. */
+  /**
+   * The works with a link to one of some works, or an edition that descends from one of some or
+   * corrects one.
+   */
   List<String> referringTo(List<String> ids, List<String> keys) {
     List<String> referring = new ArrayList<>();
     works.forEach(
         (id, known) -> {
           if (known.linksTo().stream().anyMatch(ids::contains)
-              || known.parents().stream().anyMatch(keys::contains)) {
+              || known.namesEditions().stream().anyMatch(keys::contains)) {
             referring.add(id);
           }
         });

@@ -13,4 +13,13 @@ public enum Output {
   public String literal(String words) {
     return Escape.of(this).text(Marks.removedFrom(PlainText.of(words)));
   }
+
+  /**
+   * One line of somebody's words so that this output shows them letter by letter: quotation marks
+   * stay as they were typed.
+   */
+  public String verbatim(String line) {
+    Escape escape = Escape.of(this);
+    return escape.wholeLine(escape.text(line));
+  }
 }

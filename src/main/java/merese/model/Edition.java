@@ -76,6 +76,12 @@ public record Edition(
         received);
   }
 
+  public Edition withNotes(List<Note> others) {
+    return new Edition(
+        key, imprint, lineage, container, occasion, archive, online, scope, parts, copies, others,
+        checks, received);
+  }
+
   public Edition withReceived(List<ReceivedRecord> records) {
     return new Edition(
         key, imprint, lineage, container, occasion, archive, online, scope, parts, copies, notes,

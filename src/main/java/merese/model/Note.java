@@ -11,7 +11,9 @@ import java.util.Optional;
  * @param id unlike any other in its edition
  * @param namings at least one; the first is the one that counts in statistics
  * @param places at least one
- * @param quotation the source's words, unaltered
+ * @param quotation the source's words, unaltered; {@link QuotedText} says how the end of a page is
+ *     marked in it
+ * @param rights those in its pictures
  * @param reading what the user makes of it, kept apart from what the source says
  */
 public record Note(
@@ -23,7 +25,7 @@ public record Note(
     Optional<String> reading,
     Optional<String> part,
     Optional<ObjectLink> object,
-    Optional<String> rights,
+    Optional<PictureRights> rights,
     Optional<Checked> checked) {
 
   public Note {
@@ -49,6 +51,11 @@ public record Note(
     }
     throw new IllegalArgumentException(
         "a place speaks of the naming \"" + printed + "\", but the note has no naming printed so");
+  }
+
+  /** The same note with other places. */
+  public Note withPlaces(List<Place> others) {
+    return new Note(id, namings, others, claims, quotation, reading, part, object, rights, checked);
   }
 
   /** The places that speak of a naming: those that name it and those that name none. */

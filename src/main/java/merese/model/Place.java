@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param picture an id shared by the same photograph in any edition
  * @param piece an id shared by all places of an edition that speak of the same piece, so that a
  *     caption can be held against the text
+ * @param corrects what a correction corrects; empty where that is not noted
  */
 public record Place(
     Locator locator,
@@ -20,7 +21,20 @@ public record Place(
     Optional<Shows> shows,
     Optional<String> naming,
     Optional<String> picture,
-    Optional<String> piece) {
+    Optional<String> piece,
+    Optional<Corrected> corrects) {
+
+  /**
+   * What a correction corrects.
+   *
+   * @param edition the key of an edition
+   * @param locator where in it; empty where the correction does not say
+   */
+  public record Corrected(String edition, Optional<Locator> locator) {
+    public Corrected {
+      Require.text(edition, "the key of the edition that is corrected");
+    }
+  }
 
   /** What a source does with a feature at a place. */
   public enum Stance implements Coded {
@@ -61,6 +75,26 @@ public record Place(
     Require.that(
         shows.isEmpty() || medium.isPicture(),
         "\"shows\" belongs to a photo or a drawing; leave it out for a text or a caption");
+    Require.that(
+        corrects.isEmpty() || stance == Stance.CORRECTS,
+        "\"corrects\" belongs to a place with stance \"corrects\"; write that, or leave it out");
+  }
+
+  /** A place that corrects nothing, or of which nobody has noted what it corrects. */
+  public Place(
+      Locator locator,
+      Stance stance,
+      Medium medium,
+      Optional<Shows> shows,
+      Optional<String> naming,
+      Optional<String> picture,
+      Optional<String> piece) {
+    this(locator, stance, medium, shows, naming, picture, piece, Optional.empty());
+  }
+
+  /** The same place with something else corrected. */
+  public Place withCorrects(Optional<Corrected> other) {
+    return new Place(locator, stance, medium, shows, naming, picture, piece, other);
   }
 
   /** Whether this is a picture of the kind itself. */

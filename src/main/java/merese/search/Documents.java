@@ -60,6 +60,10 @@ final class Documents {
     for (String piece : note.pieces()) {
       add(document, Fields.PIECE, Fields.piece(note.edition(), piece));
     }
+    addAll(document, Fields.CORRECTS, note.corrects());
+    if (note.object().isPresent()) {
+      add(document, Fields.OBJECT, note.object().get());
+    }
     SearchFields.add(document, HitKind.NOTE, note.edition(), note.searchable());
     return document;
   }

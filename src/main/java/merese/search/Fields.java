@@ -31,6 +31,12 @@ final class Fields {
   static final String PRINTED_WHOLE = "printedWhole";
   static final String PIECE = "piece";
 
+  /** The key of an edition that a place of the note corrects. */
+  static final String CORRECTS = "corrects";
+
+  /** The user's own piece that a note is linked to. */
+  static final String OBJECT = "object";
+
   /** A label of the vocabulary or a word of the register, folded. */
   static final String LABEL = "label";
 
@@ -79,6 +85,8 @@ final class Fields {
           PRINTED,
           PRINTED_WHOLE,
           PIECE,
+          CORRECTS,
+          OBJECT,
           LABEL,
           CHECKED,
           WHOLE_SOURCE);
@@ -119,6 +127,10 @@ final class Fields {
       return term(PRINTED_WHOLE, String.join(" ", exactly.words()));
     } else if (criterion instanceof NoteCriterion.SpeaksOf piece) {
       return term(PIECE, piece(piece.edition(), piece.piece()));
+    } else if (criterion instanceof NoteCriterion.Corrects corrects) {
+      return term(CORRECTS, corrects.edition());
+    } else if (criterion instanceof NoteCriterion.LinkedTo linked) {
+      return term(OBJECT, linked.object());
     } else if (criterion instanceof NoteCriterion.InSource source) {
       return term(IN_SOURCE, source.edition());
     }

@@ -2,6 +2,7 @@ package merese.search;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A note as it goes into the index.
@@ -16,6 +17,8 @@ import java.util.List;
  * @param printed its terms as folded words; one that may be read with or without an optional word
  *     is there in each form
  * @param pieces ids of the pieces that its places speak of
+ * @param corrects keys of the editions that its places correct
+ * @param object the user's own piece that it is linked to
  * @param searchable what it can be found by in words
  * @param payload what a hit gives back
  */
@@ -28,5 +31,7 @@ public record IndexedNote(
     Collection<String> possible,
     List<List<String>> printed,
     Collection<String> pieces,
+    Collection<String> corrects,
+    Optional<String> object,
     Searchable searchable,
     byte[] payload) {}

@@ -22,6 +22,12 @@ public sealed interface NoteCriterion {
   /** A place that speaks of this piece. */
   record SpeaksOf(String edition, String piece) implements NoteCriterion {}
 
+  /** A place that corrects something in this edition. */
+  record Corrects(String edition) implements NoteCriterion {}
+
+  /** A link to this piece of the user's own. */
+  record LinkedTo(String object) implements NoteCriterion {}
+
   /** Any note of this edition. */
   record InSource(String edition) implements NoteCriterion {}
 }

@@ -11,6 +11,7 @@ import merese.model.Naming;
 import merese.model.Note;
 import merese.model.OwnObject;
 import merese.model.Place;
+import merese.model.QuotedText;
 import merese.model.Work;
 import merese.search.Part;
 import merese.search.Searchable;
@@ -32,7 +33,7 @@ final class Findable {
     for (Naming naming : note.namings()) {
       by.words(Part.TERM, naming.printed());
     }
-    by.words(Part.QUOTATION, note.quotation());
+    by.words(Part.QUOTATION, note.quotation().map(q -> QuotedText.of(q).words()));
     for (Claim claim : note.claims()) {
       by.words(Part.CLAIM, claim.words());
       if (claim.kind() == Claim.Kind.PLACE) {

@@ -91,8 +91,10 @@ final class ForIndex {
       }
     }
     Set<String> pieces = new TreeSet<>();
+    Set<String> corrects = new TreeSet<>();
     for (Place place : note.places()) {
       place.piece().ifPresent(pieces::add);
+      place.corrects().ifPresent(c -> corrects.add(c.edition()));
     }
     return new IndexedNote(
         edition,
@@ -103,6 +105,8 @@ final class ForIndex {
         withBroader(possible),
         List.copyOf(printed),
         pieces,
+        corrects,
+        note.object().map(Note.ObjectLink::ref),
         new Findable(thesaurus).note(note, Findable.authors(work)),
         PackedNote.pack(note, mayMean));
   }

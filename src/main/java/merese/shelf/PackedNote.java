@@ -46,7 +46,7 @@ final class PackedNote {
       Note.ObjectLink link = note.object().get();
       to.text(link.ref()).constant(link.sameness()).text(link.evidence());
     }
-    to.text(note.rights());
+    PackedRights.pack(to, note.rights());
     to.flag(note.checked().isPresent());
     if (note.checked().isPresent()) {
       to.text(note.checked().get().by()).text(date(note.checked().get().on()));
@@ -62,6 +62,10 @@ final class PackedNote {
     to.text(place.locator().toString());
     to.constant(place.stance()).constant(place.medium()).constant(place.shows());
     to.text(place.naming()).text(place.picture()).text(place.piece());
+    to.flag(place.corrects().isPresent());
+    if (place.corrects().isPresent()) {
+      to.text(place.corrects().get().edition()).text(locator(place.corrects().get().locator()));
+    }
   }
 
   private static void claim(Packer to, Claim claim) {
@@ -95,7 +99,10 @@ final class PackedNote {
               from.optionalConstant(SHOWN),
               from.optionalText(),
               from.optionalText(),
-              from.optionalText()));
+              from.optionalText(),
+              from.flag()
+                  ? Optional.of(new Place.Corrected(from.text(), locator(from)))
+                  : Optional.empty()));
     }
     List<Claim> claims = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
@@ -121,7 +128,7 @@ final class PackedNote {
             ? Optional.of(
                 new Note.ObjectLink(from.text(), from.constant(SAMENESS), from.optionalText()))
             : Optional.empty(),
-        from.optionalText(),
+        PackedRights.unpack(from),
         from.flag() ? Optional.of(new Note.Checked(from.text(), date(from))) : Optional.empty());
   }
 

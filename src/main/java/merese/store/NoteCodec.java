@@ -7,7 +7,10 @@ import merese.model.Note.Checked;
 import merese.model.Note.ObjectLink;
 import merese.model.Place;
 
-/** A note with all that is inside it. */
+/**
+ * A note with all that is inside it. In a "quotation" a bar is the end of a page, and two bars are
+ * one of the source's own ({@link merese.model.QuotedText}).
+ */
 final class NoteCodec implements Codec<Note> {
   static final NoteCodec NOTE = new NoteCodec();
 
@@ -24,7 +27,7 @@ final class NoteCodec implements Codec<Note> {
         in.optionalText("reading"),
         in.optionalText("part"),
         in.optionalObject("object", ObjectLinks.CODEC),
-        in.optionalText("rights"),
+        in.optionalObject("rights", RightsCodec.RIGHTS),
         in.optionalObject("checked", Checkeds.CODEC));
   }
 
@@ -38,7 +41,7 @@ final class NoteCodec implements Codec<Note> {
     out.text("reading", note.reading());
     out.text("part", note.part());
     out.object("object", note.object(), ObjectLinks.CODEC);
-    out.text("rights", note.rights());
+    out.object("rights", note.rights(), RightsCodec.RIGHTS);
     out.object("checked", note.checked(), Checkeds.CODEC);
   }
 
@@ -80,7 +83,8 @@ final class NoteCodec implements Codec<Note> {
           in.optionalCode("shows", SHOWS),
           in.optionalTextOrEmpty("naming"),
           in.optionalText("picture"),
-          in.optionalText("piece"));
+          in.optionalText("piece"),
+          in.optionalObject("corrects", Correcteds.CODEC));
     }
 
     @Override
@@ -92,6 +96,27 @@ final class NoteCodec implements Codec<Note> {
       out.textOrEmpty("naming", place.naming());
       out.text("picture", place.picture());
       out.text("piece", place.piece());
+      out.object("corrects", place.corrects(), Correcteds.CODEC);
+    }
+  }
+
+  private static final class Correcteds implements Codec<Place.Corrected> {
+    static final Correcteds CODEC = new Correcteds();
+
+    @Override
+    public Place.Corrected read(Fields in) {
+      return new Place.Corrected(in.text("edition"), in.optionalLocator("locator"));
+    }
+
+    @Override
+    public void write(Place.Corrected corrected, ObjectBuilder out) {
+      out.text("edition", corrected.edition());
+      out.locator("locator", corrected.locator());
+    }
+
+    @Override
+    public String example() {
+      return "{ \"edition\": \"…\", \"locator\": \"…\" }";
     }
   }
 

@@ -47,6 +47,12 @@ final class References {
       for (Spot naming : note.each("namings")) {
         require(Kind.CONCEPT, naming.at("concept"));
       }
+      for (Spot place : note.each("places")) {
+        Spot corrects = place.at("corrects");
+        if (corrects != null) {
+          require(Kind.EDITION, corrects.at("edition"));
+        }
+      }
       parts.require(note.at("part"), reading);
       Spot object = note.at("object");
       if (object != null) {

@@ -166,6 +166,21 @@ final class GeneratedLibrary {
             Optional.empty(),
             Optional.empty(),
             piece);
+    Place correction =
+        new Place(
+                Locator.parse("p. 9"),
+                Stance.CORRECTS,
+                Medium.TEXT,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty())
+            .withCorrects(
+                keys.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(
+                        new Place.Corrected(
+                            keys.get(random.nextInt(keys.size())), Optional.empty())));
     Optional<String> part =
         parts.isEmpty() || maybe()
             ? Optional.empty()
@@ -173,7 +188,7 @@ final class GeneratedLibrary {
     return new Note(
         "n" + number,
         List.of(new Naming(word(), Optional.of("ring-bladed"), Optional.of(Why.TEXT))),
-        List.of(place),
+        List.of(place, correction),
         List.of(),
         text(),
         text(),

@@ -89,6 +89,28 @@ class MergeTest {
     return all.toString();
   }
 
+  @Test
+  void aCorrectionFollowsTheEditionThatItCorrects() {
+    LibraryFolder library =
+        new SmallLibrary()
+            .book("Quenby", 1949, "Neck and Stopper", says("ring", "ring-bladed").text("p. 1"))
+            .book("Quenbee", 1949, "Neck and Stopper", says("ring", "ring-bladed").text("p. 2"))
+            .book(
+                "Farrow",
+                1988,
+                "What Was It",
+                says("ring", "ring-bladed").corrects("p. 9", "quenbee-1949", "p. 2"))
+            .write(dir);
+    MergePreview preview =
+        Merge.apply(library, new MergeRequest("quenby-1949", List.of("quenbee-1949"), true));
+    assertEquals(
+        List.of("farrow-1988, n1: correction of quenby-1949"), of(Sort.FOLLOWS, preview.effects()));
+    Edition farrow = library.findWork("farrow-1988").orElseThrow().value().editions().get(0);
+    assertEquals(
+        "quenby-1949", farrow.notes().get(0).places().get(0).corrects().orElseThrow().edition());
+    assertEquals(List.of(), LibraryCheck.of(library).problems());
+  }
+
   @Nested
   @DisplayName("Two works that become one")
   class TwoWorks {

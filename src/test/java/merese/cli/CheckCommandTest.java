@@ -94,6 +94,32 @@ class CheckCommandTest {
   }
 
   @Nested
+  class ACorrection {
+    @Test
+    void ofAnEditionThatIsNotThereIsAnError() throws IOException {
+      change(
+          "works/tressick-1954.json",
+          "\"stance\": \"names\"",
+          "\"stance\": \"corrects\", \"corrects\": {\"edition\": \"nobody-1900\"}");
+      Ran ran = check();
+      assertEquals(1, ran.code());
+      assertTrue(ran.out().contains("nobody-1900"), ran.out());
+      assertTrue(ran.out().contains("corrects.edition"), ran.out());
+    }
+
+    @Test
+    void bySomethingThatDoesNotCorrectIsAnError() throws IOException {
+      change(
+          "works/tressick-1954.json",
+          "\"stance\": \"names\"",
+          "\"stance\": \"names\", \"corrects\": {\"edition\": \"tressick-1954\"}");
+      Ran ran = check();
+      assertEquals(1, ran.code());
+      assertTrue(ran.out().contains("belongs to a place with stance \"corrects\""), ran.out());
+    }
+  }
+
+  @Nested
   class AWarning {
     @Test
     void ofAPlateThatIsRecordedAsTextDoesNotFail() throws IOException {
@@ -110,6 +136,32 @@ class CheckCommandTest {
     @Test
     void isNotGivenForATextThatSaysWhatAPlateDoesNotShow() throws IOException {
       change("works/haskeld-1983.json", "\"locator\": \"p. 12\"", "\"locator\": \"pl. 12\"");
+      assertEquals(HOLDINGS + "nothing wrong found.\n", check().out());
+    }
+
+    @Test
+    void ofAPageBreakWithoutItsPagesNamesTheConvention() throws IOException {
+      change(
+          "works/tressick-1954.json",
+          "\"id\": \"n1\",",
+          "\"id\": \"n1\", \"quotation\": \"a ring | with an edge\",");
+      Ran ran = check();
+      assertEquals(0, ran.code());
+      String first = ran.out().lines().findFirst().orElse("");
+      assertTrue(
+          first.contains(
+              "warning: tressick-1954, n1: in the quotation a page break is marked, and no place in"
+                  + " words names 2 pages"),
+          first);
+      assertTrue(ran.out().contains("\"pp. 41–42\""), ran.out());
+    }
+
+    @Test
+    void isNotGivenForABarThatTheSourcePrints() throws IOException {
+      change(
+          "works/tressick-1954.json",
+          "\"id\": \"n1\",",
+          "\"id\": \"n1\", \"quotation\": \"a ring || with an edge\",");
       assertEquals(HOLDINGS + "nothing wrong found.\n", check().out());
     }
 

@@ -35,6 +35,23 @@ class CodecTest {
     assertEquals(Fixture.text(file), again(Fixture.text(file), Fixture.FILES.get(file)));
   }
 
+  /** Rights were a text before they had layers; a text stays one. */
+  @Test
+  void rightsInWordsStayWords() {
+    String words = "\"rights\": \"asked, not answered\"";
+    assertTrue(Fixture.text(Fixture.WORK).contains(words));
+    assertTrue(again(Fixture.text(Fixture.WORK), WorkCodec.WORK).contains(words));
+  }
+
+  @Test
+  void aStatusThatIsNoneIsAnsweredWithThoseThereAre() {
+    String text =
+        Fixture.text(Fixture.WORK).replace("\"status\": \"refused\"", "\"status\": \"no\"");
+    String refusal = refusal(() -> decode(text, WorkCodec.WORK));
+    assertTrue(refusal.contains("\"no\" is not a status"), refusal);
+    assertTrue(refusal.contains("own, given, refused, asked, not-traced, not-asked"), refusal);
+  }
+
   private static <T> String again(String text, Codec<T> codec) {
     return encode(decode(text, codec), codec);
   }

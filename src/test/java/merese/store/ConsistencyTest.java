@@ -130,7 +130,7 @@ class ConsistencyTest {
             + " \"tarnbrook\" here, or rename the file",
         "works/tarnbrook.json:211:20: editions[1].notes[0].object.ref: there is no object"
             + " \"d-17\"; did you mean \"d-18\"?",
-        "works/tarnbrook.json:289:13: links[0].to: there is no work \"tarnbrook\"; correct the"
+        "works/tarnbrook.json:315:13: links[0].to: there is no work \"tarnbrook\"; correct the"
             + " name, or add the work");
   }
 

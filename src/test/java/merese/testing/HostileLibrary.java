@@ -13,6 +13,7 @@ import merese.model.Locator;
 import merese.model.Name;
 import merese.model.Naming;
 import merese.model.Note;
+import merese.model.PictureRights;
 import merese.model.Place;
 import merese.model.SourceKind;
 import merese.model.Work;
@@ -158,7 +159,7 @@ public final class HostileLibrary {
         some(),
         Optional.of("p"),
         Optional.empty(),
-        some(),
+        some().map(PictureRights::ofWords),
         Optional.empty());
   }
 }

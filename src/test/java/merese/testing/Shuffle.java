@@ -12,6 +12,7 @@ import merese.model.Edition;
 import merese.model.Edition.Lineage;
 import merese.model.Name;
 import merese.model.Note;
+import merese.model.Place;
 import merese.model.Work;
 import merese.model.WorkLink;
 
@@ -113,7 +114,12 @@ public final class Shuffle {
   }
 
   private Note note(Note note) {
-    List<merese.model.Place> places = new ArrayList<>(note.places());
+    List<Place> places = new ArrayList<>();
+    for (Place place : note.places()) {
+      places.add(
+          place.withCorrects(
+              place.corrects().map(c -> new Place.Corrected(renamed(c.edition()), c.locator()))));
+    }
     Collections.shuffle(places, random);
     return new Note(
         "note" + random.nextInt(1_000_000_000),

@@ -18,6 +18,7 @@ import merese.model.Naming;
 import merese.model.Naming.Why;
 import merese.model.Note;
 import merese.model.OwnObject;
+import merese.model.PictureRights;
 import merese.model.Place;
 import merese.model.Place.Medium;
 import merese.model.Place.Shows;
@@ -197,7 +198,10 @@ public final class SmallLibrary {
     private final List<Naming> namings = new ArrayList<>();
     private final List<Place> places = new ArrayList<>();
     private final List<Claim> claims = new ArrayList<>();
+    private Optional<String> quotation = Optional.empty();
     private Optional<String> reading = Optional.empty();
+    private Optional<Note.ObjectLink> object = Optional.empty();
+    private Optional<PictureRights> rights = Optional.empty();
 
     public NoteMaker naming(String printed, String concept, Why why) {
       namings.add(new Naming(printed, Optional.of(concept), Optional.of(why)));
@@ -271,6 +275,30 @@ public final class SmallLibrary {
       return this;
     }
 
+    public NoteMaker quotes(String words) {
+      quotation = Optional.of(words);
+      return this;
+    }
+
+    /** A place that corrects an edition, at a place of it or, where that is null, as a whole. */
+    public NoteMaker corrects(String locator, String edition, String where) {
+      place(locator, Stance.CORRECTS, Medium.TEXT, null, null, null);
+      Place last = places.remove(places.size() - 1);
+      Optional<Locator> at = Optional.ofNullable(where).map(Locator::parse);
+      places.add(last.withCorrects(Optional.of(new Place.Corrected(edition, at))));
+      return this;
+    }
+
+    public NoteMaker of(String ref, Note.ObjectLink.Sameness sameness, String evidence) {
+      object = Optional.of(new Note.ObjectLink(ref, sameness, Optional.ofNullable(evidence)));
+      return this;
+    }
+
+    public NoteMaker rights(PictureRights noted) {
+      rights = Optional.of(noted);
+      return this;
+    }
+
     public NoteMaker reading(String words) {
       reading = Optional.of(words);
       return this;
@@ -282,11 +310,11 @@ public final class SmallLibrary {
           namings,
           places,
           claims,
-          Optional.empty(),
+          quotation,
           reading,
           Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
+          object,
+          rights,
           Optional.empty());
     }
   }
