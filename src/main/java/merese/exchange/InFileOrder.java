@@ -4,8 +4,10 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.concurrent.ForkJoinPool;
-import java.util.concurrent.ForkJoinTask;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -18,8 +20,12 @@ public final class InFileOrder {
   private static final int BATCH_BYTES = 1 << 16;
   private static final int MOST_WAITING = 16;
 
+  /** As many as there are processors: the reading thread waits for them most of the time. */
+  private static final ExecutorService WORKERS =
+      Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), InFileOrder::worker);
+
   private final Receiver to;
-  private final Deque<ForkJoinTask<List<Consumer<Receiver>>>> waiting = new ArrayDeque<>();
+  private final Deque<Future<List<Consumer<Receiver>>>> waiting = new ArrayDeque<>();
   private List<Supplier<Consumer<Receiver>>> batch = new ArrayList<>();
   private long bytes;
 
@@ -59,12 +65,34 @@ public final class InFileOrder {
 
   private void submit() {
     List<Supplier<Consumer<Receiver>>> work = batch;
-    waiting.add(ForkJoinPool.commonPool().submit(() -> work.stream().map(Supplier::get).toList()));
+    waiting.add(WORKERS.submit(() -> work.stream().map(Supplier::get).toList()));
     batch = new ArrayList<>();
     bytes = 0;
   }
 
   private void handOn() {
-    waiting.remove().join().forEach(told -> told.accept(to));
+    done(waiting.remove()).forEach(told -> told.accept(to));
+  }
+
+  private static <T> T done(Future<T> work) {
+    try {
+      return work.get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("the reading was interrupted", e);
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw e.getCause() instanceof RuntimeException fault
+          ? fault
+          : new IllegalStateException(e.getCause());
+    }
+  }
+
+  private static Thread worker(Runnable work) {
+    Thread thread = new Thread(work, "what records mean");
+    thread.setDaemon(true); // ends with the process
+    return thread;
   }
 }

@@ -51,7 +51,7 @@ final class LucenePostings implements Postings {
   private void verify() throws IOException {
     String layout = reader.getIndexCommit().getUserData().get(NoteIndex.LAYOUT_KEY);
     if (!NoteIndex.LAYOUT.equals(layout)) {
-      throw new IndexDamagedException("the index was made by another version", null);
+      throw IndexDamagedException.ofAnotherVersion();
     }
     long size = 0;
     for (String file : reader.getIndexCommit().getFileNames()) {

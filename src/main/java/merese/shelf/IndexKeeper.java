@@ -42,6 +42,8 @@ final class IndexKeeper {
   private static final String FIRST = "there is no index yet";
   private static final String OTHER_WORDS = "the words that a facet's labels may lack have changed";
   private static final String DAMAGED = "the index was damaged or unfinished";
+  private static final String OTHER_VERSION =
+      "the index was made by another version of this program";
 
   private final LibraryFolder folder;
   private final Path place;
@@ -88,7 +90,7 @@ final class IndexKeeper {
       index = NoteIndex.open(place);
       changes = Changes.since(index.stamps(), folder, clock);
     } catch (IndexDamagedException e) {
-      return build(DAMAGED);
+      return build(e.isOfAnotherVersion() ? OTHER_VERSION : DAMAGED);
     }
     if (changes.none()) {
       return settle(index, changes.settled());

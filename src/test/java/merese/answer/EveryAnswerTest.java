@@ -32,10 +32,20 @@ import merese.answer.first.FirstQuestion;
 import merese.answer.first.FirstUses;
 import merese.answer.gaps.Gaps;
 import merese.answer.gaps.GapsQuestion;
+import merese.answer.identify.Identify;
+import merese.answer.identify.IdentifyQuestion;
+import merese.answer.literature.LiteratureQuestion;
+import merese.answer.literature.Referring;
 import merese.answer.pull.PullQuestion;
 import merese.answer.pull.Pulls;
+import merese.answer.quote.QuoteQuestion;
+import merese.answer.quote.Quoting;
+import merese.answer.rights.Clearing;
+import merese.answer.rights.RightsQuestion;
 import merese.answer.witnesses.WitnessesQuestion;
 import merese.answer.witnesses.Witnessing;
+import merese.citation.Citations;
+import merese.citation.Output;
 import merese.model.Concept;
 import merese.model.Edition;
 import merese.model.Locator;
@@ -62,6 +72,8 @@ import org.junit.jupiter.api.io.TempDir;
 class EveryAnswerTest {
   /** The source that says of every concept that it does not show it. */
   private static final String SILENT = "Nemo";
+
+  private static final Citations CITATIONS = Citations.inStyle("mhra-notes", "en-GB");
 
   private final Map<String, Set<String>> placesByKey = new HashMap<>();
   private final Map<String, Set<String>> termsByKey = new HashMap<>();
@@ -90,6 +102,7 @@ class EveryAnswerTest {
       for (String concept : concepts) {
         askAbout(shelf, concept);
       }
+      keep("identify", Identify.answer(shelf, IdentifyQuestion.of("join=felt")));
     }
   }
 
@@ -113,7 +126,15 @@ class EveryAnswerTest {
     keep("claims", Claims.answer(shelf, ClaimsQuestion.of(concept)));
     keep("first", FirstUses.answer(shelf, new FirstQuestion(List.of(concept))));
     keep("gaps", Gaps.answer(shelf, new GapsQuestion(List.of(concept), false)));
+    keep("rights", Clearing.answer(shelf, rights(concept), CITATIONS));
+    keep("literature", Referring.answer(shelf, LiteratureQuestion.of(concept), CITATIONS));
+    keep("quote", Quoting.answer(shelf, QuoteQuestion.of(concept), CITATIONS, Output.TEXT));
     keep("pull", Pulls.answer(shelf, new PullQuestion(List.of(concept), none, Optional.empty())));
+  }
+
+  private static RightsQuestion rights(String concept) {
+    return new RightsQuestion(
+        List.of(concept), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
   private void keep(String question, Object answer) {

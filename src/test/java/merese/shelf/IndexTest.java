@@ -18,6 +18,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -27,6 +28,9 @@ import merese.store.LibraryException;
 import merese.store.LibraryFolder;
 import merese.testing.AnswerLines;
 import merese.testing.SmallLibrary;
+import org.apache.lucene.index.IndexWriter;
+import org.apache.lucene.index.IndexWriterConfig;
+import org.apache.lucene.store.FSDirectory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -260,6 +264,20 @@ class IndexTest {
           assertEquals(whole, ask("ring-bladed"), what);
         }
       }
+    }
+
+    @Test
+    void oneOfAnotherVersionIsMadeAnewAndNotCalledDamaged() throws IOException {
+      String whole = ask("ring-bladed");
+      try (IndexWriter writer =
+          new IndexWriter(
+              FSDirectory.open(folder.resolve("index/lucene")), new IndexWriterConfig())) {
+        writer.setLiveCommitData(Map.of("merese.layout", "0").entrySet());
+        writer.commit();
+      }
+      assertEquals(
+          Optional.of("the index was made by another version of this program"), report().built());
+      assertEquals(whole, ask("ring-bladed"));
     }
 
     @Test

@@ -58,13 +58,18 @@ final class PlainWords {
           return false;
         }
         spaced = true;
-      } else if (c > ' ' && c < 0x7F && c != '<' || c >= 0xC0 && Character.isLetter(c)) {
+      } else if (c > ' ' && c < 0x7F && c != '<' || isLetterBeyondAscii(c)) {
         spaced = false;
       } else {
         return false;
       }
     }
     return !spaced || text.isEmpty();
+  }
+
+  private static boolean isLetterBeyondAscii(char c) {
+    boolean latin = c >= 0xC0 && c <= 0x24F && c != 0xD7 && c != 0xF7; // all but two are letters
+    return latin || c > 0x24F && Character.isLetter(c);
   }
 
   private static int tagLength(String text, int at) {

@@ -9,18 +9,24 @@ final class Utf8 {
     int i = 0;
     while (i < bytes.length) {
       byte first = bytes[i];
-      int after = first >= 0 ? i + 1 : end(bytes, i, first & 0xFF);
-      if (after < 0) {
-        return false;
+      if (first >= 0) {
+        i++;
+      } else {
+        i = end(bytes, i, first & 0xFF);
+        if (i < 0) {
+          return false;
+        }
       }
-      i = after;
     }
     return true;
   }
 
   /** Where a character of several bytes ends; -1 where it is none. */
   private static int end(byte[] bytes, int at, int first) {
-    int length = first < 0xC2 ? 0 : first < 0xE0 ? 2 : first < 0xF0 ? 3 : first < 0xF5 ? 4 : 0;
+    if (first >= 0xC2 && first < 0xE0 && at + 1 < bytes.length) { // mostly
+      return (bytes[at + 1] & 0xC0) == 0x80 ? at + 2 : -1;
+    }
+    int length = first < 0xE0 ? 0 : first < 0xF0 ? 3 : first < 0xF5 ? 4 : 0;
     if (length == 0 || at + length > bytes.length) {
       return -1;
     }
