@@ -9,11 +9,13 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import merese.model.Locator;
 
 /**
- * Prints the records of an answer as JSON: a field a component, locators as printed, what is absent
- * as null. Data binding is loaded here and nowhere else, as it slows a start down.
+ * Prints the records of an answer as JSON: a field a component, locators as printed, dates as
+ * 2025-03-02, what is absent as null. Data binding is loaded here and nowhere else, as it slows a
+ * start down.
  */
 final class AnswerJson {
   private AnswerJson() {}
@@ -22,7 +24,10 @@ final class AnswerJson {
     JsonMapper mapper =
         JsonMapper.builder()
             .addModule(new Jdk8Module())
-            .addModule(new SimpleModule().addSerializer(Locator.class, ToStringSerializer.instance))
+            .addModule(
+                new SimpleModule()
+                    .addSerializer(Locator.class, ToStringSerializer.instance)
+                    .addSerializer(LocalDate.class, ToStringSerializer.instance))
             .enable(SerializationFeature.INDENT_OUTPUT)
             .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
             .build();
