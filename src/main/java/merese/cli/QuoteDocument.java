@@ -11,7 +11,9 @@ import merese.citation.Output;
 /** Writes quotations as Markdown or a page in HTML, each as a block with its citation. */
 final class QuoteDocument {
   private static final String STYLE =
-      "body { max-width: 42em; margin: 2em auto; padding: 0 1em; font: 1.05em/1.5 serif; }\n";
+      "body { max-width: 42em; margin: 2em auto; padding: 0 1em; font: 1.05em/1.5 serif; }\n"
+          + "blockquote { margin: 1.8em 0 0; padding-left: 1em; border-left: 0.2em solid #bbb; }\n"
+          + "blockquote + p { margin-top: 0.3em; }\n";
 
   private final Output output;
   private final StringBuilder text = new StringBuilder();
