@@ -98,6 +98,7 @@ final class KnownSources {
     List<String> traits = new ArrayList<>(traits(known.fingerprint()));
     known.names().forEach(name -> traits.add("name " + name.id()));
     traits.add("name " + known.key());
+    by(known.fingerprint()).ifPresent(traits::add);
     return traits;
   }
 
@@ -108,16 +109,31 @@ final class KnownSources {
     Set<String> titles = new LinkedHashSet<>(List.of(print.title(), print.wholeTitle()));
     titles.addAll(print.otherTitles());
     titles.forEach(title -> traits.add("title " + title));
-    if (!print.maker().isEmpty()) {
-      traits.add("by " + print.maker());
-    }
     return traits;
   }
 
-  /** Those that have anything in common with a record, {@value #MOST} at most. */
+  private static Optional<String> by(Fingerprint print) {
+    return print.maker().isEmpty() ? Optional.empty() : Optional.of("by " + print.maker());
+  }
+
+  /**
+   * Those that may be the source of a record: of its name, with a number of its own or with a title
+   * of its own; {@value #MOST} at most.
+   */
   List<Known> near(Fingerprint print, Optional<String> name) {
     List<String> traits = new ArrayList<>(traits(print));
     name.ifPresent(n -> traits.add(0, "name " + n));
+    return having(traits);
+  }
+
+  /** Those that may be of the same work: the others by its maker too. */
+  List<Known> akin(Fingerprint print) {
+    List<String> traits = new ArrayList<>(traits(print));
+    by(print).ifPresent(traits::add);
+    return having(traits);
+  }
+
+  private List<Known> having(List<String> traits) {
     return traits.stream()
         .flatMap(trait -> byTrait.getOrDefault(trait, Set.of()).stream())
         .distinct()

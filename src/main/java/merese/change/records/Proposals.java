@@ -59,7 +59,7 @@ final class Proposals {
     if (!named) {
       return 0;
     }
-    if (other.title().indexOf(' ') > 0 && said.contains(" " + other.title() + " ")) {
+    if (other.title().indexOf(' ') > 0 && speaksOf(said, other.title())) {
       why.add("the record speaks of the other title");
       return 4;
     }
@@ -72,6 +72,15 @@ final class Proposals {
       return 2;
     }
     return 0;
+  }
+
+  /** Whether words stand in others as whole words; these have a space at either end. */
+  private static boolean speaksOf(String said, String words) {
+    int at = said.indexOf(words);
+    while (at >= 0 && (said.charAt(at - 1) != ' ' || said.charAt(at + words.length()) != ' ')) {
+      at = said.indexOf(words, at + 1);
+    }
+    return at >= 0;
   }
 
   /** Which part of the words of both that both have. */

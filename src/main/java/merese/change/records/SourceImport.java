@@ -151,7 +151,7 @@ public final class SourceImport implements Receiver {
     List<Match> doubles = matcher.doubles(record, print);
     Optional<Proposed> proposed = Optional.empty();
     if (doubles.isEmpty()) {
-      proposed = Proposals.of(print, said(record), known.near(print, Optional.empty()));
+      proposed = Proposals.of(print, said(record), known.akin(print));
     }
     boolean joins = proposed.isPresent() && options.joins(key);
     Work work =
