@@ -46,10 +46,7 @@ final class EditionsCommand extends LibraryCommand {
       } else {
         new EditionsText(context()).print(answer);
       }
-      boolean found =
-          answer.from().isPresent()
-              ? !answer.from().get().pictures().isEmpty()
-              : !answer.pictures().isEmpty();
+      boolean found = answer.from().isEmpty() || !answer.from().get().pictures().isEmpty();
       return found ? ExitCode.DONE : ExitCode.FAILED;
     }
   }

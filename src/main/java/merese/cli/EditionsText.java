@@ -71,7 +71,7 @@ final class EditionsText {
       if (edition.platesAs().isPresent()) {
         columns.line("plates as " + Wrap.together(edition.platesAs().get()));
       } else if (!edition.platesRecorded()) {
-        columns.line("no plate recorded");
+        columns.line("no plate is followed from edition to edition");
       }
       String where = edition.source().whereabouts().orElse("");
       columns.line(

@@ -148,7 +148,7 @@ final class IdentificationText {
           "+ "
               + (pictured.size() - first.size())
               + " more: "
-              + Wrap.together("merese covers " + kind.concept().id() + " --pictured"));
+              + Wrap.together("merese covers --concept " + kind.concept().id() + " --pictured"));
     }
   }
 

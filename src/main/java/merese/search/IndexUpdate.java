@@ -50,6 +50,25 @@ public final class IndexUpdate implements Closeable {
     return open(folder, OpenMode.CREATE);
   }
 
+  /**
+   * Only looks.
+   *
+   * @throws IndexBusyException where another process is writing the index
+   */
+  public static void requireFree(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    try (Directory directory = FSDirectory.open(folder);
+        Lock lock = directory.obtainLock(IndexWriter.WRITE_LOCK_NAME)) {
+      lock.ensureValid();
+    } catch (LockObtainFailedException e) {
+      throw new IndexBusyException(folder, e);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the index cannot be written: " + folder, e);
+    }
+  }
+
   private static IndexUpdate open(Path folder, OpenMode mode) {
     try {
       Files.createDirectories(folder);

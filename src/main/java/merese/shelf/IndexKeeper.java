@@ -45,6 +45,11 @@ final class IndexKeeper {
   private static final String OTHER_VERSION =
       "the index was made by another version of this program";
 
+  /** How long another process is waited for that writes the index. */
+  private static final long PATIENCE_MILLISECONDS = 20_000;
+
+  private static final long BETWEEN_LOOKS_MILLISECONDS = 50;
+
   private final LibraryFolder folder;
   private final Path place;
   private final Watcher watcher;
@@ -62,8 +67,33 @@ final class IndexKeeper {
     return report;
   }
 
-  /** The index, up to date: with all or nothing of a change of several files. */
+  /** The index, up to date; another process that is just writing it is waited for. */
   NoteIndex open() {
+    long end = System.nanoTime() + PATIENCE_MILLISECONDS * 1_000_000;
+    while (true) {
+      try {
+        return openAlone();
+      } catch (IndexBusyException e) {
+        if (System.nanoTime() - end > 0 || !pause()) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  /** Returns false where the thread is to stop. */
+  private static boolean pause() {
+    try {
+      Thread.sleep(BETWEEN_LOOKS_MILLISECONDS);
+      return true;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  /** The index, up to date: with all or nothing of a change of several files. */
+  private NoteIndex openAlone() {
     while (true) {
       String moment = folder.moment();
       try {
@@ -128,6 +158,7 @@ final class IndexKeeper {
   }
 
   private NoteIndex build(String why) {
+    IndexUpdate.requireFree(place);
     watcher.building(why);
     LibraryReading reading = new LibraryReading(folder, clock);
     List<LibraryFile> files = Changes.indexed(folder);

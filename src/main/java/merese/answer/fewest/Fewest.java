@@ -310,7 +310,7 @@ public final class Fewest {
         for (int topic : topics) {
           Find find = has.get(topic).get(source);
           if (find != null && isHad(find)) {
-            finds.add(find);
+            finds.add(question.pictured() ? find.onlyPictured() : find);
           }
         }
         taken.add(new Taken(lines.of(source), must.contains(source), finds));

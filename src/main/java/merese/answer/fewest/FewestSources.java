@@ -74,6 +74,11 @@ public record FewestSources(
     boolean isPictured() {
       return passages.stream().anyMatch(passage -> !passage.pictured().isEmpty());
     }
+
+    Find onlyPictured() {
+      return new Find(
+          topic, passages.stream().filter(passage -> !passage.pictured().isEmpty()).toList());
+    }
   }
 
   /**

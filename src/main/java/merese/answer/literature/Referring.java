@@ -100,10 +100,12 @@ public final class Referring {
     } catch (TermException e) {
       List<String> refs = shelf.objects().stream().map(OwnObject::ref).toList();
       List<String> near = Nearest.bySlips(asked, refs);
-      throw near.isEmpty()
-          ? e
-          : new TermException(
-              e.getMessage() + "; of your pieces, near it: " + String.join(", ", near));
+      boolean isNoWord = shelf.meanings(List.of(asked)).get(asked).isEmpty();
+      String piece =
+          near.isEmpty()
+              ? "; nor has a piece of yours that reference"
+              : "; of your pieces, near it: " + String.join(", ", near);
+      throw isNoWord ? new TermException(e.getMessage() + piece) : e;
     }
   }
 
