@@ -66,11 +66,16 @@ final class LiteratureText {
 
   private void type(OfType type, String lead) {
     told.clear();
-    page.heading(type.heading().label() + (type.heading().myTerm() ? " (my term)" : ""));
+    page.heading(EntryText.label(type.heading()));
     ofType(lead, type.pictured());
     ofType("My own, same type only: ", type.ownWork());
     if (type.pictured().isEmpty() && type.ownWork().isEmpty()) {
       page.text(lead + "no source pictures it.");
+    }
+    if (!type.saysNotShown().isEmpty()) {
+      List<String> sources = new ArrayList<>();
+      type.saysNotShown().forEach(source -> sources.add(Wrap.together(source.reference())));
+      page.hanging("", "Says that it is not shown: " + String.join("; ", sources) + ".");
     }
     type.claimed().ifPresent(this::sentence);
     if (type.claimed().isEmpty()) {

@@ -15,7 +15,7 @@ final class QuoteWords {
   static String heading(Section section) {
     return section
         .heading()
-        .map(h -> h.label() + (h.myTerm() ? " (my term)" : ""))
+        .map(EntryText::label)
         .orElseGet(() -> section.source().map(s -> s.reference() + ", " + s.title()).orElseThrow());
   }
 

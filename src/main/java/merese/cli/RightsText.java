@@ -36,7 +36,7 @@ final class RightsText {
     page.heading(
         section
             .heading()
-            .map(h -> h.label() + (h.myTerm() ? " (my term)" : ""))
+            .map(EntryText::label)
             .orElseGet(() -> section.source().map(s -> s.reference() + ", " + s.title()).get()));
     page.text(count(section));
     for (Grouped grouped : section.groups()) {

@@ -200,7 +200,8 @@ class EveryAnswerTest {
             "covers.sections.groups.entries[SAYS_NOT_SHOWN].source",
             "fewest.nowhere.saysNotShown",
             "first.terms.meanings.uses.onlyDenied.source",
-            "gaps.gaps.saysNotShown.source"),
+            "gaps.gaps.saysNotShown.source",
+            "literature.sections.types.saysNotShown"),
         paths,
         "where it stands at all, it is said to be absent");
   }

@@ -81,6 +81,7 @@ public record Literature(List<Section> sections, List<String> remarks, List<Stri
    * @param claimed what may be said of a piece that has it; empty where nobody claims anything
    * @param narrower the same of narrower kinds, apart
    * @param copies warnings of copies: each a source with its words
+   * @param saysNotShown sources that only say that they do not show it (R3)
    */
   public record OfType(
       Heading heading,
@@ -88,7 +89,8 @@ public record Literature(List<Section> sections, List<String> remarks, List<Stri
       List<Mention> ownWork,
       Optional<Sentence> claimed,
       List<Sentence> narrower,
-      List<Saying> copies) {
+      List<Saying> copies,
+      List<SourceLine> saysNotShown) {
     boolean isEmpty() {
       return pictured.isEmpty()
           && ownWork.isEmpty()

@@ -84,7 +84,8 @@ final class TypeMaker {
         pictured(coverage, Group.OWN_WORK, linked),
         sentences.of("Of a type", concept, exact, claims.contradictions().listed()),
         ofNarrower,
-        copies);
+        copies,
+        claims.saysNotShown().stream().map(ClaimsAnswer.Denial::source).toList());
   }
 
   /** What is claimed of a concept. */

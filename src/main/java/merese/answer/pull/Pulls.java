@@ -31,6 +31,7 @@ public final class Pulls {
   private final Shelf shelf;
   private final PullQuestion question;
   private final Map<String, Source> sources = new LinkedHashMap<>();
+  private final List<String> remarks = new ArrayList<>();
   private final SourceNotes notes;
   private final Substitutes substitutes;
   private final Map<String, Taken> taken = new LinkedHashMap<>();
@@ -54,6 +55,7 @@ public final class Pulls {
   }
 
   private Pull answer() {
+    question.script().map(Script::remarks).ifPresent(remarks::addAll);
     if (question.script().isPresent()) {
       for (Mark mark : question.script().get().marks()) {
         take(mark);
@@ -71,17 +73,20 @@ public final class Pulls {
       addWhatToTakeInstead(book);
     }
     return new PullMaker(shelf, taken.values())
-        .pull(
-            question.script().isPresent(),
-            asked,
-            uncovered,
-            question.script().map(Script::remarks).orElse(List.of()));
+        .pull(question.script().isPresent(), asked, uncovered, remarks);
   }
 
   private void take(Mark mark) {
     if (mark instanceof Mark.OfSource place) {
       Need need = new Need(place.locator());
       notes.describe(place.source(), need);
+      if (place.locator().isPresent() && need.concepts.isEmpty() && need.printed.isEmpty()) {
+        remarks.add(
+            place.source().reference()
+                + ", "
+                + place.locator().get()
+                + ": no note says that anything is there");
+      }
       add(place.source(), need, new Need.Turn(turn++, false));
     } else if (mark instanceof Mark.OfObject piece) {
       take(Pieces.named(shelf, piece.object(), piece.rest()));
