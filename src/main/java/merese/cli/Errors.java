@@ -101,6 +101,15 @@ final class Errors {
     return e instanceof CommandException known ? known.exitCode() : ExitCode.FAILED;
   }
 
+  /** What was being done is lost with its memory; files are written all or nothing. */
+  int outOfMemory(String name) {
+    say(
+        name,
+        "the memory is full, and this was broken off; give it more, as with"
+            + " MERESE_JAVA_OPTS=-Xmx4g before it, or do it in parts");
+    return ExitCode.FAILED;
+  }
+
   private static String messageForTheUser(Exception e) {
     for (Class<?> type : FOR_THE_USER) {
       if (type.isInstance(e)) {

@@ -79,6 +79,8 @@ final class Shell {
       return errors.wrongUse(e);
     } catch (Exception e) {
       return errors.failed(e, command.getCommandName());
+    } catch (OutOfMemoryError e) {
+      return errors.outOfMemory(command.getCommandName());
     }
   }
 

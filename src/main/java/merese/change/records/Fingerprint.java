@@ -48,7 +48,7 @@ record Fingerprint(
     return new Fingerprint(
         folded(work.title()),
         folded(work.title() + " " + work.subtitle().orElse("")),
-        others,
+        Set.copyOf(others),
         maker(work, edition),
         edition.imprint().year(),
         edition.imprint().number().orElse(1),
@@ -78,7 +78,7 @@ record Fingerprint(
         numbers.add(Identifiers.compared(identifier));
       }
     }
-    return numbers;
+    return Set.copyOf(numbers);
   }
 
   /** The words in small letters without accents, and without the article that leads them. */

@@ -84,13 +84,23 @@ final class KnownSources {
         names.add(Name.of(record));
         byRecord.putIfAbsent(digest(record), edition.key());
       }
-      Known known = new Known(edition.key(), work.id(), file, place, Fingerprint.of(one), names);
+      Known known =
+          new Known(edition.key(), work.id(), file, place, Fingerprint.of(one), Set.copyOf(names));
       byKey.put(edition.key(), known);
       takenKeys.add(small(edition.key()));
-      traits(known)
-          .forEach(t -> byTrait.computeIfAbsent(t, k -> new LinkedHashSet<>()).add(known.key()));
+      traits(known).stream()
+          .distinct()
+          .forEach(trait -> byTrait.merge(trait, Set.of(known.key()), KnownSources::both));
     }
     takenWorks.add(small(work.id()));
+  }
+
+  /** Most traits are of one source, so a set that can grow is made for the second. */
+  private static Set<String> both(Set<String> before, Set<String> one) {
+    Set<String> all =
+        before instanceof LinkedHashSet<String> ? before : new LinkedHashSet<>(before);
+    all.addAll(one);
+    return all;
   }
 
   /** What a source and its double have in common, one at least. */
