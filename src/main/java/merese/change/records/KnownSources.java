@@ -69,9 +69,20 @@ final class KnownSources {
     }
   }
 
+  /** Something that several sources may have in common. */
+  private record Trait(Kind kind, String value) {
+    private enum Kind {
+      NAME,
+      ISBN,
+      DOI,
+      TITLE,
+      MAKER
+    }
+  }
+
   private final Map<String, Known> byKey = new HashMap<>();
   private final Map<String, String> byRecord = new HashMap<>();
-  private final Map<String, Set<String>> byTrait = new HashMap<>();
+  private final Map<Trait, Set<String>> byTrait = new HashMap<>();
   private final Set<String> takenKeys = new HashSet<>();
   private final Set<String> takenWorks = new HashSet<>();
 
@@ -104,26 +115,28 @@ final class KnownSources {
   }
 
   /** What a source and its double have in common, one at least. */
-  private static List<String> traits(Known known) {
-    List<String> traits = new ArrayList<>(traits(known.fingerprint()));
-    known.names().forEach(name -> traits.add("name " + name.id()));
-    traits.add("name " + known.key());
+  private static List<Trait> traits(Known known) {
+    List<Trait> traits = new ArrayList<>(traits(known.fingerprint()));
+    known.names().forEach(name -> traits.add(new Trait(Trait.Kind.NAME, name.id())));
+    traits.add(new Trait(Trait.Kind.NAME, known.key()));
     by(known.fingerprint()).ifPresent(traits::add);
     return traits;
   }
 
-  private static List<String> traits(Fingerprint print) {
-    List<String> traits = new ArrayList<>();
-    print.isbns().forEach(isbn -> traits.add("isbn " + isbn));
-    print.dois().forEach(doi -> traits.add("doi " + doi));
+  private static List<Trait> traits(Fingerprint print) {
+    List<Trait> traits = new ArrayList<>();
+    print.isbns().forEach(isbn -> traits.add(new Trait(Trait.Kind.ISBN, isbn)));
+    print.dois().forEach(doi -> traits.add(new Trait(Trait.Kind.DOI, doi)));
     Set<String> titles = new LinkedHashSet<>(List.of(print.title(), print.wholeTitle()));
     titles.addAll(print.otherTitles());
-    titles.forEach(title -> traits.add("title " + title));
+    titles.forEach(title -> traits.add(new Trait(Trait.Kind.TITLE, title)));
     return traits;
   }
 
-  private static Optional<String> by(Fingerprint print) {
-    return print.maker().isEmpty() ? Optional.empty() : Optional.of("by " + print.maker());
+  private static Optional<Trait> by(Fingerprint print) {
+    return print.maker().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Trait(Trait.Kind.MAKER, print.maker()));
   }
 
   /**
@@ -131,19 +144,19 @@ final class KnownSources {
    * of its own; {@value #MOST} at most.
    */
   List<Known> near(Fingerprint print, Optional<String> name) {
-    List<String> traits = new ArrayList<>(traits(print));
-    name.ifPresent(n -> traits.add(0, "name " + n));
+    List<Trait> traits = new ArrayList<>(traits(print));
+    name.ifPresent(n -> traits.add(0, new Trait(Trait.Kind.NAME, n)));
     return having(traits);
   }
 
   /** Those that may be of the same work: the others by its maker too. */
   List<Known> akin(Fingerprint print) {
-    List<String> traits = new ArrayList<>(traits(print));
+    List<Trait> traits = new ArrayList<>(traits(print));
     by(print).ifPresent(traits::add);
     return having(traits);
   }
 
-  private List<Known> having(List<String> traits) {
+  private List<Known> having(List<Trait> traits) {
     return traits.stream()
         .flatMap(trait -> byTrait.getOrDefault(trait, Set.of()).stream())
         .distinct()
