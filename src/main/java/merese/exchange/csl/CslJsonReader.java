@@ -156,6 +156,9 @@ public final class CslJsonReader implements RecordReader {
     /** A variable without a name, or with half a character in it, cannot be kept. */
     private static Optional<ItemFault> names(Members item) {
       for (Member member : item.members()) {
+        if (Variables.isKnown(member.name())) {
+          continue; // mostly
+        }
         if (member.name().isBlank()) {
           return Optional.of(new ItemFault(0, "a variable has no name", "name it, or take it out"));
         }

@@ -28,7 +28,7 @@ final class FieldText {
       return true;
     }
     for (int i = 0; i < text.length(); i++) {
-      if (JsonText.isHalf(text, i)) {
+      if (text.charAt(i) >= Character.MIN_SURROGATE && JsonText.isHalf(text, i)) {
         return true;
       }
     }

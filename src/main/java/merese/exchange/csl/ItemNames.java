@@ -40,15 +40,23 @@ final class ItemNames {
     List<String> remarks = new ArrayList<>();
     for (String variable : ROLES.keySet()) {
       Optional<Json> value = item.get(variable);
-      boolean names =
-          value.isEmpty()
-              || value.get() instanceof Items list
-                  && list.items().stream().allMatch(Members.class::isInstance);
-      if (!names) {
+      if (value.isPresent() && !areNames(value.get())) {
         remarks.add("\"" + variable + "\" is no list of names in their parts; kept as it stands");
       }
     }
     return remarks;
+  }
+
+  private static boolean areNames(Json value) {
+    if (!(value instanceof Items list)) {
+      return false;
+    }
+    for (Json name : list.items()) {
+      if (!(name instanceof Members)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static void add(Members item, String variable, Role role, List<Contributor> to) {

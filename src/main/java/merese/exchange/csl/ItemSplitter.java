@@ -322,20 +322,22 @@ final class ItemSplitter {
   /** Moves the line and column on to a place. */
   private void count(int index) {
     byte[] bytes = buffer;
-    int lines = line;
-    int inLine = column;
+    int lines = 0;
+    int start = counted;
     for (int i = counted; i < index; i++) {
-      byte b = bytes[i];
-      if (b == '\n') {
+      if (bytes[i] == '\n') {
         lines++;
-        inLine = 1;
-      } else if ((b & 0xC0) != 0x80) {
-        inLine++;
+        start = i + 1;
       }
     }
+    if (lines > 0) {
+      line += lines;
+      column = 1;
+    }
+    for (int i = start; i < index; i++) {
+      column += (bytes[i] & 0xC0) == 0x80 ? 0 : 1;
+    }
     counted = Math.max(counted, index);
-    line = lines;
-    column = inLine;
   }
 
   /** Whether there is a byte at a place, reading on where need be. */

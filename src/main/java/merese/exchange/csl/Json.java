@@ -118,7 +118,7 @@ sealed interface Json {
 
   /** The text of this, without a space between its parts. */
   default String compact() {
-    StringBuilder out = new StringBuilder();
+    StringBuilder out = new StringBuilder(128);
     JsonText.compact(this, out);
     return out.toString();
   }

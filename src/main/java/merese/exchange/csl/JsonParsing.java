@@ -37,6 +37,11 @@ final class JsonParsing {
                   .build())
           .build();
 
+  /** About as many variables as an item has, and as many parts as a name or a date. */
+  private static final int USUAL_VARIABLES = 20;
+
+  private static final int USUAL_PARTS = 3;
+
   private JsonParsing() {}
 
   /**
@@ -89,7 +94,8 @@ final class JsonParsing {
     }
     switch (token) {
       case START_OBJECT -> {
-        List<Member> members = new ArrayList<>();
+        boolean isItem = parser.getParsingContext().getNestingDepth() == 1;
+        List<Member> members = new ArrayList<>(isItem ? USUAL_VARIABLES : USUAL_PARTS);
         while (parser.nextToken() != JsonToken.END_OBJECT) {
           String name = parser.currentName();
           parser.nextToken();
@@ -98,7 +104,7 @@ final class JsonParsing {
         return new Members(members);
       }
       case START_ARRAY -> {
-        List<Json> items = new ArrayList<>();
+        List<Json> items = new ArrayList<>(USUAL_PARTS);
         while (parser.nextToken() != JsonToken.END_ARRAY) {
           items.add(value(parser));
         }

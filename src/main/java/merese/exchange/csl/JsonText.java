@@ -119,7 +119,7 @@ final class JsonText {
   static String whole(String text) {
     StringBuilder out = null;
     for (int i = 0; i < text.length(); i++) {
-      if (isHalf(text, i)) {
+      if (text.charAt(i) >= Character.MIN_SURROGATE && isHalf(text, i)) {
         out = out == null ? new StringBuilder(text) : out;
         out.setCharAt(i, '\uFFFD');
       }

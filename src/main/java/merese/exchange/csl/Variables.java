@@ -56,7 +56,13 @@ final class Variables {
           "note",
           CUSTOM);
 
+  private static final Set<String> KNOWN = Set.copyOf(ORDER);
+
   private Variables() {}
+
+  static boolean isKnown(String variable) {
+    return KNOWN.contains(variable);
+  }
 
   /** Its place in the order; the last one for a variable that is not in it. */
   static int rank(String variable) {
