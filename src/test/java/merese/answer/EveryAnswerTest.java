@@ -144,19 +144,11 @@ class EveryAnswerTest {
   @Test
   void everyPlaceAndTermStandsInANoteOfItsSource() {
     int[] traced = new int[1];
-    answers.forEach(
-        (question, all) -> {
-          for (Object answer : all) {
-            walk(
-                answer,
-                List.of(question),
-                List.of(),
-                (path, found) -> {
-                  if (found.part() instanceof Passage passage && found.source().isPresent()) {
-                    assertStands(path, found.source().get().key(), passage);
-                    traced[0]++;
-                  }
-                });
+    walk(
+        (path, found) -> {
+          if (found.part() instanceof Passage passage && found.source().isPresent()) {
+            assertStands(path, found.source().get().key(), passage);
+            traced[0]++;
           }
         });
     assertTrue(traced[0] > 1_000, () -> traced[0] + " passages");
@@ -179,18 +171,10 @@ class EveryAnswerTest {
   @Test
   void whatIsSaidNotToBeShownIsCountedNowhere() {
     Set<String> paths = new TreeSet<>();
-    answers.forEach(
-        (question, all) -> {
-          for (Object answer : all) {
-            walk(
-                answer,
-                List.of(question),
-                List.of(),
-                (path, found) -> {
-                  if (found.part() instanceof SourceLine line && line.key().equals(silentKey)) {
-                    paths.add(String.join(".", path));
-                  }
-                });
+    walk(
+        (path, found) -> {
+          if (found.part() instanceof SourceLine line && line.key().equals(silentKey)) {
+            paths.add(String.join(".", path));
           }
         });
     assertEquals(
@@ -204,6 +188,11 @@ class EveryAnswerTest {
             "literature.sections.types.saysNotShown"),
         paths,
         "where it stands at all, it is said to be absent");
+  }
+
+  private void walk(BiConsumer<List<String>, Part> to) {
+    answers.forEach(
+        (question, all) -> all.forEach(answer -> walk(answer, List.of(question), List.of(), to)));
   }
 
   /** A part of an answer, and the source that it is under. */
