@@ -57,7 +57,7 @@ public final class Merge {
 
   /** Does it, all or nothing; what is returned has been done. */
   public static MergePreview apply(LibraryFolder folder, MergeRequest request) {
-    try (ChangeSet change = folder.change()) {
+    try (ChangeSet change = folder.change(request.words())) {
       Merge merge = new Merge(folder, request);
       merge.stage(change);
       change.commit();

@@ -13,4 +13,9 @@ public record MergeRequest(String keep, List<String> others, boolean oneEdition)
   public MergeRequest {
     others = List.copyOf(others);
   }
+
+  /** In a few words, for the history. */
+  String words() {
+    return "merge of " + String.join(", ", others) + " into " + keep;
+  }
 }

@@ -68,7 +68,7 @@ public final class Split {
 
   /** Does it, all or nothing; what is returned has been done. */
   public static SplitPreview apply(LibraryFolder folder, SplitRequest request) {
-    try (ChangeSet change = folder.change()) {
+    try (ChangeSet change = folder.change(request.words())) {
       Split split = new Split(folder, request);
       change.save(split.old, split.rest);
       change.add(split.made, List.of(split.old));

@@ -13,4 +13,9 @@ public record SplitRequest(List<String> keys, Optional<String> title, Optional<S
   public SplitRequest {
     keys = List.copyOf(keys);
   }
+
+  /** In a few words, for the history. */
+  String words() {
+    return "split of " + String.join(", ", keys) + " from their work";
+  }
 }

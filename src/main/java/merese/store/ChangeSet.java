@@ -35,6 +35,7 @@ public final class ChangeSet implements AutoCloseable {
   private record NewWork(int staged, String id) {}
 
   private final LibraryFolder library;
+  private final String what;
   private final LibraryLock lock;
   private final Steps steps;
   private final Staging staging;
@@ -45,8 +46,9 @@ public final class ChangeSet implements AutoCloseable {
   private TakenNames names;
   private State state = State.OPEN;
 
-  ChangeSet(LibraryFolder library, LibraryLock lock, Steps steps) {
+  ChangeSet(LibraryFolder library, String what, LibraryLock lock, Steps steps) {
     this.library = library;
+    this.what = what;
     this.lock = lock;
     this.steps = steps;
     this.staging = new Staging(library.path(), steps);
@@ -132,6 +134,11 @@ public final class ChangeSet implements AutoCloseable {
       changes.add(new FileChange(staged, touch(place.file()), Hash.NONE));
     }
     return place.file();
+  }
+
+  /** What the change does, in words. */
+  public String what() {
+    return what;
   }
 
   public boolean isEmpty() {

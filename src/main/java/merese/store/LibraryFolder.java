@@ -284,18 +284,22 @@ public final class LibraryFolder {
     }
   }
 
-  /** Starts a change of several files; it has the library's lock until it is closed. */
-  public ChangeSet change() {
-    return change(Steps.NONE);
+  /**
+   * Starts a change of one file or several; it has the library's lock until it is closed.
+   *
+   * @param what it does, in a few words for a person, such as "note “bladed ring” in quenby-1949"
+   */
+  public ChangeSet change(String what) {
+    return change(what, Steps.NONE);
   }
 
-  ChangeSet change(Steps steps) {
+  ChangeSet change(String what, Steps steps) {
     LibraryLock lock = lock();
     if (lock.isChanging()) {
       lock.close();
       throw new IllegalStateException("a change of this library is open already");
     }
-    return new ChangeSet(this, lock, steps);
+    return new ChangeSet(this, what, lock, steps);
   }
 
   /**

@@ -34,7 +34,7 @@ class ReadingAmidAChangeTest {
     Stored<Work> gone = library.findWork("tulk-1931").orElseThrow();
     List<Edition> both = new ArrayList<>(kept.value().editions());
     both.addAll(gone.value().editions());
-    try (ChangeSet change = library.change()) {
+    try (ChangeSet change = library.change("a test")) {
       change.save(kept, kept.value().withEditions(both), List.of(gone));
       change.delete(gone);
       change.commit();
@@ -83,7 +83,7 @@ class ReadingAmidAChangeTest {
     Meddling meddling =
         new Meddling(
             () -> {
-              try (ChangeSet change = library.change()) {
+              try (ChangeSet change = library.change("a test")) {
                 for (String id : List.of("calloway-1930", "tulk-1931")) {
                   Stored<Work> work = library.findWork(id).orElseThrow();
                   change.save(work, work.value().withAlternateTitles(List.of("New")));

@@ -48,7 +48,7 @@ class BrokenOffTest {
             how.stop();
           }
         };
-    ChangeSet change = library.change(stopping);
+    ChangeSet change = library.change("a test", stopping);
     try {
       Changed.stage(library, change);
       change.commit();
@@ -176,7 +176,7 @@ class BrokenOffTest {
   @Test
   void byTheUserLeavesWhatWasPutByToTheNextWriterAndIsNothingToReaders() {
     LibraryFolder library = Fixture.in(dir);
-    ChangeSet change = library.change();
+    ChangeSet change = library.change("a test");
     Changed.stage(library, change);
     change.abandon();
     assertTrue(Files.exists(library.resolve(".change/0")));

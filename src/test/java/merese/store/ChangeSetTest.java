@@ -42,7 +42,7 @@ class ChangeSetTest {
   }
 
   private Void committing(Consumer<ChangeSet> staging) {
-    try (ChangeSet change = library.change()) {
+    try (ChangeSet change = library.change("a test")) {
       staging.accept(change);
       change.commit();
     }
@@ -75,7 +75,7 @@ class ChangeSetTest {
 
   @Test
   void ofNothingTouchesNothing() {
-    try (ChangeSet change = library.change()) {
+    try (ChangeSet change = library.change("a test")) {
       change.save(library.readMine(), library.readMine().value());
       change.save(library.readKept(), List.of());
       assertTrue(change.isEmpty());
@@ -87,7 +87,7 @@ class ChangeSetTest {
 
   @Test
   void countsItsFilesAndIsGoneWhereItIsNotMade() {
-    try (ChangeSet change = library.change()) {
+    try (ChangeSet change = library.change("a test")) {
       Changed.stage(library, change);
       assertEquals(7, change.files());
       assertFalse(change.isEmpty());
@@ -107,14 +107,14 @@ class ChangeSetTest {
 
   @Test
   void ofWhichOneIsOpenAtATime() {
-    try (ChangeSet open = library.change()) {
+    try (ChangeSet open = library.change("a test")) {
       open.add(Changed.work("a", "A"));
-      assertThrows(IllegalStateException.class, library::change);
+      assertThrows(IllegalStateException.class, () -> library.change("a test"));
       library.save(library.readKept(), List.of(Changed.preamble()));
       open.commit();
     }
     assertTrue(library.findWork("a").isPresent());
-    library.change().close();
+    library.change("a test").close();
   }
 
   @Nested
@@ -124,7 +124,7 @@ class ChangeSetTest {
     void aFileIsNoLongerWhatWasRead() throws IOException {
       Stored<Work> work = library.readWork(library.resolve(Fixture.WORK));
       Stored<Mine> mine = library.readMine();
-      try (ChangeSet change = library.change()) {
+      try (ChangeSet change = library.change("a test")) {
         change.save(mine, Mine.NOTHING);
         change.delete(work);
         Files.writeString(work.file(), Fixture.text(Fixture.WORK) + "\n");
@@ -275,7 +275,7 @@ class ChangeSetTest {
   @DisplayName("that rejects something")
   class Rejecting {
     private Path reject(String name, String text) {
-      try (ChangeSet change = library.change()) {
+      try (ChangeSet change = library.change("a test")) {
         Path place = change.reject(name, text.getBytes(StandardCharsets.UTF_8));
         change.commit();
         return library.path().relativize(place);
@@ -309,7 +309,7 @@ class ChangeSetTest {
 
     @Test
     void knowsWhatItselfRejects() throws IOException {
-      try (ChangeSet change = library.change()) {
+      try (ChangeSet change = library.change("a test")) {
         change.reject("a.bib", new byte[] {'1'});
         change.reject("a.bib", new byte[] {'1'});
         assertEquals(1, change.files());
@@ -322,7 +322,7 @@ class ChangeSetTest {
     @Test
     void keepsTheBytesAsTheyStand() throws IOException {
       byte[] bytes = {(byte) 0xFF, 0, 13, 10, (byte) 0xE9};
-      try (ChangeSet change = library.change()) {
+      try (ChangeSet change = library.change("a test")) {
         change.reject("x.mrc", bytes);
         change.commit();
       }

@@ -75,7 +75,7 @@ final class Changed {
   }
 
   static void make(LibraryFolder library, Steps steps) {
-    try (ChangeSet change = library.change(steps)) {
+    try (ChangeSet change = library.change("a test", steps)) {
       stage(library, change);
       change.commit();
     }

@@ -42,7 +42,7 @@ class ChangingProcessesTest {
       assertEquals("staged", new String(holder.getInputStream().readNBytes(6), UTF_8));
       LibraryFolder other =
           LibraryFolder.open(library.path(), Duration.ofMillis(50), Clock.systemUTC());
-      String said = refusal(other::change);
+      String said = refusal(() -> other.change("a test"));
       assertTrue(said.contains("somebody else is writing to this library: process "), said);
       assertTrue(said.contains(Long.toString(holder.pid())), said);
       assertEquals(6, other.scan().size());
@@ -79,7 +79,7 @@ class ChangingProcessesTest {
             }
           };
       LibraryFolder library = LibraryFolder.open(Path.of(args[0]));
-      try (ChangeSet change = library.change(steps)) {
+      try (ChangeSet change = library.change("a test", steps)) {
         Changed.stage(library, change);
         if (last < 0) {
           System.out.print("staged");
@@ -116,7 +116,7 @@ class ChangingProcessesTest {
     public static void main(String[] args) {
       LibraryFolder library = LibraryFolder.open(Path.of(args[0]));
       for (int count = 1; count <= Integer.parseInt(args[1]); count++) {
-        try (ChangeSet change = library.change()) {
+        try (ChangeSet change = library.change("a test")) {
           Stored<Mine> mine = library.readMine();
           Mine.Untraced word = new Mine.Untraced("w" + count, Optional.empty(), Optional.empty());
           change.save(mine, new Mine(List.of(), List.of(), List.of(), List.of(word)));
@@ -156,7 +156,7 @@ class ChangingProcessesTest {
   static final class Large {
     public static void main(String[] args) {
       LibraryFolder library = LibraryFolder.open(Path.of(args[0]));
-      try (ChangeSet change = library.change()) {
+      try (ChangeSet change = library.change("a test")) {
         for (int i = 0; i < Integer.parseInt(args[1]); i++) {
           change.add(Changed.work("large-" + i, "long ".repeat(50_000)));
         }

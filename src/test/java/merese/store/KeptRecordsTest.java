@@ -36,7 +36,7 @@ class KeptRecordsTest {
             List.of(
                 new ReceivedRecord.Field("entryset", "quenby-1949, tressick-1954"),
                 new ReceivedRecord.Field("note", "")));
-    try (ChangeSet change = library.change()) {
+    try (ChangeSet change = library.change("a test")) {
       change.save(library.readKept(), List.of(Changed.preamble(), set));
       change.commit();
     }

@@ -87,7 +87,7 @@ public final class AatLinks {
           .computeIfAbsent(link.id(), id -> new ArrayList<>())
           .add(new Match(link.kind(), AatTerms.ADDRESS + link.to().aatId()));
     }
-    try (ChangeSet set = folder.change()) {
+    try (ChangeSet set = folder.change("links to the Art & Architecture Thesaurus")) {
       for (Stored<VocabularyFile> file : vocabulary.files) {
         List<Concept> concepts = new ArrayList<>();
         for (Concept concept : file.value().concepts()) {

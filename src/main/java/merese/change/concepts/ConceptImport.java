@@ -84,7 +84,7 @@ public final class ConceptImport {
   /** Writes everything, or nothing where it fails. */
   public ConceptResult apply() {
     Optional<String> mend = Optional.empty();
-    try (ChangeSet set = folder.change()) {
+    try (ChangeSet set = folder.change("import of concepts")) {
       changes.save(set);
       StringBuilder triples = new StringBuilder();
       for (Refused one : refused) {

@@ -302,7 +302,7 @@ public final class SourceImport implements Receiver {
    */
   public ImportResult apply(IntConsumer progress) {
     List<String> mend = new ArrayList<>();
-    try (ChangeSet changes = folder.change()) {
+    try (ChangeSet changes = folder.change("import of sources")) {
       int ready = 0;
       for (Draft draft : drafts.values()) {
         progress.accept(++ready);

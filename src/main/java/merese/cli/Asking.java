@@ -1,0 +1,93 @@
+package merese.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Questions to the person at the terminal, and their answers, a line each. The questions go to the
+ * error stream, so that what is piped on is the answer alone. One for a command: it reads ahead.
+ */
+final class Asking {
+  private final Context context;
+  private final BufferedReader lines;
+
+  private Asking(Context context) {
+    this.context = context;
+    this.lines =
+        new BufferedReader(new InputStreamReader(context.in(), StandardCharsets.UTF_8), 256);
+  }
+
+  /** Empty where nobody is there who could answer, as in a script. */
+  static Optional<Asking> of(Context context) {
+    boolean somebody =
+        context.environment().getOrDefault(Screen.TERMINALS, "").contains("in")
+            && context.errorScreen().terminal();
+    return somebody ? Optional.of(new Asking(context)) : Optional.empty();
+  }
+
+  /** Says something to whoever is asked. */
+  void say(String text) {
+    Page page = new Page(context.err(), context.errorScreen());
+    page.text(text);
+  }
+
+  /**
+   * What is typed after a question, without the blanks around it; "" for just Return.
+   *
+   * @throws CommandException where the input ends, as by Ctrl-D
+   */
+  String line(String question) {
+    PrintWriter err = context.err();
+    err.print(question + " ");
+    err.flush();
+    try {
+      String typed = lines.readLine();
+      if (typed == null) {
+        err.println();
+        throw new CommandException("the input ended before all was answered; nothing was written");
+      }
+      return typed.strip();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Whether the answer is yes; asked again until it is y or n. */
+  boolean yes(String question) {
+    while (true) {
+      String typed = line(question + " [y/n]").toLowerCase(java.util.Locale.ROOT);
+      if (typed.equals("y") || typed.equals("yes")) {
+        return true;
+      } else if (typed.equals("n") || typed.equals("no")) {
+        return false;
+      }
+    }
+  }
+
+  /**
+   * The one that is chosen by its number.
+   *
+   * @return its place in the list, from 0
+   */
+  int choice(String question, List<String> choices) {
+    say(question);
+    Page page = new Page(context.err(), context.errorScreen());
+    for (int i = 0; i < choices.size(); i++) {
+      page.hanging("  " + (i + 1) + "  ", choices.get(i));
+    }
+    while (true) {
+      String typed = line("Which [1-" + choices.size() + "]?");
+      for (int i = 0; i < choices.size(); i++) {
+        if (typed.equals(Integer.toString(i + 1))) {
+          return i;
+        }
+      }
+    }
+  }
+}
