@@ -239,8 +239,19 @@ public final class ChangeSet implements AutoCloseable {
         Disk.replace(file, first.bytes());
       }
     } catch (LibraryException e) {
-      forget(entry, e);
+      if (!isMade(file, change)) {
+        forget(entry, e);
+      }
       throw e;
+    }
+  }
+
+  /** Whether a change that failed is in the file all the same. */
+  private static boolean isMade(Path file, FileChange change) {
+    try {
+      return !Hash.of(Disk.readIfThere(file)).equals(change.was());
+    } catch (LibraryException e) {
+      return true;
     }
   }
 
@@ -290,12 +301,23 @@ public final class ChangeSet implements AutoCloseable {
     boolean decided = state == State.DECIDED;
     state = State.CLOSED;
     try {
-      if (!decided || !new Journal(library.path(), steps).isThere()) {
+      if (!decided) {
         Staging.discard(library.path());
+      } else if (!new Journal(library.path(), steps).isThere()) {
+        discardQuietly();
       }
     } finally {
       lock.setChanging(false);
       lock.close();
+    }
+  }
+
+  /** The change is made: that its traces cannot be removed is for the next writer. */
+  private void discardQuietly() {
+    try {
+      Staging.discard(library.path());
+    } catch (LibraryException e) {
+      return;
     }
   }
 

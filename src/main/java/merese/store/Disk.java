@@ -100,18 +100,20 @@ final class Disk {
     Path temporary = temporaryFor(file);
     try {
       createFolders(file.getParent());
-      try {
-        write(temporary, bytes);
-        copyPermissions(file, temporary);
-        Files.move(
-            temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(temporary);
-      }
-      forceFolder(file.getParent());
+      write(temporary, bytes);
+      copyPermissions(file, temporary);
+      Files.move(
+          temporary, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     } catch (IOException e) {
-      throw unwritable(file, e);
+      LibraryException failure = unwritable(file, e);
+      try {
+        Files.deleteIfExists(temporary);
+      } catch (IOException left) {
+        failure.addSuppressed(left); // hidden, so nothing to a reader
+      }
+      throw failure;
     }
+    forceFolder(file.getParent());
   }
 
   /** Deletes a file so that it stays deleted. */
@@ -175,10 +177,16 @@ final class Disk {
 
   /** Makes a rename last; where a system cannot open a folder, it has no need of it. */
   static void forceFolder(Path folder) {
-    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+    FileChannel opened;
+    try {
+      opened = FileChannel.open(folder, StandardOpenOption.READ);
+    } catch (IOException e) {
+      return; // Windows refuses to open folders and keeps their entries safe itself.
+    }
+    try (FileChannel channel = opened) {
       channel.force(true);
     } catch (IOException e) {
-      // Windows refuses to open folders and keeps their entries safe itself.
+      throw failure(folder, "was written to, but the disk does not confirm that it will last", e);
     }
   }
 
