@@ -23,6 +23,9 @@ import merese.model.Work;
  * right.
  */
 public final class LibraryFolder {
+  /** The size in bytes from which a file is not read, but taken for a mistake. */
+  public static final long LARGEST_FILE = Disk.LARGEST;
+
   private static final Duration PATIENCE = Duration.ofSeconds(10);
 
   private final Path root;
@@ -98,6 +101,11 @@ public final class LibraryFolder {
   /** What the library says of itself; a format that this program does not know is refused. */
   public LibrarySettings settings() {
     return storedSettings().value();
+  }
+
+  /** What a library says of itself that says nothing else. */
+  public static LibrarySettings usualSettings() {
+    return LibraryMaker.settings("Library");
   }
 
   /** As it was when it was first asked for. */
