@@ -31,8 +31,7 @@ record Context(
 
   /** The same with the file as the user would type it, so that it can be opened by a click. */
   Problem fromHere(Problem problem) {
-    Path here = workingDirectory;
-    Path file = problem.file().startsWith(here) ? here.relativize(problem.file()) : problem.file();
+    Path file = fromHere(problem.file());
     return new Problem(
         file,
         problem.line(),
@@ -41,6 +40,11 @@ record Context(
         problem.what(),
         problem.remedy(),
         problem.severity());
+  }
+
+  /** A path as the user would type it. */
+  Path fromHere(Path path) {
+    return path.startsWith(workingDirectory) ? workingDirectory.relativize(path) : path;
   }
 
   Progress progress() {

@@ -15,9 +15,6 @@ final class IncompleteText {
   private IncompleteText() {}
 
   static void print(Context context, List<Shortfall> shortfalls) {
-    if (shortfalls.isEmpty()) {
-      return;
-    }
     if (context.screen().terminal() && context.errorScreen().terminal()) {
       context.err().println();
     }

@@ -33,7 +33,7 @@ abstract class LibraryCommand extends Command {
   /** Below the answer, where it is not scrolled away, and below an error that it may explain. */
   @Override
   final void afterwards() {
-    if (shelf != null) {
+    if (shelf != null && !shelf.shortfalls().isEmpty()) {
       IncompleteText.print(context(), shelf.shortfalls());
     }
   }

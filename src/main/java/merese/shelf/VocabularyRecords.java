@@ -74,7 +74,9 @@ record VocabularyRecords(Map<String, VocabularyFile> facets, Map<String, List<Ho
       concepts.add(standIn(id)); // of two concepts of one id the first stands
     }
     List<Homonym> register = new ArrayList<>();
-    registers.values().forEach(register::addAll);
+    for (List<Homonym> homonyms : registers.values()) {
+      register.addAll(homonyms);
+    }
     return Thesaurus.of(all, concepts, register);
   }
 
