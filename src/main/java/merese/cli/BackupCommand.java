@@ -42,7 +42,7 @@ final class BackupCommand extends LibraryCommand {
             + context().fromHere(zip)
             + ": "
             + Page.many(written.files(), "file")
-            + " of "
+            + ", "
             + Progress.grouped(written.bytes())
             + " bytes"
             + ", in a zip of "

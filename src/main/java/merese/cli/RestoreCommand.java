@@ -34,10 +34,10 @@ final class RestoreCommand extends Command {
                 + context().fromHere(written.library())
                 + ": "
                 + Page.many(written.files(), "file")
-                + " of "
+                + ", "
                 + Progress.grouped(written.bytes())
                 + " bytes"
-                + ", each as the backup's sums say.");
+                + "; each is as the backup's sums say.");
     return ExitCode.DONE;
   }
 }

@@ -33,7 +33,7 @@ class BackupCommandTest {
         backup
             .out()
             .matches(
-                "Wrote shelf\\.zip: \\d+ files of [\\d,]+ bytes, in a zip of"
+                "Wrote shelf\\.zip: \\d+ files, [\\d,]+ bytes, in a zip of"
                     + " [\\d,]+ bytes\\. It was read back and is whole\\.\n"),
         backup.out());
     Ran restore = ask("restore", "shelf.zip", "again");
