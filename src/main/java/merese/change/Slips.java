@@ -1,7 +1,6 @@
 package merese.change;
 
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -20,6 +19,7 @@ import merese.model.Place.Medium;
 import merese.model.Place.Stance;
 import merese.model.QuotedText;
 import merese.model.Work;
+import merese.store.LibraryException;
 import merese.store.LibraryFolder;
 import merese.store.Problem;
 import merese.store.Problem.Severity;
@@ -96,7 +96,7 @@ final class Slips {
       return;
     }
     for (OwnObject.Photograph photograph : file.value().photographs()) {
-      if (!isThere(pictures, photograph.file())) {
+      if (!isThere(photograph.file())) {
         warn(
             file,
             Position.of(file.content(), "photographs", photograph.id(), photograph.file()),
@@ -107,11 +107,12 @@ final class Slips {
     }
   }
 
-  private static boolean isThere(Path folder, String name) {
+  /** One that would not be in the folder is the store's to report. */
+  private boolean isThere(String name) {
     try {
-      return Files.exists(folder.resolve(name));
-    } catch (InvalidPathException e) {
-      return false;
+      return Files.exists(folder.picture(name));
+    } catch (LibraryException e) {
+      return true;
     }
   }
 

@@ -1,6 +1,5 @@
 package merese.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import merese.change.LibraryCheck;
 import merese.change.LibraryCheck.Holdings;
@@ -21,25 +20,11 @@ final class CheckCommand extends LibraryCommand {
   int run() {
     LibraryCheck check = LibraryCheck.of(library());
     for (Problem problem : check.problems()) {
-      context().out().println(fromHere(problem));
+      context().out().println(context().fromHere(problem));
     }
     Page page = new Page(context().out(), context().screen());
     page.text(holdings(check.holdings()) + ": " + found(check) + ".");
     return check.errors() == 0 ? ExitCode.DONE : ExitCode.FAILED;
-  }
-
-  /** The same with the file as the user would type it, so that it can be opened by a click. */
-  private Problem fromHere(Problem problem) {
-    Path here = context().workingDirectory();
-    Path file = problem.file().startsWith(here) ? here.relativize(problem.file()) : problem.file();
-    return new Problem(
-        file,
-        problem.line(),
-        problem.column(),
-        problem.where(),
-        problem.what(),
-        problem.remedy(),
-        problem.severity());
   }
 
   private static String holdings(Holdings held) {

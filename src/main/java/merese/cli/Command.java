@@ -55,6 +55,9 @@ abstract class Command {
    */
   abstract int run() throws Exception;
 
+  /** What is to be said once {@link #run} has ended, however it did. */
+  void afterwards() {}
+
   final Context context() {
     return context;
   }

@@ -50,6 +50,8 @@ final class Commands {
           new Entry(Group.KEEP, "history", HistoryCommand.class),
           new Entry(Group.KEEP, "import", ImportCommand.class),
           new Entry(Group.KEEP, "check", CheckCommand.class),
+          new Entry(Group.KEEP, "backup", BackupCommand.class),
+          new Entry(Group.KEEP, "restore", RestoreCommand.class),
           new Entry(Group.KEEP, "merge", MergeCommand.class),
           new Entry(Group.KEEP, "split", SplitCommand.class),
           new Entry(Group.TOOL, "completion", CompletionCommand.class),

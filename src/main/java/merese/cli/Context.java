@@ -4,6 +4,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Map;
+import merese.store.Problem;
 
 /**
  * What a command may touch of the process that runs it.
@@ -26,6 +27,24 @@ record Context(
   /** A path as the user typed it, against the folder that the user is in. */
   Path resolve(Path typed) {
     return workingDirectory.resolve(typed).normalize();
+  }
+
+  /** The same with the file as the user would type it, so that it can be opened by a click. */
+  Problem fromHere(Problem problem) {
+    Path file = fromHere(problem.file());
+    return new Problem(
+        file,
+        problem.line(),
+        problem.column(),
+        problem.where(),
+        problem.what(),
+        problem.remedy(),
+        problem.severity());
+  }
+
+  /** A path as the user would type it. */
+  Path fromHere(Path path) {
+    return path.startsWith(workingDirectory) ? workingDirectory.relativize(path) : path;
   }
 
   Progress progress() {

@@ -12,6 +12,8 @@ abstract class LibraryCommand extends Command {
           "The library to use; without this, MERESE_LIBRARY or the folder library here.",
           "--library");
 
+  private Shelf shelf;
+
   LibraryCommand(Context context, String description, String... examples) {
     super(context, description, examples);
   }
@@ -24,6 +26,15 @@ abstract class LibraryCommand extends Command {
 
   /** The same with its index, brought up to date. */
   final Shelf openShelf() {
-    return Shelf.open(library(), new ShelfProgress(context()));
+    shelf = Shelf.open(library(), new ShelfProgress(context()));
+    return shelf;
+  }
+
+  /** Below the answer, where it is not scrolled away, and below an error that it may explain. */
+  @Override
+  final void afterwards() {
+    if (shelf != null && !shelf.shortfalls().isEmpty()) {
+      IncompleteText.print(context(), shelf.shortfalls());
+    }
   }
 }

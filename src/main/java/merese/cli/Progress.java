@@ -118,7 +118,7 @@ final class Progress implements AutoCloseable {
   }
 
   /** With a comma between thousands. */
-  private static String grouped(long number) {
+  static String grouped(long number) {
     StringBuilder digits = new StringBuilder(Long.toString(number));
     for (int at = digits.length() - 3; at > 0; at -= 3) {
       digits.insert(at, ',');

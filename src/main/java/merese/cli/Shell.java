@@ -65,6 +65,7 @@ final class Shell {
    * those in interfaces too old for the class-data archive.
    */
   private static int run(CommandLine command, Errors errors, Context context, String... args) {
+    Command asked = null;
     try {
       ParseResult words = command.parseArgs(args);
       while (words.hasSubcommand()) {
@@ -74,13 +75,19 @@ final class Shell {
         help(words.commandSpec().commandLine(), context.out(), context.screen());
         return ExitCode.DONE;
       }
-      return ((Command) words.commandSpec().userObject()).run();
+      asked = (Command) words.commandSpec().userObject();
+      return asked.run();
     } catch (ParameterException e) {
       return errors.wrongUse(e);
     } catch (Exception e) {
       return errors.failed(e, command.getCommandName());
     } catch (OutOfMemoryError e) {
       return errors.outOfMemory(command.getCommandName());
+    } finally {
+      if (asked != null) {
+        context.out().flush();
+        asked.afterwards();
+      }
     }
   }
 

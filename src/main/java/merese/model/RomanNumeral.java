@@ -13,6 +13,9 @@ final class RomanNumeral {
 
   private RomanNumeral() {}
 
+  /** More signs than any numeral has: mmmdccclxxxviii, 3888, has 15. */
+  private static final int LONGEST = 32;
+
   /** The length of the longest numeral, all in one case, that the word starts with; or 0. */
   static int lengthIn(String word) {
     if (word.isEmpty()) {
@@ -20,7 +23,8 @@ final class RomanNumeral {
     }
     boolean upper = Character.isUpperCase(word.charAt(0));
     int end = 0;
-    while (end < word.length() && isSign(word.charAt(end), upper)) {
+    int longest = Math.min(word.length(), LONGEST);
+    while (end < longest && isSign(word.charAt(end), upper)) {
       end++;
     }
     while (end > 0 && value(word.substring(0, end)) == 0) {

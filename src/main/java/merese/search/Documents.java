@@ -18,6 +18,12 @@ import org.apache.lucene.util.BytesRef;
 final class Documents {
   private static final String NONE = "";
 
+  /** A printed term of up to so many words is found by all runs of its words. */
+  private static final int WHOLE_TERM = 60;
+
+  /** One that is longer is no term, and is found by runs of so many. */
+  private static final int LONG_RUN = 6;
+
   private Documents() {}
 
   /** All that a file brings. */
@@ -71,10 +77,11 @@ final class Documents {
   private static Set<String> runs(List<List<String>> printed) {
     Set<String> runs = new HashSet<>();
     for (List<String> words : printed) {
+      int longest = words.size() <= WHOLE_TERM ? words.size() : LONG_RUN;
       for (int from = 0; from < words.size(); from++) {
         StringBuilder run = new StringBuilder(words.get(from));
         runs.add(run.toString());
-        for (String next : words.subList(from + 1, words.size())) {
+        for (String next : words.subList(from + 1, Math.min(words.size(), from + longest))) {
           runs.add(run.append(' ').append(next).toString());
         }
       }
@@ -137,6 +144,6 @@ final class Documents {
   }
 
   private static void add(Document document, String field, String value) {
-    document.add(new StringField(field, value, Store.NO));
+    document.add(new StringField(field, Fields.bounded(value), Store.NO));
   }
 }

@@ -91,6 +91,11 @@ final class Fields {
           CHECKED,
           WHOLE_SOURCE);
 
+  /** In chars, of which each has at most three bytes. */
+  private static final int LONGEST_TERM = 10_000;
+
+  private static final int CUT_TERM = 1_000;
+
   private Fields() {}
 
   static String unique(String edition, int order) {
@@ -101,9 +106,23 @@ final class Fields {
     return edition + '\n' + piece;
   }
 
+  /**
+   * A text as a term: Lucene takes none of more than 32,766 bytes, and a damaged or a strange file
+   * may have any. One that is longer than any real one is cut, and told from others by its hash.
+   */
+  static String bounded(String text) {
+    return text.length() <= LONGEST_TERM
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, CUT_TERM))
+            + '\n'
+            + text.length()
+            + '\n'
+            + text.hashCode();
+  }
+
   /** A field and a text in it, as one string that sorts by field. */
   static String term(String field, String text) {
-    return field + '\0' + text;
+    return field + '\0' + bounded(text);
   }
 
   static String nameOf(String term) {

@@ -281,7 +281,7 @@ final class FindLucene {
   }
 
   private static Query term(String field, String value) {
-    return new TermQuery(new Term(field, value));
+    return new TermQuery(new Term(field, Fields.bounded(value)));
   }
 
   private static Query each(List<Query> queries, Occur occur) {

@@ -122,7 +122,8 @@ public final class IndexUpdate implements Closeable {
 
   /** Puts a note in the place of the one with the same edition and order. */
   public void replace(String file, IndexedNote note) {
-    Term unique = new Term(Fields.UNIQUE, Fields.unique(note.edition(), note.order()));
+    Term unique =
+        new Term(Fields.UNIQUE, Fields.bounded(Fields.unique(note.edition(), note.order())));
     writing(() -> writer.updateDocument(unique, Documents.note(file, note)));
   }
 

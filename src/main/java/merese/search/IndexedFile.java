@@ -1,5 +1,6 @@
 package merese.search;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,6 +12,18 @@ public record IndexedFile(
     List<IndexedCheck> checks,
     List<IndexedLabels> labels,
     List<IndexedRecord> records) {
+
+  /** Whatever stands whole in a file, and no sources. */
+  public static IndexedFile of(FileStamp stamp, List<IndexedRecord> records) {
+    return new IndexedFile(stamp, List.of(), List.of(), List.of(), List.of(), records);
+  }
+
+  /** The same with more that stands whole. */
+  public IndexedFile with(List<IndexedRecord> more) {
+    List<IndexedRecord> all = new ArrayList<>(records);
+    all.addAll(more);
+    return new IndexedFile(stamp, sources, notes, checks, labels, all);
+  }
 
   /**
    * An edition.

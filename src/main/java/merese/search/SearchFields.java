@@ -51,9 +51,9 @@ final class SearchFields {
     fields.forEach((field, texts) -> document.add(words(field, texts)));
     document.add(new Field(Fields.ALL, new WeightedWords(all), WEIGHTED));
     document.add(new StringField(Fields.FOUND, kind.code(), Store.NO));
-    document.add(new StringField(Fields.EDITION, edition, Store.NO));
+    document.add(new StringField(Fields.EDITION, Fields.bounded(edition), Store.NO));
     for (String concept : by.about()) {
-      document.add(new StringField(Fields.ABOUT, concept, Store.NO));
+      document.add(new StringField(Fields.ABOUT, Fields.bounded(concept), Store.NO));
     }
     by.year().ifPresent(y -> document.add(new StringField(Fields.YEAR, year(y), Store.NO)));
     by.kind().ifPresent(k -> document.add(new StringField(Fields.KIND, k, Store.NO)));

@@ -2,6 +2,7 @@ package merese.shelf;
 
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,17 +21,22 @@ import merese.store.LibraryFolder;
  *     alone will tell
  */
 record Changes(List<LibraryFile> changed, List<String> removed, List<FileStamp> settled) {
+  /** The path under which the index keeps what is wrong between the files of the vocabulary. */
+  static final String WHOLE_VOCABULARY = "vocabulary";
 
   static Changes since(Map<String, FileStamp> stamps, LibraryFolder folder, Clock clock) {
     List<LibraryFile> changed = new ArrayList<>();
     List<FileStamp> settled = new ArrayList<>();
     Set<String> removed = new TreeSet<>(stamps.keySet());
+    removed.remove(WHOLE_VOCABULARY);
     for (LibraryFile file : indexed(folder)) {
       removed.remove(file.relative());
       FileStamp stamp = stamps.get(file.relative());
       if (stamp == null || !isSame(stamp, file)) {
         changed.add(file);
-      } else if (!stamp.settled() && LibraryReading.isSettled(file, clock)) {
+      } else if (!stamp.settled()
+          && !stamp.hash().isEmpty()
+          && LibraryReading.isSettled(file, clock)) {
         settled.add(stamp.asSettled());
       }
     }
@@ -44,10 +50,23 @@ record Changes(List<LibraryFile> changed, List<String> removed, List<FileStamp> 
     return files;
   }
 
+  /** The same with files that are to be read again for another reason. */
+  Changes with(Set<String> more, LibraryFolder folder) {
+    Set<String> known = paths();
+    List<LibraryFile> all = new ArrayList<>(changed);
+    for (LibraryFile file : indexed(folder)) {
+      if (more.contains(file.relative()) && !known.contains(file.relative())) {
+        all.add(file);
+      }
+    }
+    Collections.sort(all);
+    return new Changes(all, removed, settled);
+  }
+
   /** A file whose time could not settle it is compared by its bytes. */
   private static boolean isSame(FileStamp stamp, LibraryFile file) {
     return stamp.sameAs(file.size(), file.modified())
-        && (stamp.settled() || stamp.hash().equals(LibraryReading.hash(file.path())));
+        && (stamp.settled() || stamp.hash().equals(LibraryReading.hash(file)));
   }
 
   boolean none() {
@@ -68,6 +87,13 @@ record Changes(List<LibraryFile> changed, List<String> removed, List<FileStamp> 
     Set<String> paths = new HashSet<>(removed);
     changed.forEach(f -> paths.add(f.relative()));
     return paths;
+  }
+
+  /** Whether a path is that of a file that defines concepts. */
+  static boolean isFacet(String path) {
+    return isVocabulary(path)
+        && !path.equals("vocabulary/homonyms.json")
+        && !path.equals("vocabulary/characters.json");
   }
 
   private static boolean isVocabulary(String path) {

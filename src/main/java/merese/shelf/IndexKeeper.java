@@ -4,6 +4,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -12,9 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import merese.model.Check;
 import merese.model.Concept;
-import merese.model.Edition;
 import merese.model.Facet;
 import merese.model.Note;
 import merese.model.Work;
@@ -25,9 +25,7 @@ import merese.search.Hits.SourceHit;
 import merese.search.IndexBusyException;
 import merese.search.IndexDamagedException;
 import merese.search.IndexUpdate;
-import merese.search.IndexedFile;
 import merese.search.NoteIndex;
-import merese.shelf.LibraryReading.Read;
 import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
@@ -41,6 +39,7 @@ import merese.vocabulary.Thesaurus;
 final class IndexKeeper {
   private static final String FIRST = "there is no index yet";
   private static final String OTHER_WORDS = "the words that a facet's labels may lack have changed";
+  private static final String ONE_NAME = "two files of the library have come to share a name";
   private static final String DAMAGED = "the index was damaged or unfinished";
   private static final String OTHER_VERSION =
       "the index was made by another version of this program";
@@ -152,13 +151,15 @@ final class IndexKeeper {
     if (changes.none()) {
       return settle(index, changes.settled());
     }
-    boolean done;
+    Optional<String> tooMuch;
+    VocabularyRecords before;
     try (index) {
-      done = update(index, changes);
+      tooMuch = update(index, changes);
+      before = tooMuch.isPresent() ? VocabularyRecords.of(index) : VocabularyRecords.none();
     } catch (IndexDamagedException e) {
       return build(DAMAGED);
     }
-    return done ? NoteIndex.open(place) : build(OTHER_WORDS);
+    return tooMuch.isEmpty() ? NoteIndex.open(place) : build(tooMuch.get(), before);
   }
 
   /**
@@ -185,18 +186,22 @@ final class IndexKeeper {
   }
 
   private NoteIndex build(String why) {
+    return build(why, VocabularyRecords.none());
+  }
+
+  /**
+   * @param before what the vocabulary said when it was last read, as far as that is known
+   */
+  private NoteIndex build(String why, VocabularyRecords before) {
     IndexUpdate.requireFree(place);
     watcher.building(why);
-    LibraryReading reading = new LibraryReading(folder, clock);
+    LibraryReading reading = new LibraryReading(clock);
     List<LibraryFile> files = Changes.indexed(folder);
     watcher.start(files.size());
-    VocabularyReading vocabulary = VocabularyReading.of(folder, reading, files);
-    reading.throwProblems();
+    VocabularyReading vocabulary = VocabularyReading.of(folder, reading, files, before);
     try (IndexUpdate update = IndexUpdate.fromNothing(place)) {
       vocabulary.files().forEach(update::replace);
-      Set<String> editions = new HashSet<>();
-      others(reading, files, update, vocabulary.thesaurus(), editions);
-      reading.throwProblems();
+      new OtherFiles(folder, reading, vocabulary).index(files, update, watcher);
       update.commit();
     }
     watcher.end();
@@ -204,39 +209,110 @@ final class IndexKeeper {
     return NoteIndex.open(place);
   }
 
-  /** Returns false where nothing less than a new index will do. */
-  private boolean update(NoteIndex index, Changes changes) {
-    LibraryReading reading = new LibraryReading(folder, clock);
-    watcher.start(changes.changed().size());
-    Thesaurus before = VocabularyRecords.thesaurus(index);
+  /** Returns why nothing less than a new index will do; empty where it is up to date now. */
+  private Optional<String> update(NoteIndex index, Changes found) {
+    LibraryReading reading = new LibraryReading(clock);
+    watcher.start(found.changed().size());
+    VocabularyRecords before = VocabularyRecords.of(index);
+    Thesaurus old = before.thesaurus();
+    List<Shortfall> known = shortfalls(index, folder);
     VocabularyReading vocabulary =
-        changes.touchVocabulary()
-            ? VocabularyReading.changed(folder, reading, changes, before)
-            : VocabularyReading.unchanged(before);
-    reading.throwProblems();
-    if (!optionalWords(before).equals(optionalWords(vocabulary.thesaurus()))) {
-      return false;
+        found.touchVocabulary()
+            ? VocabularyReading.changed(folder, reading, found, before, known)
+            : VocabularyReading.unchanged(before, known);
+    Thesaurus now = vocabulary.thesaurus();
+    if (!optionalWords(old).equals(optionalWords(now))) {
+      return Optional.of(OTHER_WORDS);
     }
+    Changes changes = withDependent(index, found, known, old, now);
     int again = 0;
     try (IndexUpdate update = IndexUpdate.of(place)) {
       changes.removed().forEach(update::remove);
       vocabulary.files().forEach(update::replace);
       if (changes.touchVocabulary()) {
-        again = notesAgain(index, before, vocabulary.thesaurus(), changes, update, reading);
-        ownAgain(index, vocabulary.thesaurus(), changes, update);
+        again = notesAgain(index, old, now, changes, update);
+        ownAgain(index, now, changes, update);
       }
-      others(
-          reading,
-          changes.changed(),
-          update,
-          vocabulary.thesaurus(),
-          editionsElsewhere(index, changes));
-      reading.throwProblems();
+      OtherFiles others = new OtherFiles(folder, reading, vocabulary).beside(index, changes);
+      if (!others.index(changes.changed(), update, watcher)) {
+        return Optional.of(ONE_NAME);
+      }
       update.commit();
     }
     watcher.end();
     report = new UpToDate(Optional.empty(), reading.opened(), changes.removed(), again);
-    return true;
+    return Optional.empty();
+  }
+
+  /** What is wrong with the files that an index was made from. */
+  static List<Shortfall> shortfalls(NoteIndex index, LibraryFolder folder) {
+    List<Shortfall> shortfalls = new ArrayList<>();
+    for (RecordHit hit : index.recordHits(RecordTypes.SHORTFALL)) {
+      shortfalls.add(PackedShortfall.unpack(hit, folder));
+    }
+    return shortfalls;
+  }
+
+  /**
+   * Adds the files that did not change and are to be read again nevertheless: those left out for
+   * what other files have, and, after a change of the vocabulary, those that name a concept that
+   * was not there or is not there any more.
+   */
+  private Changes withDependent(
+      NoteIndex index, Changes changes, List<Shortfall> known, Thesaurus old, Thesaurus now) {
+    Set<String> again = new HashSet<>();
+    for (Shortfall shortfall : known) {
+      if (shortfall.effect() == Shortfall.Effect.REPEATS) {
+        again.add(shortfall.file());
+      }
+    }
+    if (changes.touchVocabulary()) {
+      for (RecordHit hit : index.recordHits(RecordTypes.UNDEFINED)) {
+        again.add(hit.file());
+      }
+      Set<String> gone = new TreeSet<>();
+      old.concepts().forEach(c -> gone.add(c.id()));
+      now.concepts().forEach(c -> gone.remove(c.id()));
+      if (!gone.isEmpty()) {
+        addNaming(gone, index, again);
+      }
+    }
+    return again.isEmpty() ? changes : changes.with(again, folder);
+  }
+
+  /** Adds the files that name one of some concepts. */
+  private static void addNaming(Set<String> concepts, NoteIndex index, Set<String> files) {
+    for (NoteHit hit : index.notesDependingOn(concepts)) {
+      if (names(NamedConcepts.of(PackedNote.unpack(hit.payload()).note()), concepts)) {
+        files.add(hit.file());
+      }
+    }
+    Set<String> checked = new HashSet<>();
+    index.checks(concepts).forEach(hit -> checked.add(hit.edition()));
+    for (SourceHit hit : index.sources()) {
+      if (checked.contains(hit.edition())) {
+        files.add(hit.file());
+      }
+    }
+    for (RecordHit hit : index.recordHits(RecordTypes.MINE)) {
+      if (names(NamedConcepts.of(PackedMine.unpack(hit.payload())), concepts)) {
+        files.add(hit.file());
+      }
+    }
+    for (RecordHit hit : index.recordHits(RecordTypes.OBJECT)) {
+      if (names(NamedConcepts.of(PackedMine.unpackObject(hit.payload())), concepts)) {
+        files.add(hit.file());
+      }
+    }
+    for (RecordHit hit : index.recordHits(RecordTypes.CHARACTERS)) {
+      if (names(NamedConcepts.of(PackedCharacters.unpack(hit.payload())), concepts)) {
+        files.add(hit.file());
+      }
+    }
+  }
+
+  private static boolean names(Set<String> named, Set<String> concepts) {
+    return !Collections.disjoint(named, concepts);
   }
 
   /** What the forms of every label and of every printed term depend on. */
@@ -250,90 +326,11 @@ final class IndexKeeper {
     return words;
   }
 
-  private static Set<String> editionsElsewhere(NoteIndex index, Changes changes) {
-    Set<String> editions = new HashSet<>();
-    for (SourceHit hit : index.sources()) {
-      if (!changes.concerns(hit.file())) {
-        editions.add(hit.edition());
-      }
-    }
-    return editions;
-  }
-
-  /** Indexes the files that are not of the vocabulary. */
-  private void others(
-      LibraryReading reading,
-      List<LibraryFile> files,
-      IndexUpdate update,
-      Thesaurus thesaurus,
-      Set<String> editions) {
-    ForIndex maker = new ForIndex(thesaurus);
-    int done = 0;
-    boolean sound = true;
-    for (LibraryFile file : files) {
-      Optional<IndexedFile> made =
-          switch (file.kind()) {
-            case WORK -> {
-              Optional<Read<Work>> read = reading.read(file, folder::readWork);
-              sound &= read.isEmpty() || isSound(file, read.get().value(), thesaurus, editions);
-              yield read.map(r -> maker.work(r.stamp(), r.value()));
-            }
-            case OBJECT ->
-                reading.read(file, folder::readObject).map(r -> maker.object(r.stamp(), r.value()));
-            case MINE ->
-                reading
-                    .read(file, path -> folder.readMine())
-                    .map(r -> maker.mine(r.stamp(), r.value()));
-            case SETTINGS ->
-                reading
-                    .read(file, path -> folder.storedSettings())
-                    .map(r -> ForIndex.settings(r.stamp()));
-            case CHARACTERS ->
-                reading
-                    .read(file, path -> folder.readCharacters())
-                    .map(r -> ForIndex.characters(r.stamp(), r.value()));
-            case VOCABULARY, HOMONYMS, RECEIVED -> Optional.empty();
-          };
-      made.ifPresent(update::replace);
-      watcher.at(++done);
-    }
-    if (!sound) {
-      reading.contradiction();
-    }
-  }
-
-  /** Whether a work can stand beside the others: what would make answers wrong is found here. */
-  private static boolean isSound(
-      LibraryFile file, Work work, Thesaurus thesaurus, Set<String> editions) {
-    boolean sound = work.id().equals(file.name());
-    for (Edition edition : work.editions()) {
-      sound &= editions.add(edition.key());
-      for (Note note : edition.notes()) {
-        sound &=
-            note.namings().stream()
-                .allMatch(n -> n.concept().isEmpty() || isKnown(thesaurus, n.concept().get()));
-      }
-      for (Check check : edition.checks()) {
-        sound &= isKnown(thesaurus, check.concept());
-      }
-    }
-    return sound;
-  }
-
-  private static boolean isKnown(Thesaurus thesaurus, String concept) {
-    return thesaurus.concept(concept).isPresent();
-  }
-
   /**
    * Makes again the notes, of files that did not change, which a change of the vocabulary moves.
    */
   private int notesAgain(
-      NoteIndex index,
-      Thesaurus before,
-      Thesaurus after,
-      Changes changes,
-      IndexUpdate update,
-      LibraryReading reading) {
+      NoteIndex index, Thesaurus before, Thesaurus after, Changes changes, IndexUpdate update) {
     Set<String> changed = changedConcepts(before, after);
     if (changed.isEmpty() && before.register().equals(after.register())) {
       return 0;
@@ -341,20 +338,13 @@ final class IndexKeeper {
     ForIndex maker = new ForIndex(after);
     Map<String, Work> works = new HashMap<>();
     int again = 0;
-    boolean sound = true;
     for (NoteHit hit : index.notesDependingOn(changed)) {
       if (!changes.concerns(hit.file())) {
         Note note = PackedNote.unpack(hit.payload()).note();
-        sound &=
-            note.namings().stream()
-                .allMatch(n -> n.concept().isEmpty() || isKnown(after, n.concept().get()));
         Work work = works.computeIfAbsent(hit.edition(), e -> Shelf.whole(index, e));
         update.replace(hit.file(), maker.note(work, hit.edition(), hit.order(), note));
         again++;
       }
-    }
-    if (!sound) {
-      reading.contradiction();
     }
     return again;
   }

@@ -19,10 +19,7 @@ import merese.store.LibraryFolder;
 import merese.store.Problem;
 import merese.store.Stored;
 
-/**
- * Reads files of a library for the index, remembers which, and gathers what is wrong in them so
- * that a user sees it all at once.
- */
+/** Reads files of a library for the index and remembers which; a file may be damaged. */
 final class LibraryReading {
   /**
    * A file that changed less than this before it was read may change again without its time
@@ -30,57 +27,58 @@ final class LibraryReading {
    */
   private static final long STEP = 2_000_000_000L;
 
-  private final LibraryFolder folder;
   private final Clock clock;
   private final List<String> opened = new ArrayList<>();
-  private final List<Problem> problems = new ArrayList<>();
 
-  LibraryReading(LibraryFolder folder, Clock clock) {
-    this.folder = folder;
+  LibraryReading(Clock clock) {
     this.clock = clock;
   }
 
-  /** A file's value with its stamp. */
-  record Read<T>(FileStamp stamp, T value) {}
+  /**
+   * What was read of a file.
+   *
+   * @param value empty where the file cannot be read
+   * @param problems why it cannot be read; none where it can
+   */
+  record Read<T>(FileStamp stamp, Optional<T> value, List<Problem> problems) {
+    /** The same with a value to use where there is none; null for none. */
+    Read<T> orElse(T known) {
+      return new Read<>(stamp, value.or(() -> Optional.ofNullable(known)), problems);
+    }
+  }
 
-  /** Reads a file; empty where it has problems, which are kept. */
-  <T> Optional<Read<T>> read(LibraryFile file, Function<Path, Stored<T>> reader) {
+  /**
+   * Reads a file.
+   *
+   * @throws LibraryException only where a newer program made the library
+   */
+  <T> Read<T> read(LibraryFile file, Function<Path, Stored<T>> reader) {
     opened.add(file.relative());
     boolean settled = isSettled(file, clock);
     try {
-      Stored<T> stored = reader.apply(file.path());
-      return Optional.of(
-          new Read<>(
-              new FileStamp(
-                  file.relative(), file.size(), file.modified(), hash(stored.content()), settled),
-              stored.value()));
+      return stamped(file, settled, reader.apply(file.path()));
     } catch (LibraryException e) {
-      problems.addAll(e.problems());
-      return Optional.empty();
-    }
-  }
-
-  /** The library contradicts itself: its own check says where. */
-  void contradiction() {
-    for (Problem problem : folder.check()) {
-      if (problem.severity() == Problem.Severity.ERROR && !problems.contains(problem)) {
-        problems.add(problem);
+      if (e.isOfNewerProgram()) {
+        throw e;
       }
     }
-  }
-
-  void add(Problem problem) {
-    problems.add(problem);
-  }
-
-  void throwProblems() {
-    if (!problems.isEmpty()) {
-      throw new LibraryException(problems);
+    // The hash is taken before the reading: what is mended in between then shows as a change.
+    String hash = hash(file);
+    try {
+      return stamped(file, settled, reader.apply(file.path()));
+    } catch (LibraryException e) {
+      FileStamp stamp =
+          new FileStamp(
+              file.relative(), file.size(), file.modified(), hash, settled && !hash.isEmpty());
+      return new Read<>(stamp, Optional.empty(), e.problems());
     }
   }
 
-  List<Problem> problems() {
-    return problems;
+  private static <T> Read<T> stamped(LibraryFile file, boolean settled, Stored<T> stored) {
+    FileStamp stamp =
+        new FileStamp(
+            file.relative(), file.size(), file.modified(), hash(stored.content()), settled);
+    return new Read<>(stamp, Optional.of(stored.value()), List.of());
   }
 
   List<String> opened() {
@@ -92,10 +90,16 @@ final class LibraryReading {
     return nanoseconds(clock.instant()) - file.modified() > STEP;
   }
 
-  /** The hash of a file's bytes; none that any file has where it cannot be read. */
-  static String hash(Path file) {
+  /**
+   * The hash of a file's bytes: "" where they cannot be read, so that it is tried again each time;
+   * a word that is none where they are too many to be looked at.
+   */
+  static String hash(LibraryFile file) {
+    if (file.size() > LibraryFolder.LARGEST_FILE) {
+      return "too large";
+    }
     try {
-      return hash(Files.readAllBytes(file));
+      return hash(Files.readAllBytes(file.path()));
     } catch (IOException e) {
       return "";
     }

@@ -15,5 +15,11 @@ final class RecordTypes {
 
   static final String OBJECT = "object";
 
+  /** What is wrong with a file, and what that means for answers. */
+  static final String SHORTFALL = "shortfall";
+
+  /** The id of a concept that a file names and none defines. */
+  static final String UNDEFINED = "undefined";
+
   private RecordTypes() {}
 }

@@ -45,6 +45,7 @@ public final class Shelf implements Lexicon, Closeable {
   private Mine mine;
   private List<OwnObject> objects;
   private Map<String, Source> sources;
+  private List<Shortfall> shortfalls = List.of();
   private final Map<String, Map<Integer, SourcedNote>> notes = new HashMap<>();
 
   private Shelf(LibraryFolder folder, Watcher watcher, Clock clock) {
@@ -54,9 +55,9 @@ public final class Shelf implements Lexicon, Closeable {
   }
 
   /**
-   * Opens a library.
+   * Opens a library. A file of it that cannot be read hides no other: {@link #shortfalls} has it.
    *
-   * @throws LibraryException where a file of it cannot be read or the library contradicts itself
+   * @throws LibraryException where its folders cannot be listed, or a newer program made it
    */
   public static Shelf open(LibraryFolder folder, Watcher watcher) {
     return open(folder, watcher, Clock.systemUTC());
@@ -77,6 +78,7 @@ public final class Shelf implements Lexicon, Closeable {
     objects = null;
     sources = null;
     notes.clear();
+    shortfalls = IndexKeeper.shortfalls(index, folder);
   }
 
   /**
@@ -99,14 +101,27 @@ public final class Shelf implements Lexicon, Closeable {
     return upToDate;
   }
 
+  /** The files that answers lack, or can't take as they stand, in the order of their paths. */
+  public List<Shortfall> shortfalls() {
+    return List.copyOf(shortfalls);
+  }
+
+  /** Those of the library; the usual ones where its file cannot be read. */
   public LibrarySettings settings() {
-    return folder.settings();
+    try {
+      return folder.settings();
+    } catch (LibraryException e) {
+      if (e.isOfNewerProgram()) {
+        throw e;
+      }
+      return LibraryFolder.usualSettings();
+    }
   }
 
   @Override
   public Thesaurus thesaurus() {
     if (thesaurus == null) {
-      thesaurus = VocabularyRecords.thesaurus(index);
+      thesaurus = VocabularyRecords.forAnswers(index);
     }
     return thesaurus;
   }

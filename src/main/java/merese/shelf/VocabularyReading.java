@@ -1,125 +1,174 @@
 package merese.shelf;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import merese.model.Concept;
-import merese.model.Facet;
 import merese.model.Homonym;
+import merese.search.FileStamp;
 import merese.search.IndexedFile;
+import merese.search.IndexedFile.IndexedRecord;
 import merese.shelf.LibraryReading.Read;
+import merese.shelf.Shortfall.Effect;
 import merese.store.LibraryFile;
 import merese.store.LibraryFile.Kind;
 import merese.store.LibraryFolder;
 import merese.store.Problem;
 import merese.store.VocabularyFile;
 import merese.vocabulary.SkosIntegrity;
+import merese.vocabulary.SkosIntegrity.Violation;
 import merese.vocabulary.Thesaurus;
 
 /**
- * The vocabulary as it stands now, with what has to be indexed of it. A vocabulary that breaks an
- * integrity condition of SKOS is a problem of the library.
+ * The vocabulary as it stands now, with what has to be indexed of it. A file that can't be read
+ * says what it said when it last could, where that is known; a vocabulary that breaks an integrity
+ * condition of SKOS is used all the same. Both are {@link Shortfall}s.
  */
 final class VocabularyReading {
-  private final Thesaurus thesaurus;
+  private final VocabularyRecords records;
+  private final boolean lacking;
   private final List<IndexedFile> files;
 
-  private VocabularyReading(Thesaurus thesaurus, List<IndexedFile> files) {
-    this.thesaurus = thesaurus;
+  private VocabularyReading(VocabularyRecords records, boolean lacking, List<IndexedFile> files) {
+    this.records = records;
+    this.lacking = lacking;
     this.files = files;
   }
 
   Thesaurus thesaurus() {
-    return thesaurus;
+    return records.thesaurus();
   }
 
-  /** The files of the vocabulary that were read. */
+  /** Whether concepts are missing because the file that defines them cannot be read. */
+  boolean lacking() {
+    return lacking;
+  }
+
+  /** What is to be indexed anew, one of them for the vocabulary as a whole. */
   List<IndexedFile> files() {
     return files;
   }
 
-  static VocabularyReading unchanged(Thesaurus thesaurus) {
-    return new VocabularyReading(thesaurus, List.of());
+  static VocabularyReading unchanged(VocabularyRecords records, List<Shortfall> known) {
+    return new VocabularyReading(records, isLacking(known), List.of());
   }
 
-  /** Reads all files of the vocabulary. */
+  /**
+   * Reads all files of the vocabulary.
+   *
+   * @param before what they last said, as far as it is known
+   */
   static VocabularyReading of(
-      LibraryFolder folder, LibraryReading reading, List<LibraryFile> files) {
-    return read(folder, reading, files, Thesaurus.of(List.of(), List.of(), List.of()));
+      LibraryFolder folder,
+      LibraryReading reading,
+      List<LibraryFile> files,
+      VocabularyRecords before) {
+    return read(folder, reading, files, VocabularyRecords.none(), before, List.of());
   }
 
   /** Reads the files that changed; what the others hold is known from the index. */
   static VocabularyReading changed(
-      LibraryFolder folder, LibraryReading reading, Changes changes, Thesaurus before) {
-    Set<String> gone = new HashSet<>();
-    for (Facet facet : before.facets()) {
-      if (changes.concerns(path(facet.id()))) {
-        gone.add(facet.id());
-      }
-    }
-    boolean registerStays = !changes.concerns(path("homonyms"));
-    Thesaurus kept =
-        Thesaurus.of(
-            before.facets().stream().filter(f -> !gone.contains(f.id())).toList(),
-            before.concepts().stream().filter(c -> !gone.contains(c.facet())).toList(),
-            registerStays ? before.register() : List.of());
-    return read(folder, reading, changes.changed(), kept);
+      LibraryFolder folder,
+      LibraryReading reading,
+      Changes changes,
+      VocabularyRecords before,
+      List<Shortfall> known) {
+    VocabularyRecords kept = new VocabularyRecords(before.facets(), before.registers());
+    kept.facets().keySet().removeIf(changes::concerns);
+    kept.registers().keySet().removeIf(changes::concerns);
+    List<Shortfall> stay = new ArrayList<>(known);
+    stay.removeIf(shortfall -> changes.concerns(shortfall.file()));
+    return read(folder, reading, changes.changed(), kept, before, stay);
   }
 
   private static VocabularyReading read(
-      LibraryFolder folder, LibraryReading reading, List<LibraryFile> files, Thesaurus kept) {
-    List<Facet> facets = new ArrayList<>(kept.facets());
-    List<Concept> concepts = new ArrayList<>(kept.concepts());
-    List<Homonym> register = new ArrayList<>(kept.register());
-    List<Read<VocabularyFile>> facetFiles = new ArrayList<>();
+      LibraryFolder folder,
+      LibraryReading reading,
+      List<LibraryFile> files,
+      VocabularyRecords kept,
+      VocabularyRecords before,
+      List<Shortfall> known) {
+    boolean lacking = isLacking(known);
+    List<Read<VocabularyFile>> facets = new ArrayList<>();
     List<Read<List<Homonym>>> registers = new ArrayList<>();
     for (LibraryFile file : files) {
       if (file.kind() == Kind.VOCABULARY) {
-        reading.read(file, folder::readVocabulary).ifPresent(facetFiles::add);
+        Read<VocabularyFile> read = reading.read(file, folder::readVocabulary);
+        facets.add(read.orElse(before.facets().get(file.relative())));
       } else if (file.kind() == Kind.HOMONYMS) {
-        reading.read(file, path -> folder.readHomonyms()).ifPresent(registers::add);
+        registers.add(reading.read(file, path -> folder.readHomonyms()));
       }
     }
-    for (Read<VocabularyFile> read : facetFiles) {
-      facets.add(read.value().facet());
-      concepts.addAll(read.value().concepts());
+    for (Read<VocabularyFile> read : facets) {
+      read.value().ifPresent(value -> kept.facets().put(read.stamp().path(), value));
+      lacking |= read.value().isEmpty();
     }
-    registers.forEach(read -> register.addAll(read.value()));
-    facets.sort(Comparator.comparing(f -> path(f.id())));
-    concepts.sort(Comparator.comparing(c -> path(c.facet())));
-    if (reading.problems().isEmpty()) {
-      requireIntegrity(folder, reading, facets, concepts, register);
+    for (Read<List<Homonym>> read : registers) {
+      read.value().ifPresent(value -> kept.registers().put(read.stamp().path(), value));
     }
-    Thesaurus thesaurus = Thesaurus.of(facets, concepts, register);
-    ForIndex maker = new ForIndex(thesaurus);
+    ForIndex maker = new ForIndex(kept.thesaurus());
     List<IndexedFile> indexed = new ArrayList<>();
-    facetFiles.forEach(read -> indexed.add(maker.vocabulary(read.stamp(), read.value())));
-    registers.forEach(read -> indexed.add(maker.homonyms(read.stamp(), read.value())));
-    return new VocabularyReading(thesaurus, indexed);
-  }
-
-  private static void requireIntegrity(
-      LibraryFolder folder,
-      LibraryReading reading,
-      List<Facet> facets,
-      List<Concept> concepts,
-      List<Homonym> register) {
-    for (SkosIntegrity.Violation violation : SkosIntegrity.check(facets, concepts, register)) {
-      reading.add(
-          new Problem(
-              folder.resolve("vocabulary"),
-              0,
-              0,
-              "",
-              violation.wrong() + " (" + violation.condition() + ")",
-              violation.remedy(),
-              Problem.Severity.ERROR));
+    for (Read<VocabularyFile> read : facets) {
+      indexed.add(
+          file(read, Effect.AS_IT_WAS, read.value().map(v -> maker.vocabulary(read.stamp(), v))));
     }
+    for (Read<List<Homonym>> read : registers) {
+      indexed.add(
+          file(read, Effect.UNREADABLE, read.value().map(v -> maker.homonyms(read.stamp(), v))));
+    }
+    indexed.add(whole(folder, kept, lacking));
+    return new VocabularyReading(kept, lacking, indexed);
   }
 
-  private static String path(String name) {
-    return "vocabulary/" + name + ".json";
+  /**
+   * @param effect where there are problems and there is something to index nevertheless
+   */
+  private static IndexedFile file(Read<?> read, Effect effect, Optional<IndexedFile> made) {
+    if (read.problems().isEmpty()) {
+      return made.orElseThrow();
+    }
+    Effect real = made.isPresent() ? effect : Effect.UNREADABLE;
+    return made.orElse(IndexedFile.of(read.stamp(), List.of()))
+        .with(List.of(PackedShortfall.record(real, read.problems())));
+  }
+
+  /** What is wrong between the files, and what they name and none defines. */
+  private static IndexedFile whole(
+      LibraryFolder folder, VocabularyRecords records, boolean lacking) {
+    Thesaurus thesaurus = records.thesaurus();
+    List<Problem> problems = new ArrayList<>();
+    List<merese.model.Concept> all = new ArrayList<>();
+    records.facets().values().forEach(file -> all.addAll(file.concepts()));
+    for (Violation violation : SkosIntegrity.check(thesaurus.facets(), all, thesaurus.register())) {
+      if (!lacking || violation.condition() != SkosIntegrity.Condition.UNKNOWN_CONCEPT) {
+        problems.add(
+            new Problem(
+                folder.resolve(Changes.WHOLE_VOCABULARY),
+                0,
+                0,
+                "",
+                violation.wrong() + " (" + violation.condition() + ")",
+                violation.remedy(),
+                Problem.Severity.ERROR));
+      }
+    }
+    Set<String> undefined =
+        new LinkedHashSet<>(NamedConcepts.of(thesaurus.concepts(), thesaurus.register()));
+    undefined.removeIf(id -> thesaurus.concept(id).isPresent());
+    List<IndexedRecord> found = new ArrayList<>(PackedShortfall.undefined(undefined));
+    if (!problems.isEmpty()) {
+      found.add(PackedShortfall.record(Effect.UNSOUND, problems));
+    }
+    return IndexedFile.of(new FileStamp(Changes.WHOLE_VOCABULARY, 0, 0, "", true), found);
+  }
+
+  private static boolean isLacking(List<Shortfall> known) {
+    for (Shortfall shortfall : known) {
+      if (shortfall.effect() == Effect.UNREADABLE && Changes.isFacet(shortfall.file())) {
+        return true;
+      }
+    }
+    return false;
   }
 }

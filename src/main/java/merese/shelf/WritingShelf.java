@@ -87,7 +87,7 @@ public final class WritingShelf implements Lexicon, Closeable {
   @Override
   public Thesaurus thesaurus() {
     if (thesaurus == null) {
-      thesaurus = VocabularyRecords.thesaurus(index);
+      thesaurus = VocabularyRecords.of(index).thesaurus();
     }
     return thesaurus;
   }

@@ -54,6 +54,11 @@ final class Consistency {
       if (first) {
         reading.value(new Fields(reading, null, top), codec(file.kind()));
         new Definitions(file, reading, ids).visit(top);
+        if (file.kind() == LibraryFile.Kind.OBJECT) {
+          for (Spot photograph : top.each("photographs")) {
+            new PictureFiles(library.path()).check(photograph, reading);
+          }
+        }
       } else {
         new References(reading, ids).visit(file.kind(), top);
       }

@@ -47,6 +47,11 @@ final class Ids {
     return result;
   }
 
+  /** Takes an id as met first in a file. */
+  void has(String id, String place) {
+    places.putIfAbsent(id, place);
+  }
+
   void lacksSome() {
     lacking = true;
   }

@@ -12,11 +12,22 @@ public final class LibraryException extends RuntimeException {
   public static final int SHOWN = 20;
 
   private final transient List<Problem> problems;
+  private final boolean newer;
 
   /** At least one problem is needed. */
   public LibraryException(List<Problem> problems) {
+    this(problems, false);
+  }
+
+  private LibraryException(List<Problem> problems, boolean newer) {
     super(message(problems));
     this.problems = List.copyOf(problems);
+    this.newer = newer;
+  }
+
+  /** That a newer program made the library: nothing of it may be taken for what it seems. */
+  static LibraryException ofNewerProgram(Problem problem) {
+    return new LibraryException(List.of(problem), true);
   }
 
   LibraryException(Problem problem) {
@@ -30,6 +41,11 @@ public final class LibraryException extends RuntimeException {
   /** All problems, in the order of the file; never empty. */
   public List<Problem> problems() {
     return problems;
+  }
+
+  /** Whether the library is refused as a whole, since a newer program made it. */
+  public boolean isOfNewerProgram() {
+    return newer;
   }
 
   private static String message(List<Problem> problems) {

@@ -26,6 +26,9 @@ import merese.model.Work;
  * right.
  */
 public final class LibraryFolder {
+  /** The size in bytes from which a file is not read, but taken for a mistake. */
+  public static final long LARGEST_FILE = Disk.LARGEST;
+
   private static final Duration PATIENCE = Duration.ofSeconds(10);
 
   private final Path root;
@@ -108,6 +111,11 @@ public final class LibraryFolder {
     return storedSettings().value();
   }
 
+  /** What a library says of itself that says nothing else. */
+  public static LibrarySettings usualSettings() {
+    return LibraryMaker.settings("Library");
+  }
+
   /** As it was when it was first asked for. */
   public Stored<LibrarySettings> storedSettings() {
     if (settings == null) {
@@ -182,6 +190,16 @@ public final class LibraryFolder {
     return bytes == null ? new Stored<>(absent, file, null, codec) : Stored.of(file, bytes, codec);
   }
 
+  /**
+   * Where a picture is, or belongs: the one way from the name of a picture in the data to a file.
+   *
+   * @param relative below the library's folder {@code pictures}, with "/"
+   * @throws LibraryException where the name, or a symbolic link on the way, leads out of the folder
+   */
+  public Path picture(String relative) {
+    return new PictureFiles(root).place(relative);
+  }
+
   /** The work of an id, wherever in {@code works} it is. */
   public Optional<Stored<Work>> findWork(String id) {
     return FileNames.isUsable(id) ? workFile(id).map(this::readWork) : Optional.empty();
@@ -189,10 +207,11 @@ public final class LibraryFolder {
 
   /** The user's own piece of a reference. */
   public Optional<Stored<OwnObject>> findObject(String ref) {
+    if (!FileNames.isUsable(ref)) {
+      return Optional.empty();
+    }
     Path file = root.resolve(FolderScan.OBJECTS).resolve(ref + FolderScan.ENDING);
-    return FileNames.isUsable(ref) && Files.exists(file)
-        ? Optional.of(readObject(file))
-        : Optional.empty();
+    return Files.exists(file) ? Optional.of(readObject(file)) : Optional.empty();
   }
 
   private Optional<Path> workFile(String id) {
@@ -225,7 +244,7 @@ public final class LibraryFolder {
   @SuppressWarnings("try")
   private <T> Stored<T> write(Stored<T> old, T value) {
     byte[] bytes = Saver.bytes(old, value);
-    try (LibraryLock lock = lock()) {
+    try (LibraryLock lock = writing()) {
       return Saver.write(old, value, bytes);
     }
   }
@@ -233,7 +252,7 @@ public final class LibraryFolder {
   /** A new file for a work; in a sub-folder where the library is large. */
   @SuppressWarnings("try")
   public Stored<Work> add(Work work) {
-    try (LibraryLock lock = lock()) {
+    try (LibraryLock lock = writing()) {
       TakenNames names = TakenNames.of(root);
       names.claim(FolderScan.WORKS, work.id());
       return write(new Stored<>(work, names.placeOf(work.id(), 1), null, WorkCodec.WORK), work);
@@ -257,7 +276,7 @@ public final class LibraryFolder {
 
   @SuppressWarnings("try")
   private <T> Stored<T> add(T value, String folder, String name, Codec<T> codec) {
-    try (LibraryLock lock = lock()) {
+    try (LibraryLock lock = writing()) {
       TakenNames.of(root).claim(folder, name);
       Path file = root.resolve(folder).resolve(name + FolderScan.ENDING);
       return write(new Stored<>(value, file, null, codec), value);
@@ -267,7 +286,7 @@ public final class LibraryFolder {
   /** Deletes a file, under the same conditions as a save. */
   @SuppressWarnings("try")
   public void delete(Stored<?> old) {
-    try (LibraryLock lock = lock()) {
+    try (LibraryLock lock = writing()) {
       Saver.delete(old);
     }
   }
@@ -305,11 +324,28 @@ public final class LibraryFolder {
     return change(what, OptionalInt.empty(), steps);
   }
 
+  /** The lock, with the library in the format that this program writes. */
+  private LibraryLock writing() {
+    LibraryLock lock = lock();
+    boolean ready = false;
+    try {
+      if (!lock.isChanging() && FormatSteps.carryForward(root)) {
+        settings = null;
+      }
+      ready = true;
+      return lock;
+    } finally {
+      if (!ready) {
+        lock.close();
+      }
+    }
+  }
+
   /**
    * @param undoes the number of the change that this one takes back
    */
   ChangeSet change(String what, OptionalInt undoes, Steps steps) {
-    LibraryLock lock = lock();
+    LibraryLock lock = writing();
     if (lock.isChanging()) {
       lock.close();
       throw new IllegalStateException("a change of this library is open already");

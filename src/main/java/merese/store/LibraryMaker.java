@@ -95,11 +95,13 @@ final class LibraryMaker {
         Disk.replace(file, resource(name.strip()));
       }
     }
-    LibrarySettings settings =
-        new LibrarySettings(
-            LibrarySettings.FORMAT, title, LANGUAGE, Optional.empty(), Optional.empty());
     write(library.resolve(FolderScan.MINE), Mine.NOTHING, MineCodec.MINE);
-    write(library.resolve(FolderScan.SETTINGS), settings, SettingsCodec.SETTINGS);
+    write(library.resolve(FolderScan.SETTINGS), settings(title), SettingsCodec.SETTINGS);
+  }
+
+  static LibrarySettings settings(String title) {
+    return new LibrarySettings(
+        LibrarySettings.FORMAT, title, LANGUAGE, Optional.empty(), Optional.empty());
   }
 
   private static <T> void write(Path file, T value, Codec<T> codec) {

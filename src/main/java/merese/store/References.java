@@ -2,16 +2,26 @@ package merese.store;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import merese.store.Ids.Kind;
 
 /** What a file refers to: it must be there. */
 final class References {
   private final Reading reading;
   private final Map<Kind, Ids> ids;
+  private final Set<Kind> asked;
 
   References(Reading reading, Map<Kind, Ids> ids) {
+    this(reading, ids, Set.of(Kind.values()));
+  }
+
+  /**
+   * @param asked what is to be looked at; everything else is passed over
+   */
+  References(Reading reading, Map<Kind, Ids> ids, Set<Kind> asked) {
     this.reading = reading;
     this.ids = ids;
+    this.asked = asked;
   }
 
   void visit(LibraryFile.Kind kind, Spot top) {
@@ -53,7 +63,7 @@ final class References {
           require(Kind.EDITION, corrects.at("edition"));
         }
       }
-      parts.require(note.at("part"), reading);
+      require(parts, Kind.PART, note.at("part"));
       Spot object = note.at("object");
       if (object != null) {
         require(Kind.OBJECT, object.at("ref"));
@@ -61,7 +71,7 @@ final class References {
     }
     for (Spot check : edition.each("checks")) {
       require(Kind.CONCEPT, check.at("concept"));
-      copies.require(check.at("copy"), reading);
+      require(copies, Kind.COPY, check.at("copy"));
       scope(check);
     }
   }
@@ -103,10 +113,10 @@ final class References {
     Ids photographs = Ids.local(Kind.PHOTOGRAPH, top.each("photographs"));
     for (Spot evidence : top.each("evidence")) {
       require(Kind.CONCEPT, evidence.at("concept"));
-      photographs.require(evidence.at("photo"), reading);
+      require(photographs, Kind.PHOTOGRAPH, evidence.at("photo"));
     }
     for (Spot observation : top.each("observations")) {
-      photographs.require(observation.at("photo"), reading);
+      require(photographs, Kind.PHOTOGRAPH, observation.at("photo"));
     }
   }
 
@@ -119,6 +129,12 @@ final class References {
   }
 
   private void require(Kind kind, Spot spot) {
-    ids.get(kind).require(spot, reading);
+    require(ids.get(kind), kind, spot);
+  }
+
+  private void require(Ids known, Kind kind, Spot spot) {
+    if (asked.contains(kind)) {
+      known.require(spot, reading);
+    }
   }
 }

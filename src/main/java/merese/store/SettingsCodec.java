@@ -18,13 +18,16 @@ final class SettingsCodec implements Codec<LibrarySettings> {
     if (format instanceof Json.Word word && word.isNumber()) {
       int number = Scalars.whole(word.spelling()).orElse(0);
       if (number > LibrarySettings.FORMAT) {
-        throw source.error(
-            format.start(),
-            "this library was made by a newer merese: its format is "
-                + number
-                + ", and this one knows "
-                + LibrarySettings.FORMAT,
-            "use that newer merese");
+        throw LibraryException.ofNewerProgram(
+            source.problem(
+                format.start(),
+                "",
+                "this library was made by a newer merese: its format is "
+                    + number
+                    + ", and this one knows "
+                    + LibrarySettings.FORMAT,
+                "use that newer merese",
+                Problem.Severity.ERROR));
       }
       if (number < 1) {
         throw source.error(

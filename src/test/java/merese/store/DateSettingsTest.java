@@ -28,7 +28,7 @@ class DateSettingsTest {
     }
     Files.writeString(
         file,
-        "{\n  \"format\": 1,\n  \"title\": \"A library\",\n  \"language\": \"en\",\n"
+        "{\n  \"format\": 2,\n  \"title\": \"A library\",\n  \"language\": \"en\",\n"
             + "  \"dateProfile\": "
             + profile
             + "\n}\n");

@@ -72,17 +72,17 @@ class LibraryFolderTest {
 
     @Test
     void aLayoutOfALaterProgram() {
-      Fixture.write(dir.resolve("library.json"), "{\n  \"name\": {},\n  \"format\": 2\n}");
+      Fixture.write(dir.resolve("library.json"), "{\n  \"name\": {},\n  \"format\": 3\n}");
       assertEquals(
           dir.resolve("library.json")
-              + ":3:13: this library was made by a newer merese: its format is 2, and this one"
-              + " knows 1; use that newer merese",
+              + ":3:13: this library was made by a newer merese: its format is 3, and this one"
+              + " knows 2; use that newer merese",
           refusal(() -> LibraryFolder.open(dir).settings()));
     }
 
     @Test
     void settingsThatAreBrokenOrAFolder() throws IOException {
-      Fixture.write(dir.resolve("library.json"), "{\"format\": 1}");
+      Fixture.write(dir.resolve("library.json"), "{\"format\": 2}");
       String found = refusal(() -> LibraryFolder.open(dir).settings());
       assertTrue(
           found.startsWith(dir.resolve("library.json") + ":1:1: \"title\" is missing"), found);
@@ -174,7 +174,7 @@ class LibraryFolderTest {
       assertTrue(Files.isDirectory(library.resolve("objects")));
       assertTrue(Fixture.read(library.index().resolve("README.md")).contains("can be deleted"));
       assertEquals(
-          "{\n  \"format\": 1,\n  \"title\": \"My shelf\",\n  \"language\": \"en-GB\"\n}\n",
+          "{\n  \"format\": 2,\n  \"title\": \"My shelf\",\n  \"language\": \"en-GB\"\n}\n",
           Fixture.read(library.resolve("library.json")));
       assertEquals("{}\n", Fixture.read(library.resolve("mine.json")));
       try (Stream<Path> made = Files.list(dir.resolve("new"))) {

@@ -43,7 +43,7 @@ public final class Vocabularies {
       Files.createDirectories(root.resolve("vocabulary"));
       Files.writeString(
           root.resolve("library.json"),
-          "{\n  \"format\": 1,\n  \"title\": \"Rings and knops\",\n  \"language\": \"en-GB\"\n}\n");
+          "{\n  \"format\": 2,\n  \"title\": \"Rings and knops\",\n  \"language\": \"en-GB\"\n}\n");
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
