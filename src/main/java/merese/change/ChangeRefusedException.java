@@ -4,7 +4,7 @@ package merese.change;
 public final class ChangeRefusedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  ChangeRefusedException(String message) {
+  public ChangeRefusedException(String message) {
     super(message);
   }
 }

@@ -47,6 +47,10 @@ final class Commands {
           new Entry(Group.KEEP, "check", CheckCommand.class),
           new Entry(Group.KEEP, "merge", MergeCommand.class),
           new Entry(Group.KEEP, "split", SplitCommand.class),
+          new Entry(Group.KEEP, "concept", ConceptCommand.class),
+          new Entry(Group.KEEP, "coin", CoinCommand.class),
+          new Entry(Group.KEEP, "prefer", PreferCommand.class),
+          new Entry(Group.KEEP, "object", ObjectCommand.class),
           new Entry(Group.TOOL, "completion", CompletionCommand.class),
           new Entry(Group.TOOL, "help", HelpCommand.class));
 
