@@ -55,7 +55,8 @@ final class Asked {
     if (typed.isPresent()) {
       return typed.get();
     }
-    Asking who = asking().orElseThrow(() -> CommandException.wrongUse("give it with " + option));
+    Asking who =
+        asking().orElseThrow(() -> CommandException.wrongUse(question + " Give it with " + option));
     String answer = who.line(question);
     while (answer.isEmpty()) {
       answer = who.line(question);

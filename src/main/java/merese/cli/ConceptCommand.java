@@ -140,9 +140,9 @@ final class ConceptCommand extends LibraryCommand {
         "merese concept describe ring-bladed --alternative \"blade ring\"",
         "merese concept rename ring-bladed --label \"knife-edged ring\"",
         "merese concept merge ring-vertical --into ring-milled",
-        "merese concept split ring-cut ring-notched --label \"notched ring\" --printed \"notched rings\"",
+        "merese concept split ring-cut ring-notched --label notched --printed cut",
         "merese concept move ring-false --broader neck-treatment",
-        "merese concept look-alike ring-wavy ring-square --test \"its edge runs straight\"");
+        "merese concept look-alike ring-wavy ring-square --test \"runs straight\"");
   }
 
   private Given<String> text(String name, String description, String option) {

@@ -284,7 +284,7 @@ public final class PieceChange {
   }
 
   private static String words(Evidence evidence) {
-    return evidence.kind().words()
+    return (evidence.kind() == Evidence.Kind.MIXED ? "mixed example" : evidence.kind().words())
         + " of "
         + evidence.concept()
         + evidence.words().map(w -> ": " + w).orElse("")

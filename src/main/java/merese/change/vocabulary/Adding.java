@@ -36,14 +36,16 @@ final class Adding {
       vocabulary.concept(broader);
       draft.broader.add(broader);
     }
-    request.alternatives().forEach(l -> labels.add(draft, draft.alternatives, l, "alternative"));
+    effects.add(new Effect(Sort.ADDED, "a concept in the facet " + facet + below(draft)));
+    request
+        .alternatives()
+        .forEach(l -> labels.add(draft, draft.alternatives, l, "alternative label"));
     request.hidden().forEach(l -> labels.add(draft, draft.hidden, l, "hidden label"));
     for (LookAlike lookAlike : request.lookAlikes()) {
       vocabulary.concept(lookAlike.concept());
       draft.lookAlikes.add(lookAlike);
     }
     vocabulary.add(draft.make());
-    effects.add(new Effect(Sort.ADDED, "a concept in the facet " + facet + below(draft)));
     for (LookAlike lookAlike : request.lookAlikes()) {
       effects.add(new Effect(Sort.ADDED, "look-alike: " + words(lookAlike)));
     }

@@ -93,7 +93,7 @@ public final class Preferring {
         preferences.add(preferred);
         effects.add(new Effect(Sort.ADDED, "your preference: " + words(preferred)));
       }
-      setAside(preferred);
+      setAside(preferred, request.setAside());
       warn(preferred);
     }
     sink.save(
@@ -157,11 +157,11 @@ public final class Preferring {
             + concept.id());
   }
 
-  private void setAside(Preference preferred) {
+  private void setAside(Preference preferred, List<SetAside> said) {
     for (SetAside each : preferred.setAside()) {
       effects.add(
           new Effect(
-              Sort.ADDED,
+              said.contains(each) ? Sort.ADDED : Sort.STAYS,
               "set aside: “"
                   + each.label()
                   + "”"

@@ -101,7 +101,11 @@ final class References {
       }
     }
     if (!refs.isEmpty()) {
-      follows("what " + many(refs.size(), "piece") + " of yours shows: " + String.join(", ", refs));
+      follows(
+          "what "
+              + many(refs.size(), "piece")
+              + (refs.size() == 1 ? " of yours shows: " : " of yours show: ")
+              + String.join(", ", refs));
     }
   }
 
