@@ -3,7 +3,9 @@ package merese.change.vocabulary;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import merese.change.ChangeRefusedException;
 import merese.change.Effect;
@@ -162,23 +164,31 @@ public final class Coining {
               + others.get(0).printed()
               + "”: the coined label stays a variant of yours");
     }
-    for (Use use : uses.words()) {
-      boolean here = use.concept().equals(coined.concept());
-      lookAt(
-          use.words()
-              + " prints these words"
-              + (here
-                  ? " for it: the label is not yours alone"
-                  : use.concept().isEmpty()
-                      ? ", with a meaning that is not stated"
-                      : " for " + use.concept()));
-    }
+    Map<String, List<Use>> byMeaning = new LinkedHashMap<>();
+    uses.words()
+        .forEach(u -> byMeaning.computeIfAbsent(u.concept(), c -> new ArrayList<>()).add(u));
+    byMeaning.forEach((meaning, of) -> lookAt(printed(meaning, of, coined)));
     for (Preference preference : mine.preferences()) {
       if (preference.concept().equals(coined.concept())
           && !preference.label().equals(coined.label())) {
         lookAt("your preference “" + preference.label() + "” heads the answers still");
       }
     }
+  }
+
+  private static String printed(String meaning, List<Use> uses, Coinage coined) {
+    Use first = uses.get(0);
+    String who =
+        uses.size() == 1
+            ? first.source() + ", " + first.place() + " prints"
+            : References.many(uses.size(), "note") + " (" + PrintedUses.sources(uses) + ") print";
+    return who
+        + " “"
+        + first.printed()
+        + "”"
+        + (meaning.equals(coined.concept())
+            ? " for it: the label is not yours alone"
+            : meaning.isEmpty() ? ", with a meaning that is not stated" : " for " + meaning);
   }
 
   private void lookAt(String what) {

@@ -29,11 +29,7 @@ final class PrintedUses {
    * @param source the key of the edition
    * @param concept what it means there; "" where that is open
    */
-  record Use(String source, String place, String printed, String concept) {
-    String words() {
-      return source + ", " + place + " (“" + printed + "”)";
-    }
-  }
+  record Use(String source, String place, String printed, String concept) {}
 
   private PrintedUses(Thesaurus thesaurus, String concept, String label) {
     this.thesaurus = thesaurus;

@@ -374,7 +374,7 @@ class ConceptChangeTest {
   }
 
   @Test
-  void twoExactMatchesOfOneConceptMayNotAlsoBeBroader() throws IOException {
+  void whatIsAnExactMatchByWayOfAnotherMayNotAlsoBeABroadOne() throws IOException {
     Path ring = home.resolve("library/vocabulary/ring.json");
     String words = Files.readString(ring);
     Files.writeString(
@@ -383,6 +383,10 @@ class ConceptChangeTest {
             .replace(
                 "\"id\": \"ring-wavy\",",
                 "\"id\": \"ring-wavy\", \"matches\": [{\"kind\": \"exact-match\", \"uri\":"
+                    + " \"http://a.example/2\"}],")
+            .replace(
+                "\"id\": \"ring-square\",",
+                "\"id\": \"ring-square\", \"matches\": [{\"kind\": \"exact-match\", \"uri\":"
                     + " \"http://a.example/1\"}, {\"kind\": \"exact-match\", \"uri\":"
                     + " \"http://a.example/2\"}],")
             .replace(
