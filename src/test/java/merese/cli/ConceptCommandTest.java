@@ -266,7 +266,7 @@ class ConceptCommandTest {
             "--on",
             "2026-03-01");
     assertTrue(taken.out().contains("“sharp rings” also means ring-bladed"), taken.out());
-    assertTrue(taken.out().contains("print “sharp ring” for ring-bladed"), taken.out());
+    assertTrue(taken.out().contains("“sharp ring” for ring-bladed"), taken.out());
     assertEquals(0, merese("check").code());
   }
 
