@@ -98,9 +98,15 @@ final class Merging {
   }
 
   private void lookAlikes(Draft draft, Concept gone) {
+    for (LookAlike each : draft.lookAlikes) {
+      if (each.concept().equals(gone.id())) {
+        dropped(each);
+      }
+    }
     draft.lookAlikes.removeIf(l -> l.concept().equals(gone.id()));
     for (LookAlike each : gone.lookAlikes()) {
       if (each.concept().equals(draft.id)) {
+        dropped(each);
         continue;
       }
       int before = draft.lookAlikes.size();
@@ -130,6 +136,11 @@ final class Merging {
         stays("match", words(there.get()), match.kind().code().replace('-', ' '));
       }
     }
+  }
+
+  /** That the two were mistaken for one another. */
+  private void dropped(LookAlike own) {
+    effects.add(new Effect(Sort.DROPPED, "look-alike: " + Adding.words(own)));
   }
 
   private static String words(Match match) {

@@ -115,7 +115,8 @@ final class WorkReferences {
       }
     }
     if (!left.isEmpty()) {
-      List<String> places = note.places().stream().map(p -> p.locator().printed()).toList();
+      List<String> places =
+          note.places().stream().map(p -> p.locator().printed()).distinct().toList();
       staying.add(new StayingNote(edition + "/" + note.id(), left, places));
     }
     if (!moved) {

@@ -61,7 +61,7 @@ class ConceptChangeTest {
   private long occurrences(String text) throws IOException {
     long found = 0;
     try (Stream<Path> files = Files.walk(home.resolve("library"))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".json")).toList()) {
+      for (Path file : files.filter(ConceptChangeTest::isOfTheLibrary).toList()) {
         String all = Files.readString(file);
         for (int at = all.indexOf(text); at >= 0; at = all.indexOf(text, at + 1)) {
           found++;
@@ -69,6 +69,11 @@ class ConceptChangeTest {
       }
     }
     return found;
+  }
+
+  /** What was is kept in the history. */
+  private static boolean isOfTheLibrary(Path file) {
+    return file.toString().endsWith(".json") && !file.toString().contains(".history");
   }
 
   private static boolean says(VocabularyChange change, Sort sort, String words) {
