@@ -238,7 +238,7 @@ class ConceptCommandTest {
             "--on",
             "2026-03-01");
     assertEquals(0, alone.code(), alone.err());
-    assertFalse(alone.out().contains("name it in print"), alone.out());
+    assertFalse(alone.out().contains("in print"), "what the user printed is no source");
     assertTrue(alone.out().contains("2026-03-01, from object d-17: photo 3"), alone.out());
     Ran named =
         merese(

@@ -13,7 +13,9 @@ import merese.change.vocabulary.VocabularyChange.StayingNote;
 import merese.model.Concept;
 import merese.model.Concept.Label;
 import merese.model.Concept.LookAlike;
+import merese.model.Mine;
 import merese.model.Naming;
+import merese.model.Nearest;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
 import merese.vocabulary.Thesaurus;
@@ -157,6 +159,25 @@ final class Splitting {
           new Effect(Sort.STAYS, String.join(" and ", what) + " with " + from + ": look at them"));
     }
     pieces(from);
+    opinions(from);
+  }
+
+  private void opinions(String from) {
+    Mine mine = folder.readMine().value();
+    List<String> what = new ArrayList<>();
+    mine.preferences().stream()
+        .filter(p -> p.concept().equals(from))
+        .forEach(p -> what.add("your preference for “" + p.label() + "”"));
+    mine.coinages().stream()
+        .filter(c -> c.concept().equals(from))
+        .forEach(c -> what.add("your coined label “" + c.label() + "”"));
+    long lines = mine.experience().stream().filter(e -> e.concept().equals(from)).count();
+    if (lines > 0) {
+      what.add(References.many((int) lines, "line") + " of your experience");
+    }
+    if (!what.isEmpty()) {
+      effects.add(new Effect(Sort.STAYS, String.join("; ", what) + ", with " + from));
+    }
   }
 
   private static boolean isPrinted(
@@ -217,7 +238,7 @@ final class Splitting {
     }
     for (String source : sources) {
       if (!keys.contains(source)) {
-        List<String> near = merese.model.Nearest.to(source, keys.stream().sorted().toList(), 3);
+        List<String> near = Nearest.to(source, keys.stream().sorted().toList(), 3);
         throw new ChangeRefusedException(
             "there is no source "
                 + source

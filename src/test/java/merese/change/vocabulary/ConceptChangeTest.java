@@ -238,19 +238,21 @@ class ConceptChangeTest {
 
   @Test
   void aLabelThatIsNamedForTheNewConceptLeavesTheOld() {
-    apply(
-        new ConceptRequest.Split(
-            "ring-bladed",
-            "ring-angular",
-            "angular ring",
-            Optional.empty(),
-            Optional.of("Ring with angles."),
-            List.of(),
-            List.of("triangular ring"),
-            List.of(),
-            List.of("norrish-1971"),
-            List.of(),
-            Optional.empty()));
+    VocabularyChange change =
+        apply(
+            new ConceptRequest.Split(
+                "ring-bladed",
+                "ring-angular",
+                "angular ring",
+                Optional.empty(),
+                Optional.of("Ring with angles."),
+                List.of(),
+                List.of("triangular ring"),
+                List.of(),
+                List.of("norrish-1971"),
+                List.of(),
+                Optional.empty()));
+    assertTrue(says(change, Sort.STAYS, "your preference for “bladed ring”; 2 lines of your"));
     List<String> left =
         concept("ring-bladed").alternatives().stream().map(Concept.Label::text).toList();
     assertFalse(left.contains("angular ring") || left.contains("triangular ring"), left.toString());
