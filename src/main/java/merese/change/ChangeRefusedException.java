@@ -7,4 +7,11 @@ public final class ChangeRefusedException extends RuntimeException {
   public ChangeRefusedException(String message) {
     super(message);
   }
+
+  /** For what a record refuses to hold. */
+  public static ChangeRefusedException of(IllegalArgumentException refused) {
+    ChangeRefusedException exception = new ChangeRefusedException(refused.getMessage());
+    exception.initCause(refused);
+    return exception;
+  }
 }
