@@ -1,8 +1,6 @@
 package merese.cli;
 
-import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,9 +90,7 @@ final class Asked {
   static LocalDate day(Given<String> given, String option) {
     Optional<String> typed = given(given, option);
     try {
-      return typed
-          .map(LocalDate::parse)
-          .orElseGet(() -> LocalDate.now(Clock.system(ZoneId.systemDefault())));
+      return typed.map(LocalDate::parse).orElseGet(() -> LocalDate.now(WritingCommand.clock()));
     } catch (DateTimeParseException e) {
       throw CommandException.wrongUse(
           option + ": \"" + typed.orElseThrow() + "\" is no day; write it as in 2025-03-02");

@@ -15,7 +15,8 @@ final class CoinCommand extends LibraryCommand {
       option(String.class, "TEXT", "What it rests on.", "--evidence");
   private final Given<String> object =
       option(String.class, "REF", "The piece of yours that the evidence is of.", "--object");
-  private final Given<String> by = option(String.class, "NAME", "Who coined it.", "--by");
+  private final Given<String> by =
+      option(String.class, "NAME", "Who coined it; else MERESE_BY.", "--by");
   private final Given<String> on =
       option(String.class, "DATE", "When; without this, today.", "--on");
   private final Given<Boolean> json = flag("Print what is done as JSON.", "--json");
@@ -51,7 +52,8 @@ final class CoinCommand extends LibraryCommand {
                 of,
                 rests,
                 piece,
-                Asked.given(by, "--by"),
+                Asked.given(by, "--by")
+                    .or(() -> Optional.ofNullable(context().environment().get("MERESE_BY"))),
                 Optional.of(Asked.day(on, "--on"))));
     if (json.isSet()) {
       AnswerJson.print(context().out(), change);

@@ -234,6 +234,8 @@ final class ObjectCommand extends LibraryCommand {
     page.text(
         changed.files() == 0
             ? "It is so already; nothing was written."
-            : "Done: " + Page.many(changed.files(), "file") + " written.");
+            : "Done: "
+                + Page.many(changed.files(), "file")
+                + " written. merese undo takes it back.");
   }
 }

@@ -35,7 +35,7 @@ final class VocabularyChangeText {
             ? "Nothing is changed yet; --apply does it (" + files + ")."
             : change.files() == 0
                 ? "It is so already; nothing was written."
-                : "Done: " + files + " written.");
+                : "Done: " + files + " written. merese undo takes it back.");
   }
 
   private static String words(StayingNote note) {

@@ -95,6 +95,7 @@ class ConceptCommandTest {
     assertEquals(before, counted("--concept", "ring-sharp"));
     assertEquals(1, merese("covers", "--concept", "ring-bladed").code());
     assertEquals(0, merese("check").code());
+    assertTrue(merese("history").out().contains("concept ring-bladed renamed ring-sharp"));
     assertTrue(merese("identify", "edge=sharp").out().contains("bladed ring"));
   }
 
