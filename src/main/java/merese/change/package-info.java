@@ -6,6 +6,8 @@
  * merese.change.Split} say in a preview what they would do, each thing an {@link
  * merese.change.Effect}, and do it all or nothing.
  *
+ * <p>Sub-packages change the vocabulary, the user's own pieces, and bring in what others recorded.
+ *
  * <p>May use {@code shelf} and what is below it.
  */
 package merese.change;

@@ -54,6 +54,10 @@ final class Commands {
           new Entry(Group.KEEP, "restore", RestoreCommand.class),
           new Entry(Group.KEEP, "merge", MergeCommand.class),
           new Entry(Group.KEEP, "split", SplitCommand.class),
+          new Entry(Group.KEEP, "concept", ConceptCommand.class),
+          new Entry(Group.KEEP, "coin", CoinCommand.class),
+          new Entry(Group.KEEP, "prefer", PreferCommand.class),
+          new Entry(Group.KEEP, "object", ObjectCommand.class),
           new Entry(Group.TOOL, "completion", CompletionCommand.class),
           new Entry(Group.TOOL, "help", HelpCommand.class));
 

@@ -1,23 +1,21 @@
 package merese.answer.identify;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 import merese.answer.identify.Identification.Seen;
 import merese.model.CharacterKey;
 import merese.model.KeyCharacter;
 import merese.model.KeyCharacter.Value;
 import merese.model.Nearest;
 import merese.vocabulary.Folding;
+import merese.vocabulary.KeyReading;
+import merese.vocabulary.Numbers;
 
 /** Reads "join=felt" and its like; words match as labels do (R7). */
 final class TypedCharacters {
-  static final String NOT_FOUND = "looked for, not found";
-
   private final CharacterKey key;
 
   TypedCharacters(CharacterKey key) {
@@ -45,7 +43,7 @@ final class TypedCharacters {
   private KeyCharacter character(String typed) {
     String wanted = Folding.key(typed);
     for (KeyCharacter character : key.characters()) {
-      if (names(character).contains(wanted)) {
+      if (KeyReading.names(character).contains(wanted)) {
         return character;
       }
     }
@@ -60,28 +58,10 @@ final class TypedCharacters {
             + String.join(", ", ids));
   }
 
-  /** All that a character is called, folded. */
-  static Set<String> names(KeyCharacter character) {
-    Set<String> names = new LinkedHashSet<>();
-    names.add(Folding.key(character.id()));
-    names.add(Folding.key(character.label()));
-    character.alsoCalled().forEach(n -> names.add(Folding.key(n)));
-    return names;
-  }
-
-  /** All that a value is called, folded. */
-  static Set<String> names(Value value) {
-    Set<String> names = new LinkedHashSet<>();
-    names.add(Folding.key(value.id()));
-    names.add(Folding.key(value.label()));
-    value.words().forEach(n -> names.add(Folding.key(n)));
-    return names;
-  }
-
   private static Seen seen(KeyCharacter character, String typed) {
     String wanted = Folding.key(typed);
     if (wanted.equals(Folding.key(KeyCharacter.NOT_FOUND))) {
-      return typed(Optional.empty(), NOT_FOUND);
+      return typed(Optional.empty(), KeyReading.NOT_FOUND);
     }
     if (character.counted()) {
       OptionalInt count = Numbers.of(typed.toLowerCase(Locale.ROOT));
@@ -99,7 +79,7 @@ final class TypedCharacters {
       return typed(Optional.of(number), number);
     }
     for (Value value : character.values()) {
-      if (names(value).contains(wanted)) {
+      if (KeyReading.names(value).contains(wanted)) {
         return typed(Optional.of(value.id()), value.label());
       }
     }

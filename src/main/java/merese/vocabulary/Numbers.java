@@ -1,10 +1,10 @@
-package merese.answer.identify;
+package merese.vocabulary;
 
 import java.util.List;
 import java.util.OptionalInt;
 
 /** Small numbers in digits or English words. */
-final class Numbers {
+public final class Numbers {
   private static final List<String> WORDS =
       List.of(
           "none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
@@ -15,7 +15,7 @@ final class Numbers {
   private Numbers() {}
 
   /** The number that a word in small letters is. */
-  static OptionalInt of(String word) {
+  public static OptionalInt of(String word) {
     int inWords = WORDS.indexOf(word);
     if (inWords > 0) {
       return OptionalInt.of(inWords);
