@@ -82,6 +82,18 @@ public record Edition(
         checks, received);
   }
 
+  public Edition withChecks(List<Check> others) {
+    return new Edition(
+        key, imprint, lineage, container, occasion, archive, online, scope, parts, copies, notes,
+        others, received);
+  }
+
+  public Edition withCopies(List<Copy> others) {
+    return new Edition(
+        key, imprint, lineage, container, occasion, archive, online, scope, parts, others, notes,
+        checks, received);
+  }
+
   public Edition withReceived(List<ReceivedRecord> records) {
     return new Edition(
         key, imprint, lineage, container, occasion, archive, online, scope, parts, copies, notes,

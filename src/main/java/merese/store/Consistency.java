@@ -15,11 +15,13 @@ import java.util.Set;
  */
 final class Consistency {
   private final LibraryFolder library;
+  private final LibraryFolder.Visitor visitor;
   private final Map<Ids.Kind, Ids> ids = new HashMap<>();
   private final Set<String> broken = new HashSet<>();
 
-  Consistency(LibraryFolder library) {
+  Consistency(LibraryFolder library, LibraryFolder.Visitor visitor) {
     this.library = library;
+    this.visitor = visitor;
     for (Ids.Kind kind : Ids.Kind.values()) {
       ids.put(kind, new Ids(kind));
     }
@@ -27,6 +29,7 @@ final class Consistency {
 
   List<Problem> problems() {
     List<LibraryFile> files = library.scan();
+    visitor.start(files);
     Map<String, List<Problem>> found = new HashMap<>();
     for (LibraryFile file : files) {
       found.put(file.relative(), new ArrayList<>());
@@ -36,6 +39,7 @@ final class Consistency {
       if (!broken.contains(file.relative())) {
         visit(file, found.get(file.relative()), false);
       }
+      visitor.done(file);
     }
     List<Problem> all = new ArrayList<>();
     for (LibraryFile file : files) {
@@ -48,11 +52,12 @@ final class Consistency {
 
   private void visit(LibraryFile file, List<Problem> found, boolean first) {
     try {
-      Source source = Source.of(file.path(), Disk.read(file.path()));
+      byte[] bytes = Disk.read(file.path());
+      Source source = Source.of(file.path(), bytes);
       Spot top = Spot.top(JsonReader.read(source));
       Reading reading = new Reading(source, true);
       if (first) {
-        reading.value(new Fields(reading, null, top), codec(file.kind()));
+        hand(file, bytes, reading, new Fields(reading, null, top), codec(file.kind()));
         new Definitions(file, reading, ids).visit(top);
       } else {
         new References(reading, ids).visit(file.kind(), top);
@@ -61,11 +66,28 @@ final class Consistency {
     } catch (LibraryException e) {
       found.addAll(e.problems());
       broken.add(file.relative());
+      if (first) {
+        visitor.unreadable(file);
+      }
       for (Ids.Kind kind : Ids.Kind.values()) {
         if (kind.in == file.kind()) {
           ids.get(kind).lacksSome();
         }
       }
+    }
+  }
+
+  /** Only what a command could read as well is handed on. */
+  private <T> void hand(
+      LibraryFile file, byte[] bytes, Reading reading, Fields fields, Codec<T> codec) {
+    T value = reading.value(fields, codec);
+    boolean sound =
+        value != null
+            && reading.problems().stream().allMatch(p -> p.severity() == Problem.Severity.WARNING);
+    if (sound) {
+      visitor.read(file, new Stored<>(value, file.path(), bytes, codec));
+    } else {
+      visitor.unreadable(file);
     }
   }
 
