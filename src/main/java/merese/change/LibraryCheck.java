@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import merese.change.checks.Checking;
 import merese.model.CharacterKey;
 import merese.model.Homonym;
@@ -46,18 +47,28 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
 
   /** The same; the watcher is told of each file. */
   public static LibraryCheck of(LibraryFolder folder, Watcher watcher) {
+    return of(folder, watcher, Map.of());
+  }
+
+  /**
+   * The same, as if other bytes stood in some of the files: what would be wrong then.
+   *
+   * @param instead by the paths that a scan of the library gives
+   */
+  public static LibraryCheck of(LibraryFolder folder, Watcher watcher, Map<Path, byte[]> instead) {
     while (true) {
       String moment = folder.moment();
-      LibraryCheck check = read(folder, watcher);
+      LibraryCheck check = read(folder, watcher, instead);
       if (folder.isStill(moment)) {
         return check;
       }
     }
   }
 
-  private static LibraryCheck read(LibraryFolder folder, Watcher watcher) {
-    Counting counting = new Counting(folder, watcher);
-    List<Problem> problems = new ArrayList<>(folder.check(counting));
+  private static LibraryCheck read(
+      LibraryFolder folder, Watcher watcher, Map<Path, byte[]> instead) {
+    Counting counting = new Counting(folder, watcher, instead.keySet());
+    List<Problem> problems = new ArrayList<>(folder.check(counting, instead));
     boolean vocabulary =
         problems.stream().noneMatch(p -> p.severity() == Severity.ERROR && isVocabulary(folder, p));
     problems.addAll(counting.checking.problems(vocabulary));
@@ -90,6 +101,7 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
   private static final class Counting implements LibraryFolder.Visitor {
     private final Checking checking;
     private final Watcher watcher;
+    private final Set<Path> instead;
     private final Map<Path, Integer> order = new HashMap<>();
     private int works;
     private int editions;
@@ -97,7 +109,8 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
     private int objects;
     private int done;
 
-    Counting(LibraryFolder folder, Watcher watcher) {
+    Counting(LibraryFolder folder, Watcher watcher, Set<Path> instead) {
+      this.instead = instead;
       this.checking = new Checking(folder);
       this.watcher = watcher;
     }
@@ -117,6 +130,9 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
           editions += work.value().editions().size();
           work.value().editions().forEach(edition -> notes += edition.notes().size());
           checking.work(work);
+          if (instead.contains(file.path())) {
+            checking.keep(work);
+          }
         }
         case VOCABULARY -> checking.vocabulary(stored.as(VocabularyFile.class));
         case OBJECT -> {

@@ -1,6 +1,5 @@
 package merese.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import merese.change.LibraryCheck;
 import merese.change.LibraryCheck.Holdings;
@@ -69,7 +68,9 @@ final class CheckCommand extends LibraryCommand {
   }
 
   private List<Mended> fromHere(List<Mended> mended) {
-    return mended.stream().map(one -> new Mended(fromHere(one.file()), one.what())).toList();
+    return mended.stream()
+        .map(one -> new Mended(context().fromHere(one.file()), one.what()))
+        .toList();
   }
 
   private LibraryCheck fromHere(LibraryCheck check) {
@@ -80,18 +81,13 @@ final class CheckCommand extends LibraryCommand {
   /** The same with the file as the user would type it, so that it can be opened by a click. */
   private Problem fromHere(Problem problem) {
     return new Problem(
-        fromHere(problem.file()),
+        context().fromHere(problem.file()),
         problem.line(),
         problem.column(),
         problem.where(),
         problem.what(),
         problem.remedy(),
         problem.severity());
-  }
-
-  private Path fromHere(Path file) {
-    Path here = context().workingDirectory();
-    return file.startsWith(here) ? here.relativize(file) : file;
   }
 
   private static String holdings(Holdings held) {

@@ -28,6 +28,11 @@ record Context(
     return workingDirectory.resolve(typed).normalize();
   }
 
+  /** A file as the user would type it, so that it can be opened by a click. */
+  Path fromHere(Path file) {
+    return file.startsWith(workingDirectory) ? workingDirectory.relativize(file) : file;
+  }
+
   Progress progress() {
     return new Progress(err, errorScreen, System::nanoTime);
   }

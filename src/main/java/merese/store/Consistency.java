@@ -1,5 +1,6 @@
 package merese.store;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -16,11 +17,16 @@ import java.util.Set;
 final class Consistency {
   private final LibraryFolder library;
   private final LibraryFolder.Visitor visitor;
+  private final Map<Path, byte[]> instead;
   private final Map<Ids.Kind, Ids> ids = new HashMap<>();
   private final Set<String> broken = new HashSet<>();
 
-  Consistency(LibraryFolder library, LibraryFolder.Visitor visitor) {
+  /**
+   * @param instead what to read for some of the files, as if it stood in them
+   */
+  Consistency(LibraryFolder library, LibraryFolder.Visitor visitor, Map<Path, byte[]> instead) {
     this.library = library;
+    this.instead = instead;
     this.visitor = visitor;
     for (Ids.Kind kind : Ids.Kind.values()) {
       ids.put(kind, new Ids(kind));
@@ -52,7 +58,8 @@ final class Consistency {
 
   private void visit(LibraryFile file, List<Problem> found, boolean first) {
     try {
-      byte[] bytes = Disk.read(file.path());
+      byte[] other = instead.get(file.path());
+      byte[] bytes = other == null ? Disk.read(file.path()) : other;
       Source source = Source.of(file.path(), bytes);
       Spot top = Spot.top(JsonReader.read(source));
       Reading reading = new Reading(source, true);

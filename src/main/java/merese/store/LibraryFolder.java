@@ -354,7 +354,16 @@ public final class LibraryFolder {
 
   /** The same, with each file that could be read handed on, so that it need not be read again. */
   public List<Problem> check(Visitor visitor) {
-    return new Consistency(this, visitor).problems();
+    return check(visitor, Map.of());
+  }
+
+  /**
+   * The same, as if other bytes stood in some of the files: what would be wrong then.
+   *
+   * @param instead by the paths that {@link #scan} gives
+   */
+  public List<Problem> check(Visitor visitor, Map<Path, byte[]> instead) {
+    return new Consistency(this, visitor, instead).problems();
   }
 
   /** Temporary files that killed saves have left behind; nothing in them is of the library. */

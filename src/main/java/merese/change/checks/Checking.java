@@ -2,7 +2,9 @@ package merese.change.checks;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import merese.change.records.Doubles;
 import merese.model.CharacterKey;
 import merese.model.Edition;
@@ -30,6 +32,7 @@ public final class Checking {
   private final CorrectedPlaces corrected = new CorrectedPlaces();
   private final Doubles doubles = new Doubles();
   private final VocabularyCheck skos;
+  private final Map<Path, Stored<Work>> kept = new HashMap<>();
   private final VocabularySlips words = new VocabularySlips(findings);
 
   public Checking(LibraryFolder folder) {
@@ -49,6 +52,16 @@ public final class Checking {
     corrected.add(file);
     doubles.add(file.value(), file.file());
     words.use(file.value());
+  }
+
+  /** A work that is not what its file holds, and so cannot be read again. */
+  public void keep(Stored<Work> file) {
+    kept.put(file.file(), file);
+  }
+
+  private Stored<Work> reread(Path file) {
+    Stored<Work> work = kept.get(file);
+    return work == null ? folder.readWork(file) : work;
   }
 
   public void vocabulary(Stored<VocabularyFile> file) {
@@ -100,8 +113,8 @@ public final class Checking {
         words.look();
       }
     }
-    descent.look(folder, findings);
-    corrected.look(folder, findings);
+    descent.look(this::reread, findings);
+    corrected.look(this::reread, findings);
     doubles.found().forEach(this::twice);
     for (Path leftover : folder.leftovers()) {
       findings.add(
@@ -119,7 +132,7 @@ public final class Checking {
   }
 
   private void twice(Doubles.Pair pair) {
-    Stored<Work> file = folder.readWork(pair.file());
+    Stored<Work> file = reread(pair.file());
     findings.warn(
         file,
         Position.inEdition(file.content(), pair.key()),

@@ -8,13 +8,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import merese.model.Edition;
 import merese.model.Locator;
 import merese.model.Note;
 import merese.model.Place;
 import merese.model.Place.Corrected;
 import merese.model.Work;
-import merese.store.LibraryFolder;
 import merese.store.Stored;
 
 /** Corrections of a place that no note is at: beside nothing can they be printed. */
@@ -39,18 +39,18 @@ final class CorrectedPlaces {
     }
   }
 
-  void look(LibraryFolder folder, Findings findings) {
+  void look(Function<Path, Stored<Work>> works, Findings findings) {
     Map<Path, Work> read = new HashMap<>();
     for (Correction correction : corrections) {
       Path target = editions.get(correction.of().edition());
       if (target == null) {
         continue; // the store's own check has said so
       }
-      Work work = read.computeIfAbsent(target, path -> folder.readWork(path).value());
+      Work work = read.computeIfAbsent(target, path -> works.apply(path).value());
       Edition edition = work.edition(correction.of().edition());
       Locator at = correction.of().locator().get();
       if (edition.notes().stream().noneMatch(note -> isAt(at, note))) {
-        Stored<Work> file = folder.readWork(correction.file());
+        Stored<Work> file = works.apply(correction.file());
         findings.warn(
             file,
             Position.inNote(

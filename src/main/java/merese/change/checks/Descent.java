@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import merese.model.Edition;
 import merese.model.Edition.Lineage;
 import merese.model.Work;
-import merese.store.LibraryFolder;
 import merese.store.Stored;
 
 /** Which edition comes from which: none from itself, and none before its parent. */
@@ -30,7 +30,7 @@ final class Descent {
     }
   }
 
-  void look(LibraryFolder folder, Findings findings) {
+  void look(Function<Path, Stored<Work>> works, Findings findings) {
     editions.forEach(
         (key, known) -> {
           Known parent = known.parent().map(editions::get).orElse(null);
@@ -38,7 +38,7 @@ final class Descent {
             return;
           }
           if (isItsOwnAncestor(key)) {
-            Stored<Work> file = folder.readWork(known.file());
+            Stored<Work> file = works.apply(known.file());
             findings.error(
                 file,
                 Position.inEdition(file.content(), key, "lineage", known.parent().get()),
@@ -49,7 +49,7 @@ final class Descent {
               && known.year().isPresent()
               && parent.year().isPresent()
               && known.year().getAsInt() < parent.year().getAsInt()) {
-            Stored<Work> file = folder.readWork(known.file());
+            Stored<Work> file = works.apply(known.file());
             findings.warn(
                 file,
                 Position.inEdition(file.content(), key, "lineage", known.parent().get()),

@@ -94,6 +94,39 @@ public final class Doubles {
     return pairs;
   }
 
+  /**
+   * What a source that is about to be added may be, among those that were added: one with its DOI
+   * or ISBN, or of its title and maker, whatever the year.
+   *
+   * @param work with one edition
+   * @return its key and why, in words
+   */
+  public Optional<Map.Entry<String, String>> of(Work work) {
+    Fingerprint print = Fingerprint.of(work);
+    Details own = Details.of(work, work.editions().get(0));
+    for (Known other : known.near(print, Optional.empty())) {
+      Fingerprint with = other.fingerprint();
+      boolean books = !print.contained() && !with.contained();
+      Optional<String> why = Optional.empty();
+      if (print.contained() == with.contained() && print.sharesDoiWith(with)) {
+        why = Optional.of("the same DOI");
+      } else if (books && print.sharesIsbnWith(with)) {
+        why = Optional.of("the same ISBN");
+      } else if (print.contained() == with.contained()
+          && print.hasTitleOf(with)
+          && print.hasMakerOf(with)
+          && mayBeSame(own.container(), details.get(other.key()).container())
+          && mayBeSame(own.occasion(), details.get(other.key()).occasion())
+          && mayBeSame(own.archive(), details.get(other.key()).archive())) {
+        why = Optional.of(print.maker().isEmpty() ? "the same title" : "the same title and maker");
+      }
+      if (why.isPresent()) {
+        return Optional.of(Map.entry(other.key(), why.get()));
+      }
+    }
+    return Optional.empty();
+  }
+
   private Optional<String> why(Known source, Known other) {
     Fingerprint print = source.fingerprint();
     Fingerprint with = other.fingerprint();
