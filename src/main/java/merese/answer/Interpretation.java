@@ -1,19 +1,15 @@
 package merese.answer;
 
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import merese.answer.Coverage.Ask;
-import merese.model.Homonym;
 import merese.model.Naming;
-import merese.model.Naming.Why;
 import merese.search.NoteCriterion;
 import merese.shelf.Shelf;
 import merese.shelf.SourcedNote;
-import merese.vocabulary.PhraseMatch;
-import merese.vocabulary.Thesaurus;
+import merese.shelf.TermMeaning;
 
 /**
  * What a question may mean. A word is never guessed at: it has every meaning that the register of
@@ -36,99 +32,25 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
   }
 
   private static Interpretation of(Shelf shelf, String phrase, Optional<String> facet) {
-    Optional<String> plain = plainMeaning(shelf, phrase, facet);
-    if (plain.isPresent()) {
-      return new Interpretation(List.of(plain.get()), Optional.empty());
+    if (facet.isPresent() && shelf.thesaurus().facet(facet.get()).isEmpty()) {
+      throw UnknownConceptException.ofFacet(shelf.thesaurus(), facet.get());
     }
-    Thesaurus thesaurus = shelf.thesaurus();
-    if (facet.isPresent() && thesaurus.facet(facet.get()).isEmpty()) {
-      throw UnknownConceptException.ofFacet(thesaurus, facet.get());
+    TermMeaning meaning = TermMeaning.of(shelf, phrase, facet);
+    if (!meaning.concepts().isEmpty()) {
+      return new Interpretation(meaning.concepts(), meaning.doubt().map(Interpretation::ask));
     }
-    PhraseMatch match = thesaurus.match(phrase, facet);
     Set<String> concepts = new LinkedHashSet<>();
-    for (PhraseMatch.Meaning meaning : match.meanings()) {
-      concepts.add(meaning.concept().id());
-    }
-    addMeaningsInPrint(shelf, phrase, facet, concepts);
-    if (match.meanings().isEmpty()) {
-      for (PhraseMatch.Completion completion : match.completions()) {
-        concepts.add(completion.concept().id());
-      }
-    }
-    if (concepts.isEmpty()) {
-      addMeaningsOfWhatHolds(shelf, phrase, facet, concepts);
-    }
-    List<String> ordered = List.copyOf(concepts);
-    return new Interpretation(ordered, ask(match, ordered));
+    addMeaningsOfWhatHolds(shelf, phrase, facet, concepts);
+    Optional<Ask> ask =
+        concepts.size() > 1
+            ? Optional.of(
+                new Ask("the word has " + concepts.size() + " meanings", Optional.empty()))
+            : Optional.empty();
+    return new Interpretation(List.copyOf(concepts), ask);
   }
 
-  /**
-   * The one meaning of a phrase that is the label of one concept, is not in the register and means
-   * nothing else in print: most questions, answered without the labels of the whole vocabulary.
-   */
-  private static Optional<String> plainMeaning(Shelf shelf, String phrase, Optional<String> facet) {
-    Set<String> concepts = new LinkedHashSet<>(shelf.meanings(List.of(phrase)).get(phrase));
-    if (facet.isPresent() || concepts.size() != 1) {
-      return Optional.empty();
-    }
-    for (Homonym homonym : shelf.thesaurus().register()) {
-      if (shelf.thesaurus().areSameWords(homonym.word(), phrase)) {
-        return Optional.empty();
-      }
-    }
-    addMeaningsInPrint(shelf, phrase, facet, concepts);
-    return concepts.size() == 1 ? Optional.of(concepts.iterator().next()) : Optional.empty();
-  }
-
-  private static Optional<Ask> ask(PhraseMatch match, List<String> concepts) {
-    if (match.register().isPresent()) {
-      return Optional.of(
-          new Ask("the word is used for more than one thing", match.register().get().remark()));
-    } else if (match.meanings().isEmpty() && !match.completions().isEmpty()) {
-      return Optional.of(
-          new Ask("a word is left out that would tell what it is of", Optional.empty()));
-    } else if (concepts.size() > 1) {
-      return Optional.of(
-          new Ask("the word has " + concepts.size() + " meanings", Optional.empty()));
-    }
-    return Optional.empty();
-  }
-
-  /**
-   * Adds what sources that print just the phrase give it as its meaning in their text. Something
-   * narrower than a meaning that is known is no other meaning: its notes are among those asked for.
-   */
-  private static void addMeaningsInPrint(
-      Shelf shelf, String phrase, Optional<String> facet, Set<String> concepts) {
-    Thesaurus thesaurus = shelf.thesaurus();
-    for (SourcedNote found : shelf.notes(Words.printedAs(thesaurus, phrase))) {
-      for (Naming naming : found.note().namings()) {
-        if (naming.why().isPresent()
-            && naming.why().get() == Why.TEXT
-            && thesaurus.areSameWords(naming.printed(), phrase)
-            && isIn(thesaurus, facet, naming.concept().get())
-            && !isBelow(thesaurus, naming.concept().get(), concepts)) {
-          concepts.add(naming.concept().get());
-        }
-      }
-    }
-  }
-
-  private static boolean isIn(Thesaurus thesaurus, Optional<String> facet, String concept) {
-    if (facet.isEmpty()) {
-      return true;
-    }
-    String id = thesaurus.facet(facet.get()).orElseThrow().id();
-    return thesaurus.concept(concept).orElseThrow().facet().equals(id);
-  }
-
-  private static boolean isBelow(Thesaurus thesaurus, String concept, Collection<String> others) {
-    for (String other : others) {
-      if (thesaurus.isBroader(other, concept)) {
-        return true;
-      }
-    }
-    return false;
+  private static Ask ask(TermMeaning.Doubt doubt) {
+    return new Ask(doubt.reason(), doubt.remark());
   }
 
   /** Adds the meanings of all printed terms that hold the phrase. */
@@ -140,7 +62,7 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
       for (Naming naming : found.note().namings()) {
         if (naming.concept().isPresent()
             && words.occurIn(naming.printed())
-            && isIn(shelf.thesaurus(), facet, naming.concept().get())) {
+            && TermMeaning.isIn(shelf.thesaurus(), facet, naming.concept().get())) {
           concepts.add(naming.concept().get());
         }
       }

@@ -4,7 +4,14 @@ package merese.change;
 public final class ChangeRefusedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  ChangeRefusedException(String message) {
+  public ChangeRefusedException(String message) {
     super(message);
+  }
+
+  /** For what a record refuses to hold. */
+  public static ChangeRefusedException of(IllegalArgumentException refused) {
+    ChangeRefusedException exception = new ChangeRefusedException(refused.getMessage());
+    exception.initCause(refused);
+    return exception;
   }
 }

@@ -32,7 +32,7 @@ final class Editor {
     }
     throw new CommandException(
         "no editor is named; set VISUAL or EDITOR to the command that starts yours, as in"
-            + " EDITOR=nano merese edit …");
+            + " EDITOR=vi merese edit …");
   }
 
   /** Waits until the editor has ended. */

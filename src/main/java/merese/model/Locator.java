@@ -103,6 +103,35 @@ public final class Locator implements Comparable<Locator> {
     return List.copyOf(members);
   }
 
+  /**
+   * Whether every place of this is one of another's or part of one, as "p. 41, n. 3" is of "pp.
+   * 38–60". A plate between two pages is not of the pages.
+   */
+  public boolean isWithin(Locator extent) {
+    for (List<LocatorLevel> place : places()) {
+      boolean within = false;
+      for (List<LocatorLevel> of : extent.places()) {
+        within |= startsWith(place, of);
+      }
+      if (!within) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean startsWith(List<LocatorLevel> place, List<LocatorLevel> of) {
+    if (of.size() > place.size()) {
+      return false;
+    }
+    for (int i = 0; i < of.size(); i++) {
+      if (!of.get(i).sameAs(place.get(i).at(of.get(i).position()))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Counted out when first asked for: most locators are only kept and printed. */
   private List<List<LocatorLevel>> places() {
     if (places == null) {

@@ -105,6 +105,11 @@ public record Work(
     return editions.stream().filter(e -> e.key().equals(key)).findFirst().orElseThrow();
   }
 
+  /** The same work with an edition in the place of the one that has its key. */
+  public Work withEdition(Edition edition) {
+    return withEditions(replaced(edition));
+  }
+
   private List<Edition> replaced(Edition edition) {
     return editions.stream().map(e -> e.key().equals(edition.key()) ? edition : e).toList();
   }

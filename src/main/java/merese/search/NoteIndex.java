@@ -99,10 +99,17 @@ public final class NoteIndex implements Closeable {
 
   /** All that is known of one edition, but its notes and its check log. */
   public byte[] wholeSource(String edition) {
+    return findWholeSource(edition)
+        .orElseThrow(() -> new IndexDamagedException("the index lacks " + edition, null))
+        .payload();
+  }
+
+  /** The same with its file; empty where no edition has the key. */
+  public Optional<SourceHit> findWholeSource(String edition) {
     for (StoredValue value : values(List.of(Fields.term(Fields.WHOLE_SOURCE, edition)))) {
-      return value.payload();
+      return Optional.of(new SourceHit(value.file(), edition, value.payload()));
     }
-    throw new IndexDamagedException("the index lacks " + edition, null);
+    return Optional.empty();
   }
 
   /** The lines of the check logs that are about one of these concepts. */

@@ -81,6 +81,33 @@ final class IndexKeeper {
     }
   }
 
+  /**
+   * An index that is not brought up to date.
+   *
+   * @param changes what it does not hold as it is
+   */
+  record AsItWas(NoteIndex index, Changes changes) {}
+
+  /** How many works may be read beside the index before it is brought up to date after all. */
+  private static final int MOST_BESIDE = 50;
+
+  /** The index as it was last made, unless that is damaged, or very much was written since. */
+  AsItWas openAsItWas() {
+    if (Files.isDirectory(place)) {
+      try {
+        NoteIndex index = NoteIndex.open(place);
+        Changes changes = Changes.since(index.stamps(), folder, clock);
+        if (!changes.touchVocabulary() && changes.changed().size() <= MOST_BESIDE) {
+          return new AsItWas(index, changes);
+        }
+        index.close();
+      } catch (IndexDamagedException e) {
+        // It is built again below.
+      }
+    }
+    return new AsItWas(open(), new Changes(List.of(), List.of(), List.of()));
+  }
+
   /** Returns false where the thread is to stop. */
   private static boolean pause() {
     try {

@@ -35,7 +35,7 @@ import merese.vocabulary.Thesaurus;
  *
  * <p>Not for several threads at once.
  */
-public final class Shelf implements Closeable {
+public final class Shelf implements Lexicon, Closeable {
   private final LibraryFolder folder;
   private final Watcher watcher;
   private final Clock clock;
@@ -103,6 +103,7 @@ public final class Shelf implements Closeable {
     return folder.settings();
   }
 
+  @Override
   public Thesaurus thesaurus() {
     if (thesaurus == null) {
       thesaurus = VocabularyRecords.thesaurus(index);
@@ -172,28 +173,18 @@ public final class Shelf implements Closeable {
     }
   }
 
-  /**
-   * What terms mean by the vocabulary alone: the ids of the concepts that have one as a label, or
-   * that the register of homonyms gives it. A term that is no word of the vocabulary means nothing.
-   */
+  @Override
   public Map<String, Set<String>> meanings(Collection<String> terms) {
-    List<List<String>> forms = new ArrayList<>();
-    for (String term : terms) {
-      forms.addAll(thesaurus().forms(term));
+    return TextMeanings.ofLabels(index, thesaurus(), terms);
+  }
+
+  @Override
+  public Set<String> meaningsInText(String term) {
+    Set<String> concepts = new LinkedHashSet<>();
+    for (SourcedNote found : notes(TextMeanings.printing(thesaurus(), term))) {
+      TextMeanings.add(thesaurus(), term, found.note(), concepts);
     }
-    Map<String, Set<String>> byLabel = new HashMap<>();
-    for (byte[] packed : index.labelled(forms)) {
-      PackedLabels.unpack(packed, byLabel);
-    }
-    Map<String, Set<String>> meanings = new HashMap<>();
-    for (String term : terms) {
-      Set<String> concepts = new LinkedHashSet<>();
-      for (List<String> form : thesaurus().forms(term)) {
-        concepts.addAll(byLabel.getOrDefault(String.join(" ", form), Set.of()));
-      }
-      meanings.put(term, concepts);
-    }
-    return meanings;
+    return concepts;
   }
 
   /** The notes that meet at least one of the criteria; none where there are no criteria. */

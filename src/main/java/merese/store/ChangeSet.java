@@ -1,10 +1,12 @@
 package merese.store;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import merese.model.OwnObject;
 import merese.model.Work;
@@ -32,23 +34,36 @@ public final class ChangeSet implements AutoCloseable {
   }
 
   /** A work whose place depends on how many others are added. */
-  private record NewWork(int staged, String id) {}
+  private record NewWork(int staged, String id, String is) {}
+
+  /** The bytes of the first file, which are staged only once there is a second. */
+  private record First(Path target, byte[] bytes) {}
 
   private final LibraryFolder library;
   private final String what;
+  private final OptionalInt undoes;
   private final LibraryLock lock;
   private final Steps steps;
   private final Staging staging;
+  private final HistoryFolder history;
   private final List<FileChange> changes = new ArrayList<>();
+  private final List<AlteredFile> altered = new ArrayList<>();
   private final List<NewWork> works = new ArrayList<>();
   private final Set<String> touched = new HashSet<>();
   private final Rejections rejections;
   private TakenNames names;
+  private First first;
+  private OptionalInt number = OptionalInt.empty();
   private State state = State.OPEN;
 
-  ChangeSet(LibraryFolder library, String what, LibraryLock lock, Steps steps) {
+  /**
+   * @param undoes the number of the change that this one takes back
+   */
+  ChangeSet(LibraryFolder library, String what, OptionalInt undoes, LibraryLock lock, Steps steps) {
     this.library = library;
     this.what = what;
+    this.undoes = undoes;
+    this.history = new HistoryFolder(library.path());
     this.lock = lock;
     this.steps = steps;
     this.staging = new Staging(library.path(), steps);
@@ -69,9 +84,38 @@ public final class ChangeSet implements AutoCloseable {
     requireOpen();
     FileNames.requireNameOf(value, old.file());
     if (!Saver.isSame(old, value)) {
-      String to = touch(old.file());
-      int staged = staging.put(old.file(), Saver.bytes(old, value, Donors.of(from)));
-      changes.add(new FileChange(staged, to, Hash.of(old.bytes())));
+      put(old.file(), old.bytes(), Saver.bytes(old, value, Donors.of(from)));
+    }
+  }
+
+  /**
+   * Puts bytes in place of those that were read, as they are.
+   *
+   * @param old null where there is no file yet
+   * @param now null for a deletion
+   */
+  void put(Path file, byte[] old, byte[] now) {
+    requireOpen();
+    String to = touch(file);
+    int staged = now == null ? FileChange.DELETED : stage(file, now);
+    AlteredFile change = AlteredFile.of(to, old, now);
+    altered.add(change);
+    changes.add(new FileChange(staged, to, change.was()));
+  }
+
+  private int stage(Path target, byte[] bytes) {
+    if (first == null && staging.isEmpty()) {
+      first = new First(target, bytes);
+      return 0;
+    }
+    stageFirst();
+    return staging.put(target, bytes);
+  }
+
+  private void stageFirst() {
+    if (first != null) {
+      staging.put(first.target(), first.bytes());
+      first = null;
     }
   }
 
@@ -101,8 +145,8 @@ public final class ChangeSet implements AutoCloseable {
     names().claim(FolderScan.WORKS, work.id());
     Path anyPlace = library.resolve(FolderScan.WORKS).resolve(work.id() + FolderScan.ENDING);
     Stored<Work> none = new Stored<>(work, anyPlace, null, WorkCodec.WORK);
-    int staged = staging.put(anyPlace, Saver.bytes(none, work, Donors.of(from)));
-    works.add(new NewWork(staged, work.id()));
+    byte[] bytes = Saver.bytes(none, work, Donors.of(from));
+    works.add(new NewWork(stage(anyPlace, bytes), work.id(), Hash.of(bytes)));
   }
 
   /** A new file for one of the user's own pieces. */
@@ -119,15 +163,12 @@ public final class ChangeSet implements AutoCloseable {
     requireOpen();
     names().claim(folder, name);
     Path file = library.resolve(folder).resolve(name + FolderScan.ENDING);
-    String to = touch(file);
-    int staged = staging.put(file, Saver.bytes(new Stored<>(value, file, null, codec), value));
-    changes.add(new FileChange(staged, to, Hash.NONE));
+    put(file, null, Saver.bytes(new Stored<>(value, file, null, codec), value));
   }
 
   public void delete(Stored<?> old) {
-    requireOpen();
     if (old.isOnDisk()) {
-      changes.add(new FileChange(FileChange.DELETED, touch(old.file()), Hash.of(old.bytes())));
+      put(old.file(), old.bytes(), null);
     }
   }
 
@@ -142,8 +183,7 @@ public final class ChangeSet implements AutoCloseable {
     requireOpen();
     Rejections.Place place = rejections.placeFor(name, Hash.of(bytes));
     if (place.isNew()) {
-      int staged = staging.put(place.file(), bytes);
-      changes.add(new FileChange(staged, touch(place.file()), Hash.NONE));
+      put(place.file(), null, bytes);
     }
     return place.file();
   }
@@ -173,17 +213,75 @@ public final class ChangeSet implements AutoCloseable {
     if (!isEmpty()) {
       for (NewWork work : works) {
         String to = touch(names.placeOf(work.id(), works.size()));
+        altered.add(AlteredFile.made(to, work.is()));
         changes.add(new FileChange(work.staged(), to, Hash.NONE));
       }
       works.clear();
       changes.forEach(this::requireUnchanged);
-      staging.tryFolders(changes.stream().map(FileChange::to).toList());
-      Journal journal = new Journal(library.path(), steps);
-      journal.write(changes);
-      state = State.DECIDED;
-      journal.carryOut(changes);
+      HistoryEntry entry = new HistoryEntry(history.next(), library.now(), what, undoes, altered);
+      if (changes.size() == 1) {
+        commitOne(changes.get(0), entry);
+      } else {
+        commitSeveral(entry);
+      }
+      number = OptionalInt.of(entry.number());
+      history.prune(entry.number());
     }
     close();
+  }
+
+  /** What the history calls the change; empty until it is made, and where nothing differed. */
+  public OptionalInt number() {
+    return number;
+  }
+
+  /**
+   * One file needs no journal. The history is written first: an entry that was not carried out is
+   * known by its file, which still is what it was.
+   */
+  private void commitOne(FileChange change, HistoryEntry entry) {
+    Path file = library.resolve(change.to());
+    try {
+      step("write the history");
+      history.write(entry);
+      step("write the file");
+      if (change.deletes()) {
+        Disk.delete(file);
+      } else {
+        Disk.replace(file, first.bytes());
+      }
+    } catch (LibraryException e) {
+      forget(entry, e);
+      throw e;
+    }
+  }
+
+  private void forget(HistoryEntry entry, LibraryException failure) {
+    try {
+      history.remove(entry.number());
+    } catch (LibraryException e) {
+      failure.addSuppressed(e); // the next change forgets it
+    }
+  }
+
+  private void step(String what) {
+    try {
+      steps.before(what);
+    } catch (IOException e) {
+      throw Disk.unwritable(library.path(), e);
+    }
+  }
+
+  private void commitSeveral(HistoryEntry entry) {
+    stageFirst();
+    Path file = history.file(entry.number());
+    int staged = staging.put(file, HistoryFolder.bytes(entry));
+    changes.add(new FileChange(staged, history.relative(entry.number()), Hash.NONE));
+    staging.tryFolders(changes.stream().map(FileChange::to).toList());
+    Journal journal = new Journal(library.path(), steps);
+    journal.write(changes);
+    state = State.DECIDED;
+    journal.carryOut(changes);
   }
 
   private void requireUnchanged(FileChange change) {

@@ -98,7 +98,8 @@ final class Consistency {
     }
   }
 
-  private static Codec<?> codec(LibraryFile.Kind kind) {
+  /** How the files of a kind are read. */
+  static Codec<?> codec(LibraryFile.Kind kind) {
     return switch (kind) {
       case SETTINGS -> SettingsCodec.SETTINGS;
       case WORK -> WorkCodec.WORK;

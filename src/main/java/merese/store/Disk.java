@@ -114,6 +114,16 @@ final class Disk {
     }
   }
 
+  /** Deletes a file so that it stays deleted. */
+  static void delete(Path file) {
+    try {
+      Files.delete(file);
+    } catch (IOException e) {
+      throw unwritable(file, e);
+    }
+    forceFolder(file.getParent());
+  }
+
   /** Gives a file the permissions of one that it will replace; nothing where that is not there. */
   static void copyPermissions(Path from, Path to) throws IOException {
     Set<PosixFilePermission> permissions = Files.exists(from) ? permissions(from) : null;

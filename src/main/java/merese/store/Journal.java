@@ -108,7 +108,8 @@ final class Journal {
 
   /** A library may come from anybody, so its journal must not reach beyond it. */
   private static boolean isOfALibrary(String path) {
-    for (String name : path.split("/", -1)) {
+    boolean history = path.startsWith(HistoryFolder.FOLDER + '/');
+    for (String name : (history ? path.substring(1) : path).split("/", -1)) {
       if (name.isEmpty() || name.startsWith(".") || name.indexOf('\\') >= 0) {
         return false;
       }

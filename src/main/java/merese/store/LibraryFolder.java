@@ -4,10 +4,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import merese.model.CharacterKey;
 import merese.model.Homonym;
@@ -80,6 +83,11 @@ public final class LibraryFolder {
 
   static LibraryFolder create(Path dir, String title, String starter) {
     return open(new LibraryMaker(dir, starter).make(title));
+  }
+
+  /** The time of a change, to the second. */
+  Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.SECONDS);
   }
 
   /** The library folder, as it was given. */
@@ -311,12 +319,19 @@ public final class LibraryFolder {
   }
 
   ChangeSet change(String what, Steps steps) {
+    return change(what, OptionalInt.empty(), steps);
+  }
+
+  /**
+   * @param undoes the number of the change that this one takes back
+   */
+  ChangeSet change(String what, OptionalInt undoes, Steps steps) {
     LibraryLock lock = lock();
     if (lock.isChanging()) {
       lock.close();
       throw new IllegalStateException("a change of this library is open already");
     }
-    return new ChangeSet(this, what, lock, steps);
+    return new ChangeSet(this, what, undoes, lock, steps);
   }
 
   /**

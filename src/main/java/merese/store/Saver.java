@@ -1,7 +1,5 @@
 package merese.store;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -60,12 +58,7 @@ final class Saver {
   static void delete(Stored<?> old) {
     Disk.requireReplaceable(old.file());
     requireUnchanged(old);
-    try {
-      Files.delete(old.file());
-    } catch (IOException e) {
-      throw Disk.unwritable(old.file(), e);
-    }
-    Disk.forceFolder(old.file().getParent());
+    Disk.delete(old.file());
   }
 
   private static void requireUnchanged(Stored<?> old) {

@@ -29,6 +29,11 @@ final class Staging {
     this.steps = steps;
   }
 
+  /** Whether nothing has been put by. */
+  boolean isEmpty() {
+    return count == 0;
+  }
+
   static boolean isThere(Path root) {
     return Files.exists(root.resolve(FOLDER), LinkOption.NOFOLLOW_LINKS);
   }

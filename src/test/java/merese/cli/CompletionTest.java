@@ -22,7 +22,7 @@ class CompletionTest {
 
   @Test
   void bashCompletesACommand() throws Exception {
-    assertEquals(List.of("reading-list"), completed("merese", "re"));
+    assertEquals(List.of("reading-list"), completed("merese", "rea"));
   }
 
   @Test

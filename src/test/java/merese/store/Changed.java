@@ -1,5 +1,7 @@
 package merese.store;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -88,13 +90,21 @@ final class Changed {
       for (Path file : all.toList()) {
         String name = root.relativize(file).toString();
         if (!name.equals(LibraryLock.FILE) && !name.equals(ChangeMark.FILE)) {
-          files.put(name, Files.isDirectory(file) ? "/" : Hash.of(Files.readAllBytes(file)));
+          files.put(name, Files.isDirectory(file) ? "/" : Hash.of(withoutTime(name, file)));
         }
       }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return files;
+  }
+
+  /** The second in which a change was made is all that differs in its entry of the history. */
+  private static byte[] withoutTime(String name, Path file) throws IOException {
+    byte[] bytes = Files.readAllBytes(file);
+    return name.startsWith(HistoryFolder.FOLDER)
+        ? new String(bytes, UTF_8).replaceFirst("\"at\": \"[^\"]*\"", "").getBytes(UTF_8)
+        : bytes;
   }
 
   /** The names of the steps of a change. */

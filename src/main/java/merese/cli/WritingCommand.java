@@ -1,0 +1,175 @@
+package merese.cli;
+
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import merese.change.notes.TermChoice;
+import merese.change.notes.TermChoice.Choice;
+import merese.model.Naming;
+import merese.model.Naming.Why;
+import merese.model.Nearest;
+import merese.shelf.SourceAddress;
+import merese.shelf.WritingShelf;
+
+/**
+ * A command that writes of sources: it finds the source and the meaning, and asks where it must.
+ */
+abstract class WritingCommand extends LibraryCommand {
+  private static final int MOST_CHOICES = 9;
+  private static final int MOST_NEAR = 3;
+
+  /** Who notes, where nothing else says so. */
+  private static final String ME = "me";
+
+  private Optional<Asking> asking;
+
+  WritingCommand(Context context, String description, String... examples) {
+    super(context, description, examples);
+  }
+
+  final WritingShelf writingShelf() {
+    return WritingShelf.open(library(), new ShelfProgress(context()));
+  }
+
+  static Clock clock() {
+    return Clock.system(ZoneId.systemDefault());
+  }
+
+  /** Who notes: what an option says, else MERESE_BY, else "me". */
+  final String by(Given<String> option) {
+    return option.value().orElse(context().environment().getOrDefault("MERESE_BY", ME));
+  }
+
+  final Optional<Asking> asking() {
+    if (asking == null) {
+      asking = Asking.of(context());
+    }
+    return asking;
+  }
+
+  /** The source that a key or words single out; where they fit several, the user is asked. */
+  final SourceAddress source(WritingShelf shelf, String typed) {
+    List<SourceAddress> found = shelf.find(typed);
+    if (found.size() == 1) {
+      return found.get(0);
+    } else if (found.isEmpty()) {
+      throw CommandException.wrongUse("no source is called \"" + typed + "\"" + near(shelf, typed));
+    }
+    List<String> words = new ArrayList<>();
+    for (SourceAddress source : found.subList(0, Math.min(found.size(), MOST_CHOICES))) {
+      words.add(source.words());
+    }
+    if (asking().isPresent() && found.size() <= MOST_CHOICES) {
+      return found.get(asking().get().choice("“" + typed + "” may be:", words));
+    }
+    String more =
+        found.size() > MOST_CHOICES ? "\n  + " + (found.size() - MOST_CHOICES) + " more" : "";
+    throw CommandException.wrongUse(
+        "“"
+            + typed
+            + "” fits "
+            + Page.many(found.size(), "source")
+            + "; name one by its key, or with more words:\n  "
+            + String.join("\n  ", words)
+            + more);
+  }
+
+  private static String near(WritingShelf shelf, String typed) {
+    List<String> keys = new ArrayList<>();
+    for (SourceAddress source : shelf.sources()) {
+      keys.add(source.key());
+    }
+    List<String> near = Nearest.to(typed, keys, MOST_NEAR);
+    return near.isEmpty()
+        ? "; a source is named by its key, or by words of its author, year and title"
+        : "; did you mean " + String.join(" or ", near) + "?";
+  }
+
+  /**
+   * What a printed term means: by its words, or as the user chooses.
+   *
+   * @param facet the heading that it stands under
+   */
+  final Naming meaning(
+      WritingShelf shelf, String printed, Optional<String> facet, MeaningOptions options) {
+    if (options.concept().isPresent()) {
+      return TermChoice.chosen(shelf, printed, options.concept().get(), options.why());
+    }
+    TermChoice choice = TermChoice.of(shelf, printed, facet);
+    if (options.unassigned()) {
+      return new Naming(printed, Optional.empty(), Optional.empty());
+    } else if (!choice.mustChoose()) {
+      return options.giveReason(choice.naming());
+    }
+    String open = "leave it open";
+    Optional<String> id =
+        chosen(printed, choice, "with --as, or leave it open with --unassigned", open);
+    return id.isEmpty()
+        ? choice.naming()
+        : TermChoice.chosen(shelf, printed, id.get(), options.reason().orElseGet(this::askWhy));
+  }
+
+  /**
+   * The concept that a term is meant for, by its words or as the user chooses.
+   *
+   * @param option by which the user can name it
+   */
+  final String concept(WritingShelf shelf, String term, String option) {
+    if (shelf.thesaurus().concept(term.strip()).isPresent()) {
+      return term.strip();
+    }
+    TermChoice choice = TermChoice.of(shelf, term, Optional.empty());
+    if (choice.mustChoose()) {
+      return chosen(term, choice, "by its id with " + option, "").orElseThrow();
+    } else if (choice.naming().concept().isPresent()) {
+      return choice.naming().concept().get();
+    }
+    List<String> near = new ArrayList<>();
+    choice.maybe().forEach(m -> near.add(m.label() + " (" + m.concept() + ")"));
+    throw CommandException.wrongUse(
+        "“"
+            + term
+            + "” is no word of the vocabulary"
+            + (near.isEmpty() ? "" : "; near it: " + String.join(", ", near)));
+  }
+
+  /**
+   * @param none what choosing none of the concepts is called; "" where one must be chosen
+   */
+  private Optional<String> chosen(String term, TermChoice choice, String how, String none) {
+    List<String> words = new ArrayList<>();
+    for (Choice each : choice.choices()) {
+      words.add(each.words());
+    }
+    if (asking().isEmpty()) {
+      throw CommandException.wrongUse(
+          "“"
+              + term
+              + "”: "
+              + choice.reason()
+              + "; nothing was written. Say which "
+              + how
+              + ":\n  "
+              + String.join("\n  ", words));
+    }
+    if (!none.isEmpty()) {
+      words.add(none);
+    }
+    int chosen = asking().get().choice("“" + term + "”: " + choice.reason() + ".", words);
+    return chosen == choice.choices().size()
+        ? Optional.empty()
+        : Optional.of(choice.choices().get(chosen).concept());
+  }
+
+  private Why askWhy() {
+    List<String> words =
+        List.of("the text says so", "the picture shows it", "it is my reading of it");
+    return switch (asking().orElseThrow().choice("What does that rest on?", words)) {
+      case 0 -> Why.TEXT;
+      case 1 -> Why.PICTURE;
+      default -> Why.MY_READING;
+    };
+  }
+}

@@ -1,0 +1,191 @@
+package merese.shelf;
+
+import java.io.Closeable;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import merese.model.Edition;
+import merese.model.Note;
+import merese.model.Work;
+import merese.search.Hits.NoteHit;
+import merese.search.Hits.SourceHit;
+import merese.search.NoteIndex;
+import merese.store.LibraryException;
+import merese.store.LibraryFile;
+import merese.store.LibraryFolder;
+import merese.store.LibraryJson;
+import merese.store.Stored;
+import merese.vocabulary.Folding;
+import merese.vocabulary.Thesaurus;
+
+/**
+ * A library as somebody who writes into it needs it: what its words mean and where its sources are.
+ * It reads the index as it last was and the few works that were written since, so that a note need
+ * not wait for the index to be brought up to date; the next question does that.
+ *
+ * <p>Not for several threads at once.
+ */
+public final class WritingShelf implements Lexicon, Closeable {
+  private final LibraryFolder folder;
+  private final NoteIndex index;
+
+  /** The works that the index does not hold as they are, by file; null for one that is gone. */
+  private final Map<String, Work> since = new LinkedHashMap<>();
+
+  private Thesaurus thesaurus;
+
+  private WritingShelf(LibraryFolder folder, NoteIndex index) {
+    this.folder = folder;
+    this.index = index;
+  }
+
+  /**
+   * Where very much was written since, or the vocabulary, the index is brought up to date first.
+   */
+  public static WritingShelf open(LibraryFolder folder, Watcher watcher) {
+    IndexKeeper keeper = new IndexKeeper(folder, watcher, Clock.systemUTC());
+    IndexKeeper.AsItWas opened = keeper.openAsItWas();
+    WritingShelf shelf = new WritingShelf(folder, opened.index());
+    for (String gone : opened.changes().removed()) {
+      shelf.since.put(gone, null);
+    }
+    for (LibraryFile file : opened.changes().changed()) {
+      if (file.kind() == LibraryFile.Kind.WORK) {
+        shelf.reread(file.relative());
+      }
+    }
+    return shelf;
+  }
+
+  /** Takes note that a work has been written. */
+  public void reread(String file) {
+    try {
+      since.put(file, folder.readWork(folder.resolve(file)).value());
+    } catch (LibraryException e) {
+      since.put(file, null); // a question, and writing to it, will say what is wrong
+    }
+  }
+
+  public LibraryFolder folder() {
+    return folder;
+  }
+
+  /** The work of a source as it is on the disk now. */
+  public Stored<Work> read(SourceAddress source) {
+    Path file = folder.resolve(source.file());
+    return folder.readWork(file);
+  }
+
+  @Override
+  public Thesaurus thesaurus() {
+    if (thesaurus == null) {
+      thesaurus = VocabularyRecords.thesaurus(index);
+    }
+    return thesaurus;
+  }
+
+  @Override
+  public Map<String, Set<String>> meanings(Collection<String> terms) {
+    return TextMeanings.ofLabels(index, thesaurus(), terms);
+  }
+
+  @Override
+  public Set<String> meaningsInText(String term) {
+    Set<String> concepts = new LinkedHashSet<>();
+    for (NoteHit hit : index.notes(TextMeanings.printing(thesaurus(), term))) {
+      if (!since.containsKey(hit.file())) {
+        TextMeanings.add(thesaurus(), term, PackedNote.unpack(hit.payload()).note(), concepts);
+      }
+    }
+    for (Work work : since.values()) {
+      if (work != null) {
+        for (Edition edition : work.editions()) {
+          for (Note note : edition.notes()) {
+            TextMeanings.add(thesaurus(), term, note, concepts);
+          }
+        }
+      }
+    }
+    return concepts;
+  }
+
+  /**
+   * The sources that somebody may mean: the one whose key was typed, else those that each of the
+   * words is a word of, else those of which each begins one. In the order of years.
+   */
+  public List<SourceAddress> find(String typed) {
+    String key = typed.strip();
+    Optional<SourceAddress> exact = withKey(key);
+    if (exact.isPresent()) {
+      return List.of(exact.get());
+    }
+    List<String> words = Folding.words(key);
+    List<SourceAddress> found = new ArrayList<>();
+    int best = 1;
+    if (!words.isEmpty()) {
+      for (SourceAddress source : sources()) {
+        int fit = source.key().equalsIgnoreCase(key) ? 3 : source.answersTo(words);
+        if (fit > best) {
+          found.clear();
+          best = fit;
+        }
+        if (fit == best) {
+          found.add(source);
+        }
+      }
+    }
+    found.sort(
+        Comparator.comparing((SourceAddress s) -> s.year().orElse(Integer.MAX_VALUE))
+            .thenComparing(SourceAddress::key));
+    return found;
+  }
+
+  private Optional<SourceAddress> withKey(String key) {
+    for (Map.Entry<String, Work> entry : since.entrySet()) {
+      if (entry.getValue() != null) {
+        for (Edition edition : entry.getValue().editions()) {
+          if (edition.key().equals(key)) {
+            return Optional.of(SourceAddress.of(entry.getKey(), entry.getValue(), edition));
+          }
+        }
+      }
+    }
+    Optional<SourceHit> hit = index.findWholeSource(key);
+    if (hit.isEmpty() || since.containsKey(hit.get().file())) {
+      return Optional.empty();
+    }
+    Work work = LibraryJson.decodeWork(hit.get().payload());
+    return Optional.of(SourceAddress.of(hit.get().file(), work, work.editions().get(0)));
+  }
+
+  /** All sources. */
+  public List<SourceAddress> sources() {
+    List<SourceAddress> sources = new ArrayList<>();
+    for (SourceHit hit : index.sources()) {
+      if (!since.containsKey(hit.file())) {
+        sources.add(SourceAddress.of(hit.file(), PackedSource.unpack(hit.payload())));
+      }
+    }
+    for (Map.Entry<String, Work> entry : since.entrySet()) {
+      if (entry.getValue() != null) {
+        for (Edition edition : entry.getValue().editions()) {
+          sources.add(SourceAddress.of(entry.getKey(), entry.getValue(), edition));
+        }
+      }
+    }
+    return sources;
+  }
+
+  @Override
+  public void close() {
+    index.close();
+  }
+}

@@ -1,0 +1,220 @@
+package merese.store;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * The changes of a library, and taking them back. Every {@link ChangeSet} writes an entry; of the
+ * many that a library sees, the last {@value HistoryFolder#MOST} are kept.
+ *
+ * <p>A change is taken back by another, which has its own entry and can be taken back too. What
+ * somebody has edited by hand since then is never lost: where a file is not as the change left it,
+ * only what the change put in is taken out, and where that is no longer to be found, nothing is.
+ */
+public final class History {
+  private final LibraryFolder library;
+  private final HistoryFolder folder;
+
+  private History(LibraryFolder library) {
+    this.library = library;
+    this.folder = new HistoryFolder(library.path());
+  }
+
+  public static History of(LibraryFolder library) {
+    return new History(library);
+  }
+
+  /**
+   * A change and what became of it.
+   *
+   * @param undone whether it is taken back
+   * @param takesBack what it took back, for one that did
+   */
+  public record Line(HistoryEntry entry, boolean undone, Optional<TakesBack> takesBack) {
+    /** What a change took back: another, or the taking back of another. */
+    public enum TakesBack {
+      CHANGE,
+      UNDO
+    }
+  }
+
+  /**
+   * All changes that are kept, the newest first.
+   *
+   * @throws LibraryException where one of them cannot be read
+   */
+  public List<Line> lines() {
+    List<Integer> numbers = folder.numbers();
+    Map<Integer, HistoryEntry> entries = new HashMap<>();
+    for (int number : numbers) {
+      entries.put(number, folder.read(number));
+    }
+    int last = numbers.isEmpty() ? 0 : numbers.get(numbers.size() - 1);
+    if (last > 0 && folder.wasBrokenOff(last)) {
+      entries.remove(last);
+    }
+    List<Line> lines = new ArrayList<>();
+    Set<Integer> undone = new HashSet<>();
+    for (int i = numbers.size() - 1; i >= 0; i--) {
+      HistoryEntry entry = entries.get(numbers.get(i));
+      if (entry != null) {
+        boolean isUndone = undone.contains(entry.number());
+        if (entry.undoes().isPresent() && !isUndone) {
+          undone.add(entry.undoes().getAsInt());
+        }
+        lines.add(new Line(entry, isUndone, takesBack(entry, entries)));
+      }
+    }
+    return lines;
+  }
+
+  private static Optional<Line.TakesBack> takesBack(
+      HistoryEntry entry, Map<Integer, HistoryEntry> entries) {
+    if (entry.undoes().isEmpty()) {
+      return Optional.empty();
+    }
+    HistoryEntry other = entries.get(entry.undoes().getAsInt());
+    boolean undo = other != null && other.undoes().isPresent();
+    return Optional.of(undo ? Line.TakesBack.UNDO : Line.TakesBack.CHANGE);
+  }
+
+  /** The path below the library folder of the file of a work; empty where there is no such work. */
+  public Optional<String> fileOf(String work) {
+    return library.findWork(work).map(stored -> relative(stored.file()));
+  }
+
+  private String relative(Path file) {
+    StringBuilder relative = new StringBuilder();
+    for (Path name : library.path().relativize(file)) {
+      relative.append(relative.length() == 0 ? "" : "/").append(name);
+    }
+    return relative.toString();
+  }
+
+  /**
+   * Takes back the last change that is not taken back.
+   *
+   * @return what was taken back; empty where there is nothing
+   * @throws LibraryException where that would lose what was done since
+   */
+  public Optional<HistoryEntry> undo() {
+    return undo(line -> !line.undone() && line.takesBack().isEmpty());
+  }
+
+  /** Takes back the last taking back; empty where a change was made after it, or there was none. */
+  public Optional<HistoryEntry> redo() {
+    return undo(
+        line -> !line.undone() && !line.takesBack().equals(Optional.of(Line.TakesBack.UNDO)),
+        line -> line.takesBack().isPresent());
+  }
+
+  /**
+   * Takes back one change, wherever in the history it is.
+   *
+   * @return it; empty where none of that number is kept, or it is taken back already
+   */
+  public Optional<HistoryEntry> undo(int number) {
+    return undo(line -> line.entry().number() == number && !line.undone());
+  }
+
+  private interface Test {
+    boolean of(Line line);
+  }
+
+  private Optional<HistoryEntry> undo(Test test) {
+    return undo(test, line -> true);
+  }
+
+  /** The first line that passes one test, where it passes the other too. */
+  @SuppressWarnings("try")
+  private Optional<HistoryEntry> undo(Test first, Test also) {
+    try (LibraryLock lock = library.lock()) {
+      for (Line line : lines()) {
+        if (first.of(line)) {
+          if (!also.of(line)) {
+            return Optional.empty();
+          }
+          takeBack(line.entry());
+          return Optional.of(line.entry());
+        }
+      }
+      return Optional.empty();
+    }
+  }
+
+  private void takeBack(HistoryEntry entry) {
+    String what = "undo of " + entry.number() + ": " + entry.what();
+    OptionalInt undoes = OptionalInt.of(entry.number());
+    try (ChangeSet change = library.change(what, undoes, Steps.NONE)) {
+      for (AlteredFile file : entry.files()) {
+        Path path = library.resolve(file.file());
+        byte[] now = Disk.readIfThere(path);
+        byte[] before = before(entry, file, path, now);
+        change.put(path, now, before);
+      }
+      change.commit();
+    }
+  }
+
+  private byte[] before(HistoryEntry entry, AlteredFile file, Path path, byte[] now) {
+    if (Hash.of(now).equals(file.is())) {
+      try {
+        return file.restored(now);
+      } catch (IllegalArgumentException e) {
+        LibraryException damaged =
+            new LibraryException(
+                folder.file(entry.number()),
+                "the history is damaged: " + e.getMessage(),
+                "nothing was changed; bring the file back from a backup");
+        damaged.initCause(e);
+        throw damaged;
+      }
+    }
+    byte[] takenOut = now == null ? null : file.takenOut(now);
+    if (takenOut == null || !isReadable(path, takenOut)) {
+      throw changedSince(entry, file, path);
+    }
+    return takenOut;
+  }
+
+  private boolean isReadable(Path path, byte[] bytes) {
+    for (LibraryFile file : library.scan()) {
+      if (file.path().equals(path)) {
+        try {
+          Stored.of(path, bytes, Consistency.codec(file.kind()));
+          return true;
+        } catch (LibraryException e) {
+          return false;
+        }
+      }
+    }
+    return false;
+  }
+
+  private LibraryException changedSince(HistoryEntry entry, AlteredFile file, Path path) {
+    List<String> later = new ArrayList<>();
+    for (Line line : lines()) {
+      boolean counts = !line.undone() && line.takesBack().isEmpty();
+      if (counts && line.entry().number() > entry.number() && line.entry().touches(file.file())) {
+        later.add(Integer.toString(line.entry().number()));
+      }
+    }
+    return new LibraryException(
+        path,
+        "the change "
+            + entry.number()
+            + " ("
+            + entry.what()
+            + ") cannot be taken back: the file has been changed since; nothing was changed",
+        later.isEmpty()
+            ? "somebody has edited it by hand; edit it again, or bring it back from a backup"
+            : "take back first what came after it: " + String.join(", ", later));
+  }
+}
