@@ -126,9 +126,7 @@ public final class ChangeSet implements AutoCloseable {
    * @param was what was read from the file
    */
   public void replace(LibraryFile file, byte[] was, byte[] bytes) {
-    requireOpen();
-    String to = touch(file.path());
-    changes.add(new FileChange(staging.put(file.path(), bytes), to, Hash.of(was)));
+    put(file.path(), was, bytes);
   }
 
   /** A new file for a work; in a sub-folder where the library is large. */

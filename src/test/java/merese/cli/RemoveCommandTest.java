@@ -11,8 +11,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.TreeMap;
 import merese.change.LibraryCheck;
 import merese.model.Edition;
+import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
 import merese.testing.DemoLibrary;
 import org.junit.jupiter.api.BeforeEach;
@@ -137,5 +139,29 @@ class RemoveCommandTest {
     assertEquals(0, code, err.toString(StandardCharsets.UTF_8));
     assertTrue(err.toString(StandardCharsets.UTF_8).contains("Remove it?"));
     assertTrue(out.toString(StandardCharsets.UTF_8).endsWith("Done: 1 file written or deleted.\n"));
+  }
+
+  @Test
+  void whatWasTakenOutComesBackByteForByte() throws IOException {
+    Map<String, String> before = files();
+    for (String[] words :
+        new String[][] {
+          {"remove", "quenby-1926", "--clear-references", "--apply"},
+          {"remove", "d-3", "--clear-references", "--apply"},
+          {"remove", "tressick-cut-and-blown", "--clear-references", "--apply"},
+          {"remove", "norrish-1971", "n1", "--apply"}
+        }) {
+      assertEquals(0, merese(words).code());
+      assertEquals(0, merese("undo").code());
+      assertEquals(before, files(), () -> String.join(" ", words));
+    }
+  }
+
+  private Map<String, String> files() throws IOException {
+    Map<String, String> files = new TreeMap<>();
+    for (LibraryFile file : library().scan()) {
+      files.put(file.relative(), Files.readString(file.path()));
+    }
+    return files;
   }
 }
