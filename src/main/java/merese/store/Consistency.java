@@ -61,7 +61,11 @@ final class Consistency {
       byte[] other = instead.get(file.path());
       byte[] bytes = other == null ? Disk.read(file.path()) : other;
       Source source = Source.of(file.path(), bytes);
-      Spot top = Spot.top(JsonReader.read(source));
+      Json.Obj json = JsonReader.read(source);
+      if (file.kind() == LibraryFile.Kind.SETTINGS) {
+        SettingsCodec.requireKnownFormat(source, json);
+      }
+      Spot top = Spot.top(json);
       Reading reading = new Reading(source, true);
       if (first) {
         hand(file, bytes, reading, new Fields(reading, null, top), codec(file.kind()));
