@@ -82,7 +82,8 @@ class MergeTest {
   private static String content(LibraryFolder library) throws IOException {
     StringBuilder all = new StringBuilder();
     try (Stream<Path> files = Files.walk(library.path())) {
-      for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+      for (Path file :
+          files.filter(f -> Files.isRegularFile(f) && !f.endsWith(".lock")).sorted().toList()) {
         all.append(file.getFileName()).append('\n').append(Files.readString(file));
       }
     }
