@@ -1,5 +1,6 @@
 package merese.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +42,7 @@ final class EditCommand extends LibraryCommand {
     Editor editor = Editor.of(context());
     Path folder = Files.createTempDirectory("merese-edit");
     Path copy = folder.resolve(String.valueOf(edit.file().getFileName()));
-    Files.write(copy, edit.content());
+    Files.copy(new ByteArrayInputStream(edit.content()), copy); // not of the library
     boolean settled = false;
     try {
       boolean taken = edited(edit, editor, copy);
