@@ -1,13 +1,25 @@
 package merese.change;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import merese.store.LibraryException;
+import java.util.Map;
+import java.util.Set;
+import merese.change.checks.Checking;
+import merese.model.CharacterKey;
+import merese.model.Homonym;
+import merese.model.Mine;
+import merese.model.OwnObject;
+import merese.model.Work;
+import merese.shelf.Watcher;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
 import merese.store.Problem;
 import merese.store.Problem.Severity;
+import merese.store.Stored;
+import merese.store.VocabularyFile;
 
 /**
  * What a library holds and what is wrong in it, by its files alone.
@@ -30,67 +42,125 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
 
   /** Of the library as it is at one moment: with all or nothing of a change of several files. */
   public static LibraryCheck of(LibraryFolder folder) {
+    return of(folder, Watcher.NONE);
+  }
+
+  /** The same; the watcher is told of each file. */
+  public static LibraryCheck of(LibraryFolder folder, Watcher watcher) {
+    return of(folder, watcher, Map.of());
+  }
+
+  /**
+   * The same, as if other bytes stood in some of the files: what would be wrong then.
+   *
+   * @param instead by the paths that a scan of the library gives
+   */
+  public static LibraryCheck of(LibraryFolder folder, Watcher watcher, Map<Path, byte[]> instead) {
     while (true) {
       String moment = folder.moment();
-      LibraryCheck check = read(folder);
+      LibraryCheck check = read(folder, watcher, instead);
       if (folder.isStill(moment)) {
         return check;
       }
     }
   }
 
-  private static LibraryCheck read(LibraryFolder folder) {
-    List<Problem> problems = new ArrayList<>(folder.check());
-    VocabularyCheck vocabulary = new VocabularyCheck(folder);
-    Slips slips = new Slips(folder);
-    int works = 0;
-    int editions = 0;
-    int objects = 0;
-    for (LibraryFile file : folder.scan()) {
-      try {
-        switch (file.kind()) {
-          case WORK -> {
-            editions += slips.work(folder.readWork(file.path())).editions().size();
-            works++;
-          }
-          case VOCABULARY -> vocabulary.add(folder.readVocabulary(file.path()));
-          case OBJECT -> {
-            slips.object(folder.readObject(file.path()));
-            objects++;
-          }
-          case MINE -> slips.mine(folder.readMine());
-          case HOMONYMS -> vocabulary.register(folder.readHomonyms());
-          case CHARACTERS -> {} // the store's own check holds it to the vocabulary
-          case RECEIVED -> {} // the store's own check reads it
-          case SETTINGS -> {} // read when the library was opened
-        }
-      } catch (LibraryException e) {
-        vocabulary.lacks(file); // the store's own check has said what is wrong
-      }
-    }
-    if (problems.stream()
-        .noneMatch(p -> p.severity() == Severity.ERROR && isVocabulary(folder, p))) {
-      problems.addAll(vocabulary.problems());
-    }
-    problems.addAll(slips.problems());
-    return new LibraryCheck(
-        new Holdings(works, editions, slips.notes(), vocabulary.size(), objects),
-        inOrder(folder, problems));
+  private static LibraryCheck read(
+      LibraryFolder folder, Watcher watcher, Map<Path, byte[]> instead) {
+    Counting counting = new Counting(folder, watcher, instead.keySet());
+    List<Problem> problems = new ArrayList<>(folder.check(counting, instead));
+    boolean vocabulary =
+        problems.stream().noneMatch(p -> p.severity() == Severity.ERROR && isVocabulary(folder, p));
+    problems.addAll(counting.checking.problems(vocabulary));
+    watcher.end();
+    Holdings holdings =
+        new Holdings(
+            counting.works,
+            counting.editions,
+            counting.notes,
+            counting.checking.concepts(),
+            counting.objects);
+    return new LibraryCheck(holdings, inOrder(counting.order, problems));
   }
 
   private static boolean isVocabulary(LibraryFolder folder, Problem problem) {
     return problem.file().startsWith(folder.resolve("vocabulary"));
   }
 
-  private static List<Problem> inOrder(LibraryFolder folder, List<Problem> problems) {
-    List<String> order = new ArrayList<>();
-    folder.scan().forEach(file -> order.add(file.path().toString()));
+  /** What is of no file of the library, such as a leftover, comes last. */
+  private static List<Problem> inOrder(Map<Path, Integer> order, List<Problem> problems) {
     List<Problem> sorted = new ArrayList<>(problems);
     sorted.sort(
-        Comparator.comparingInt((Problem p) -> order.indexOf(p.file().toString()))
+        Comparator.comparingInt((Problem p) -> order.getOrDefault(p.file(), Integer.MAX_VALUE))
             .thenComparingInt(Problem::line)
             .thenComparingInt(Problem::column));
     return sorted;
+  }
+
+  /** Hands each file that could be read to the checks, and counts what is in it. */
+  private static final class Counting implements LibraryFolder.Visitor {
+    private final Checking checking;
+    private final Watcher watcher;
+    private final Set<Path> instead;
+    private final Map<Path, Integer> order = new HashMap<>();
+    private int works;
+    private int editions;
+    private int notes;
+    private int objects;
+    private int done;
+
+    Counting(LibraryFolder folder, Watcher watcher, Set<Path> instead) {
+      this.instead = instead;
+      this.checking = new Checking(folder);
+      this.watcher = watcher;
+    }
+
+    @Override
+    public void start(List<LibraryFile> files) {
+      files.forEach(file -> order.put(file.path(), order.size()));
+      watcher.start(2 * files.size());
+    }
+
+    @Override
+    public void read(LibraryFile file, Stored<?> stored) {
+      switch (file.kind()) {
+        case WORK -> {
+          Stored<Work> work = stored.as(Work.class);
+          works++;
+          editions += work.value().editions().size();
+          work.value().editions().forEach(edition -> notes += edition.notes().size());
+          checking.work(work);
+          if (instead.contains(file.path())) {
+            checking.keep(work);
+          }
+        }
+        case VOCABULARY -> checking.vocabulary(stored.as(VocabularyFile.class));
+        case OBJECT -> {
+          objects++;
+          checking.object(stored.as(OwnObject.class));
+        }
+        case MINE -> checking.mine(stored.as(Mine.class));
+        case HOMONYMS -> checking.homonyms(homonyms(stored));
+        case CHARACTERS -> checking.characters(stored.as(CharacterKey.class).value());
+        case RECEIVED, SETTINGS -> {} // the store's own check reads them
+      }
+      watcher.at(++done);
+    }
+
+    @SuppressWarnings("unchecked") // the store reads nothing else from a file of this kind
+    private static Stored<List<Homonym>> homonyms(Stored<?> stored) {
+      return (Stored<List<Homonym>>) stored;
+    }
+
+    @Override
+    public void unreadable(LibraryFile file) {
+      checking.lacks(file);
+    }
+
+    @Override
+    public void done(LibraryFile file) {
+      watcher.at(++done);
+    }
   }
 
   /** How many of the problems keep the library from being used as it is. */

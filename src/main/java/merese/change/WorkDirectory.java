@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import merese.model.Edition;
 import merese.model.Nearest;
 import merese.model.Place;
@@ -43,10 +44,17 @@ final class WorkDirectory {
   }
 
   static WorkDirectory of(LibraryFolder folder) {
+    return of(folder, work -> {});
+  }
+
+  /** The same; each work is handed on as it is read. */
+  static WorkDirectory of(LibraryFolder folder, Consumer<Stored<Work>> reader) {
     WorkDirectory directory = new WorkDirectory(folder);
     for (LibraryFile file : folder.scan()) {
       if (file.kind() == LibraryFile.Kind.WORK) {
-        directory.add(folder.readWork(file.path()));
+        Stored<Work> work = folder.readWork(file.path());
+        directory.add(work);
+        reader.accept(work);
       }
     }
     return directory;
@@ -119,6 +127,21 @@ final class WorkDirectory {
 
   boolean hasWork(String id) {
     return works.containsKey(id);
+  }
+
+  /** Whether an edition or a work is called so, letter by letter. */
+  boolean isName(String name) {
+    return worksOfKeys.containsKey(name) || works.containsKey(name);
+  }
+
+  /** Whether an edition has the key; to some systems keys that differ in capitals are one. */
+  boolean hasKeyLike(String key) {
+    return worksOfKeys.keySet().stream().anyMatch(key::equalsIgnoreCase);
+  }
+
+  /** The same of the id of a work. */
+  boolean hasWorkLike(String id) {
+    return works.keySet().stream().anyMatch(id::equalsIgnoreCase);
   }
 
   Stored<Work> read(String work) {

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import merese.model.Locator;
 
@@ -27,6 +28,7 @@ final class AnswerJson {
             .addModule(
                 new SimpleModule()
                     .addSerializer(Locator.class, ToStringSerializer.instance)
+                    .addSerializer(Path.class, ToStringSerializer.instance)
                     .addSerializer(LocalDate.class, ToStringSerializer.instance))
             .enable(SerializationFeature.INDENT_OUTPUT)
             .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)

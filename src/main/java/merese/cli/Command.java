@@ -18,6 +18,9 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  * as much as a whole Java hello-world.
  */
 abstract class Command {
+  /** Above every other; picocli subtracts one order from another, so not the highest there is. */
+  private static final int LAST = 1_000_000;
+
   private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
   private final Context context;
   private int words;
@@ -42,7 +45,7 @@ abstract class Command {
         OptionSpec.builder("-h", "--help")
             .type(boolean.class)
             .usageHelp(true)
-            .order(Integer.MAX_VALUE)
+            .order(LAST)
             .description("Show this help.")
             .build());
   }

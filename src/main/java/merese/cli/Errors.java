@@ -15,6 +15,8 @@ import merese.answer.UnknownSourceException;
 import merese.answer.editions.WorkException;
 import merese.answer.fewest.FewestException;
 import merese.change.ChangeRefusedException;
+import merese.change.DoubleException;
+import merese.change.EntryException;
 import merese.change.UnknownWorkException;
 import merese.change.concepts.ChoiceException;
 import merese.citation.CitationException;
@@ -41,6 +43,8 @@ final class Errors {
           LibraryException.class,
           UnknownWorkException.class,
           ChangeRefusedException.class,
+          DoubleException.class,
+          EntryException.class,
           IndexBusyException.class,
           UnknownConceptException.class,
           TermException.class,

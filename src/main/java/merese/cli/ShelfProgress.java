@@ -8,11 +8,20 @@ final class ShelfProgress implements Watcher {
   private static final int WORTH_SHOWING = 50;
 
   private final Context context;
+  private final int worthShowing;
   private Progress progress;
   private boolean building;
 
   ShelfProgress(Context context) {
+    this(context, WORTH_SHOWING);
+  }
+
+  /**
+   * @param worthShowing fewer files than this are read in silence
+   */
+  ShelfProgress(Context context, int worthShowing) {
     this.context = context;
+    this.worthShowing = worthShowing;
   }
 
   @Override
@@ -23,7 +32,7 @@ final class ShelfProgress implements Watcher {
 
   @Override
   public void start(int files) {
-    if (building || files >= WORTH_SHOWING) {
+    if (building || files >= worthShowing) {
       progress = context.progress();
       progress.start("Reading files", files);
     }

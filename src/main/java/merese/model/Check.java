@@ -19,6 +19,11 @@ public record Check(
     Optional<LocalDate> on,
     Optional<String> by,
     Optional<String> copy) {
+  /** The same, of a copy that is no longer known. */
+  public Check withoutCopy() {
+    return new Check(concept, extent, method, result, scope, on, by, Optional.empty());
+  }
+
   /** How it was looked through. */
   public enum Method implements Coded {
     READ,

@@ -88,6 +88,12 @@ public record Edition(
         others, received);
   }
 
+  public Edition withCopies(List<Copy> others) {
+    return new Edition(
+        key, imprint, lineage, container, occasion, archive, online, scope, parts, others, notes,
+        checks, received);
+  }
+
   public Edition withReceived(List<ReceivedRecord> records) {
     return new Edition(
         key, imprint, lineage, container, occasion, archive, online, scope, parts, copies, notes,

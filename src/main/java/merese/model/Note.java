@@ -58,6 +58,11 @@ public record Note(
     return new Note(id, namings, others, claims, quotation, reading, part, object, rights, checked);
   }
 
+  /** The same note with another link to a piece of the user's own, or none. */
+  public Note withObject(Optional<ObjectLink> other) {
+    return new Note(id, namings, places, claims, quotation, reading, part, other, rights, checked);
+  }
+
   /** The places that speak of a naming: those that name it and those that name none. */
   public List<Place> placesOf(Naming naming) {
     List<Place> found = new ArrayList<>();

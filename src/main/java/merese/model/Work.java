@@ -119,6 +119,11 @@ public record Work(
         id, kind, title, subtitle, alternateTitles, contributors, language, mine, those, links);
   }
 
+  public Work withLinks(List<WorkLink> those) {
+    return new Work(
+        id, kind, title, subtitle, alternateTitles, contributors, language, mine, editions, those);
+  }
+
   public Work withId(String other) {
     return new Work(
         other,

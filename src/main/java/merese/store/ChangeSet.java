@@ -119,6 +119,16 @@ public final class ChangeSet implements AutoCloseable {
     }
   }
 
+  /**
+   * Puts bytes just as they are in place of those of a file, for what a person has written; the
+   * caller has checked that a library with them can be used.
+   *
+   * @param was what was read from the file
+   */
+  public void replace(LibraryFile file, byte[] was, byte[] bytes) {
+    put(file.path(), was, bytes);
+  }
+
   /** A new file for a work; in a sub-folder where the library is large. */
   public void add(Work work) {
     add(work, List.of());

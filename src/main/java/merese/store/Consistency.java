@@ -1,5 +1,6 @@
 package merese.store;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,11 +16,18 @@ import java.util.Set;
  */
 final class Consistency {
   private final LibraryFolder library;
+  private final LibraryFolder.Visitor visitor;
+  private final Map<Path, byte[]> instead;
   private final Map<Ids.Kind, Ids> ids = new HashMap<>();
   private final Set<String> broken = new HashSet<>();
 
-  Consistency(LibraryFolder library) {
+  /**
+   * @param instead what to read for some of the files, as if it stood in them
+   */
+  Consistency(LibraryFolder library, LibraryFolder.Visitor visitor, Map<Path, byte[]> instead) {
     this.library = library;
+    this.instead = instead;
+    this.visitor = visitor;
     for (Ids.Kind kind : Ids.Kind.values()) {
       ids.put(kind, new Ids(kind));
     }
@@ -27,6 +35,7 @@ final class Consistency {
 
   List<Problem> problems() {
     List<LibraryFile> files = library.scan();
+    visitor.start(files);
     Map<String, List<Problem>> found = new HashMap<>();
     for (LibraryFile file : files) {
       found.put(file.relative(), new ArrayList<>());
@@ -36,6 +45,7 @@ final class Consistency {
       if (!broken.contains(file.relative())) {
         visit(file, found.get(file.relative()), false);
       }
+      visitor.done(file);
     }
     List<Problem> all = new ArrayList<>();
     for (LibraryFile file : files) {
@@ -48,11 +58,17 @@ final class Consistency {
 
   private void visit(LibraryFile file, List<Problem> found, boolean first) {
     try {
-      Source source = Source.of(file.path(), Disk.read(file.path()));
-      Spot top = Spot.top(JsonReader.read(source));
+      byte[] other = instead.get(file.path());
+      byte[] bytes = other == null ? Disk.read(file.path()) : other;
+      Source source = Source.of(file.path(), bytes);
+      Json.Obj json = JsonReader.read(source);
+      if (file.kind() == LibraryFile.Kind.SETTINGS) {
+        SettingsCodec.requireKnownFormat(source, json);
+      }
+      Spot top = Spot.top(json);
       Reading reading = new Reading(source, true);
       if (first) {
-        reading.value(new Fields(reading, null, top), codec(file.kind()));
+        hand(file, bytes, reading, new Fields(reading, null, top), codec(file.kind()));
         new Definitions(file, reading, ids).visit(top);
         if (file.kind() == LibraryFile.Kind.OBJECT) {
           for (Spot photograph : top.each("photographs")) {
@@ -66,11 +82,28 @@ final class Consistency {
     } catch (LibraryException e) {
       found.addAll(e.problems());
       broken.add(file.relative());
+      if (first) {
+        visitor.unreadable(file);
+      }
       for (Ids.Kind kind : Ids.Kind.values()) {
         if (kind.in == file.kind()) {
           ids.get(kind).lacksSome();
         }
       }
+    }
+  }
+
+  /** Only what a command could read as well is handed on. */
+  private <T> void hand(
+      LibraryFile file, byte[] bytes, Reading reading, Fields fields, Codec<T> codec) {
+    T value = reading.value(fields, codec);
+    boolean sound =
+        value != null
+            && reading.problems().stream().allMatch(p -> p.severity() == Problem.Severity.WARNING);
+    if (sound) {
+      visitor.read(file, new Stored<>(value, file.path(), bytes, codec));
+    } else {
+      visitor.unreadable(file);
     }
   }
 

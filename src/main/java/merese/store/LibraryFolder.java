@@ -6,10 +6,12 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import merese.model.CharacterKey;
 import merese.model.Homonym;
 import merese.model.LibrarySettings;
@@ -173,6 +175,21 @@ public final class LibraryFolder {
             Path.of(FolderScan.CHARACTERS),
             LibraryMaker.resource(LibraryMaker.STARTER, FolderScan.CHARACTERS));
     return Reading.decode(source, JsonReader.read(source), CharacterKeyCodec.KEY);
+  }
+
+  /** The ids of the concepts that a new library starts with. */
+  public static Set<String> starterConcepts() {
+    Set<String> ids = new HashSet<>();
+    for (String name : LibraryMaker.names(LibraryMaker.STARTER)) {
+      boolean facet = !name.equals(FolderScan.HOMONYMS) && !name.equals(FolderScan.CHARACTERS);
+      if (facet && name.endsWith(FolderScan.ENDING)) {
+        Source source = Source.of(Path.of(name), LibraryMaker.resource(LibraryMaker.STARTER, name));
+        VocabularyFile file =
+            Reading.decode(source, JsonReader.read(source), VocabularyCodec.VOCABULARY);
+        file.concepts().forEach(concept -> ids.add(concept.id()));
+      }
+    }
+    return ids;
   }
 
   /** The user's own opinions; none where there is no file. */
@@ -383,6 +400,40 @@ public final class LibraryFolder {
    * ids that stand twice, references that lead nowhere. In the order of the files.
    */
   public List<Problem> check() {
-    return new Consistency(this).problems();
+    return check(new Visitor() {});
+  }
+
+  /** The same, with each file that could be read handed on, so that it need not be read again. */
+  public List<Problem> check(Visitor visitor) {
+    return check(visitor, Map.of());
+  }
+
+  /**
+   * The same, as if other bytes stood in some of the files: what would be wrong then.
+   *
+   * @param instead by the paths that {@link #scan} gives
+   */
+  public List<Problem> check(Visitor visitor, Map<Path, byte[]> instead) {
+    return new Consistency(this, visitor, instead).problems();
+  }
+
+  /** Temporary files that killed saves have left behind; nothing in them is of the library. */
+  public List<Path> leftovers() {
+    return Leftovers.in(this, clock);
+  }
+
+  /** Sees the files of a library while they are checked, in the order of their paths. */
+  public interface Visitor {
+    /** Before anything is read. */
+    default void start(List<LibraryFile> files) {}
+
+    /** A file whose own faults, if any, are warnings. */
+    default void read(LibraryFile file, Stored<?> stored) {}
+
+    /** A file that no command could use as it is. */
+    default void unreadable(LibraryFile file) {}
+
+    /** After the last look at a file. */
+    default void done(LibraryFile file) {}
   }
 }

@@ -89,11 +89,8 @@ final class LibraryMaker {
     for (String folder : List.of(FolderScan.WORKS, FolderScan.OBJECTS, FolderScan.VOCABULARY)) {
       Files.createDirectory(library.resolve(folder));
     }
-    for (String name : new String(resource(LIST), StandardCharsets.UTF_8).lines().toList()) {
-      if (!name.isBlank()) {
-        Path file = library.resolve(FolderScan.VOCABULARY).resolve(name.strip());
-        Disk.replace(file, resource(name.strip()));
-      }
+    for (String name : names(starter)) {
+      Disk.replace(library.resolve(FolderScan.VOCABULARY).resolve(name), resource(name));
     }
     write(library.resolve(FolderScan.MINE), Mine.NOTHING, MineCodec.MINE);
     write(library.resolve(FolderScan.SETTINGS), settings(title), SettingsCodec.SETTINGS);
@@ -110,6 +107,12 @@ final class LibraryMaker {
 
   private byte[] resource(String name) {
     return resource(starter, name);
+  }
+
+  /** The files of the starter vocabulary. */
+  static List<String> names(String starter) {
+    String list = new String(resource(starter, LIST), StandardCharsets.UTF_8);
+    return list.lines().map(String::strip).filter(name -> !name.isEmpty()).toList();
   }
 
   /** A file that the program brings along. */

@@ -36,6 +36,15 @@ public final class Stored<T> {
     return value;
   }
 
+  /** The same, where the value is of a type. */
+  @SuppressWarnings("unchecked") // the type of the value is that of the codec
+  public <S> Stored<S> as(Class<S> type) {
+    if (!type.isInstance(value)) {
+      throw new ClassCastException(file + " holds no " + type.getSimpleName());
+    }
+    return (Stored<S>) this;
+  }
+
   /** As the library was addressed. */
   public Path file() {
     return file;

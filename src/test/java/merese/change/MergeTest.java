@@ -82,7 +82,8 @@ class MergeTest {
   private static String content(LibraryFolder library) throws IOException {
     StringBuilder all = new StringBuilder();
     try (Stream<Path> files = Files.walk(library.path())) {
-      for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
+      for (Path file :
+          files.filter(f -> Files.isRegularFile(f) && !f.endsWith(".lock")).sorted().toList()) {
         all.append(file.getFileName()).append('\n').append(Files.readString(file));
       }
     }
@@ -108,7 +109,7 @@ class MergeTest {
     Edition farrow = library.findWork("farrow-1988").orElseThrow().value().editions().get(0);
     assertEquals(
         "quenby-1949", farrow.notes().get(0).places().get(0).corrects().orElseThrow().edition());
-    assertEquals(List.of(), LibraryCheck.of(library).problems());
+    assertEquals(0, LibraryCheck.of(library).errors());
   }
 
   @Nested
@@ -194,7 +195,7 @@ class MergeTest {
           of(Sort.DROPPED, merge.effects()));
       assertEquals(List.of("link: marden cites calloway"), of(Sort.FOLLOWS, merge.effects()));
       assertEquals(3, merge.files());
-      assertEquals(List.of(), LibraryCheck.of(library).problems());
+      assertEquals(0, LibraryCheck.of(library).errors());
     }
 
     @Test
@@ -283,7 +284,7 @@ class MergeTest {
       Work work = library.findWork("quenby-neck-and-stopper").orElseThrow().value();
       assertEquals(5, work.editions().size());
       assertEquals(notes, LibraryCheck.of(library).holdings().notes());
-      assertEquals(List.of(), LibraryCheck.of(library).problems());
+      assertEquals(0, LibraryCheck.of(library).errors());
     }
 
     @Test

@@ -1,11 +1,16 @@
 package merese.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -188,5 +193,85 @@ class CheckCommandTest {
       Files.createFile(library.resolve("pictures/d-1.jpg"));
       assertTrue(check().out().endsWith("nothing wrong found.\n"));
     }
+  }
+
+  @Nested
+  class Fixing {
+    private Ran fix(String... more) {
+      String[] words = new String[2 + more.length];
+      words[0] = "check";
+      words[1] = "--fix";
+      System.arraycopy(more, 0, words, 2, more.length);
+      return Ran.in(library.getParent(), Map.of("COLUMNS", "100"), words);
+    }
+
+    @Test
+    void keepsOneOfWhatStandsTwiceAndSaysSo() throws IOException {
+      String check = "{\"concept\": \"ring-wavy\", \"method\": \"read\", \"result\": \"none\"}";
+      change(
+          "works/dunlavin-1990.json",
+          "\"editions\": [",
+          "\"alternateTitles\": [\"A\", \"A\"], \"editions\": [");
+      change(
+          "works/tressick-1954.json",
+          "\"notes\": [",
+          "\"checks\": [" + check + ", " + check + "], \"notes\": [");
+      assertTrue(check().out().endsWith(HOLDINGS + "2 warnings.\n"), check().out());
+      Ran ran = fix();
+      assertEquals(
+          List.of(
+              "fixed: library/works/dunlavin-1990.json: the other title \"A\" stood there twice;"
+                  + " one of them is kept",
+              "fixed: library/works/tressick-1954.json: tressick-1954: the check for ring-wavy stood"
+                  + " there twice; one of them is kept",
+              HOLDINGS + "nothing wrong found."),
+          ran.out().lines().toList());
+      assertEquals(
+          "There is nothing that could be fixed safely.\n" + HOLDINGS + "nothing wrong found.\n",
+          fix().out());
+    }
+
+    @Test
+    void leavesATermAsItIsPrinted() throws IOException {
+      change("works/tressick-1954.json", "\"cut rings\"", "\" cut  rings \"");
+      String before = Files.readString(library.resolve("works/tressick-1954.json"));
+      fix();
+      assertEquals(before, Files.readString(library.resolve("works/tressick-1954.json")));
+    }
+
+    @Test
+    void takesAwayWhatAKilledSaveHasLeftButNothingOfOthers() throws IOException {
+      // no system gives a process so high a number: Linux stops at 2^22 (proc(5))
+      Path left = library.resolve("works/.quenby.json.2000000000-k1.tmp");
+      Path fresh = library.resolve("works/.quenby.json.2000000000-k2.tmp");
+      Path others = library.resolve("works/.swap.tmp");
+      for (Path path : List.of(left, fresh, others)) {
+        Files.writeString(path, "{");
+        if (!path.equals(fresh)) {
+          Files.setLastModifiedTime(path, FileTime.from(Instant.parse("2020-01-01T00:00:00Z")));
+        }
+      }
+      assertTrue(check().out().contains(left.getFileName() + ": warning: a save that was killed"));
+      assertTrue(fix().out().startsWith("fixed: library/works/" + left.getFileName() + ": "));
+      assertFalse(Files.exists(left));
+      assertTrue(Files.exists(fresh));
+      assertTrue(Files.exists(others));
+    }
+
+    @Test
+    void isPrintedAsJsonWithWhatRemains() throws IOException {
+      JsonNode json = new ObjectMapper().readTree(fix("--json").out());
+      assertEquals(0, json.path("mended").size());
+      assertEquals(8, json.path("check").path("holdings").path("works").asInt());
+    }
+  }
+
+  @Test
+  void theSameIsPrintedAsJson() throws IOException {
+    change("works/tressick-1954.json", "\"locator\": \"p. 88\"", "\"locator\": \"pl. 88\"");
+    Ran ran = Ran.in(library.getParent(), Map.of(), "check", "--json");
+    JsonNode problem = new ObjectMapper().readTree(ran.out()).path("problems").path(0);
+    assertEquals("library/works/tressick-1954.json", problem.path("file").asText());
+    assertEquals("WARNING", problem.path("severity").asText());
   }
 }

@@ -170,6 +170,11 @@ final class KnownSources {
     return Optional.ofNullable(byRecord.get(digest(record))).map(byKey::get);
   }
 
+  /** One that was added. */
+  Known source(String key) {
+    return byKey.get(key);
+  }
+
   boolean isKeyTaken(String key) {
     return takenKeys.contains(small(key));
   }

@@ -10,13 +10,13 @@ import merese.model.Name;
 import merese.model.Work;
 
 /** Keys for sources and ids for works that nothing in the library has yet. */
-final class NewNames {
+public final class NewNames {
   private static final int LONGEST = 60;
 
   private NewNames() {}
 
   /** The file's own name for a source where it can be typed and is free, else one like it. */
-  static String key(Optional<String> given, Work work, Predicate<String> taken) {
+  public static String key(Optional<String> given, Work work, Predicate<String> taken) {
     String wanted = given.map(NewNames::typeable).filter(k -> !k.isEmpty()).orElse(byMaker(work));
     String key = wanted;
     for (int n = 1; taken.test(key); n++) {
@@ -26,7 +26,7 @@ final class NewNames {
   }
 
   /** The maker's name and the first words of the title: "quenby-neck-and-stopper". */
-  static String work(Work work, Predicate<String> taken) {
+  public static String work(Work work, Predicate<String> taken) {
     String wanted = slug(maker(work) + " " + work.title());
     String id = wanted;
     for (int n = 2; taken.test(id); n++) {

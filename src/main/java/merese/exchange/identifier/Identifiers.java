@@ -55,6 +55,25 @@ public final class Identifiers {
   }
 
   /**
+   * The check digit that would be right after the other digits of an ISBN or ISSN that fails its
+   * check: for whoever looks at the source again, since any other digit may be the wrong one. Empty
+   * where it is not the check digit that fails.
+   */
+  public static Optional<String> rightDigit(Identifier identifier) {
+    Optional<String> digits = Digits.compact(identifier.value()).filter(d -> !d.isEmpty());
+    if (identifier.scheme() == Scheme.DOI || digits.isEmpty() || fault(identifier).isEmpty()) {
+      return Optional.empty();
+    }
+    String others = digits.get().substring(0, digits.get().length() - 1);
+    for (char digit : "0123456789X".toCharArray()) {
+      if (fault(Identifier.of(identifier.scheme(), others + digit)).isEmpty()) {
+        return Optional.of(String.valueOf(digit));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
    * Whether two name the same publication, whatever their qualifiers: an ISBN of ten digits is its
    * ISBN of thirteen, an SBN of nine is the ISBN that has a nought before it, and a DOI has no
    * case. What fails its check is the same only as what has the same digits.

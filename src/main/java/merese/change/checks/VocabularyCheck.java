@@ -1,4 +1,4 @@
-package merese.change;
+package merese.change.checks;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -42,6 +42,10 @@ final class VocabularyCheck {
   /** That a file could not be read; a vocabulary in part is not judged. */
   void lacks(LibraryFile file) {
     complete &= file.kind() != LibraryFile.Kind.VOCABULARY;
+  }
+
+  boolean isComplete() {
+    return complete;
   }
 
   int size() {

@@ -1,10 +1,8 @@
-package merese.change;
+package merese.change.checks;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import merese.model.Edition;
@@ -21,40 +19,27 @@ import merese.model.QuotedText;
 import merese.model.Work;
 import merese.store.LibraryException;
 import merese.store.LibraryFolder;
-import merese.store.Problem;
-import merese.store.Problem.Severity;
 import merese.store.Stored;
 
-/** What is allowed and yet likely to be a slip of the pen: warnings, never errors. */
+/** What is allowed in one place and yet likely to be a slip of the pen. */
 final class Slips {
   private final LibraryFolder folder;
-  private final List<Problem> problems = new ArrayList<>();
-  private int notes;
+  private final Findings findings;
 
-  Slips(LibraryFolder folder) {
+  Slips(LibraryFolder folder, Findings findings) {
     this.folder = folder;
+    this.findings = findings;
   }
 
-  List<Problem> problems() {
-    return problems;
-  }
-
-  /** How many notes have been seen. */
-  int notes() {
-    return notes;
-  }
-
-  Work work(Stored<Work> file) {
+  void work(Stored<Work> file) {
     for (Edition edition : file.value().editions()) {
       for (Note note : edition.notes()) {
-        notes++;
         note.places().stream()
             .filter(Slips::isPlateAsText)
             .forEach(place -> plateAsText(file, edition, note, place));
         note.quotation().ifPresent(quotation -> pageBreaks(file, edition, note, quotation));
       }
     }
-    return file.value();
   }
 
   /** A text that says what a plate does not show is no slip. */
@@ -68,9 +53,9 @@ final class Slips {
 
   private void plateAsText(Stored<Work> file, Edition edition, Note note, Place place) {
     String locator = place.locator().printed();
-    warn(
+    findings.warn(
         file,
-        Position.of(file.content(), edition.key(), note.id(), locator),
+        Position.inNote(file.content(), edition.key(), note.id(), locator),
         edition.key() + ", " + note.id(),
         "\"" + locator + "\" usually is a picture, but its medium is \"text\"",
         "if it is pictured there, write medium \"photo\" or \"drawing\" and stance \"pictures\";"
@@ -80,9 +65,9 @@ final class Slips {
   private void pageBreaks(Stored<Work> file, Edition edition, Note note, String quotation) {
     Optional<String> doubt = PageBreaks.of(note).doubt();
     if (QuotedText.of(quotation).breaks() > 0 && doubt.isPresent()) {
-      warn(
+      findings.warn(
           file,
-          Position.of(file.content(), edition.key(), note.id(), quotation),
+          Position.inNote(file.content(), edition.key(), note.id(), quotation),
           edition.key() + ", " + note.id(),
           "in the quotation " + doubt.get(),
           "write a range such as \"pp. 41–42\" as a place; a bar that the source prints is \"||\"");
@@ -97,7 +82,7 @@ final class Slips {
     }
     for (OwnObject.Photograph photograph : file.value().photographs()) {
       if (!isThere(photograph.file())) {
-        warn(
+        findings.warn(
             file,
             Position.of(file.content(), "photographs", photograph.id(), photograph.file()),
             photograph.id(),
@@ -120,7 +105,7 @@ final class Slips {
     Set<String> seen = new HashSet<>();
     for (Preference preference : file.value().preferences()) {
       if (!seen.add(preference.concept())) {
-        warn(
+        findings.warn(
             file,
             Position.of(file.content(), "preferences", preference.concept(), preference.concept()),
             "preferences",
@@ -128,10 +113,5 @@ final class Slips {
             "keep one of them");
       }
     }
-  }
-
-  private void warn(Stored<?> file, Position at, String where, String what, String remedy) {
-    problems.add(
-        new Problem(file.file(), at.line(), at.column(), where, what, remedy, Severity.WARNING));
   }
 }

@@ -1,0 +1,18 @@
+package merese.change;
+
+/** That something looks like what is in the library already; it can be added even so. */
+public final class DoubleException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final String found;
+
+  DoubleException(String found, String remedy) {
+    super(found + "; nothing was added. " + remedy);
+    this.found = found;
+  }
+
+  /** What it looks like, and why. */
+  public String found() {
+    return found;
+  }
+}

@@ -1,0 +1,157 @@
+package merese.change;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import merese.model.Concept;
+import merese.model.Edition;
+import merese.model.Nearest;
+import merese.shelf.Watcher;
+import merese.store.ChangeSet;
+import merese.store.LibraryException;
+import merese.store.LibraryFile;
+import merese.store.LibraryFile.Kind;
+import merese.store.LibraryFolder;
+import merese.store.Problem;
+import merese.store.Problem.Severity;
+
+/**
+ * One file of a library that a person changes by hand. What they wrote is taken byte for byte, if
+ * the library has no error with it that it did not have before, and if nobody else has changed the
+ * file meanwhile.
+ */
+public final class FileEdit {
+  private static final int MOST_NEAR = 3;
+
+  private final LibraryFolder folder;
+  private final LibraryFile file;
+  private final byte[] was;
+
+  private FileEdit(LibraryFolder folder, LibraryFile file) {
+    this.folder = folder;
+    this.file = file;
+    this.was = read(file.path());
+  }
+
+  /**
+   * The file of a name: the key of a source, the name of a work, the reference of an object, a
+   * facet or a concept, "mine", "homonyms", "characters" or "library", or its path in the library.
+   * A file that cannot be read as it is can be named by its own name.
+   */
+  public static FileEdit of(LibraryFolder folder, String typed) {
+    String name = typed.strip();
+    List<LibraryFile> files = folder.scan();
+    Set<LibraryFile> found = new LinkedHashSet<>();
+    Set<String> names = new LinkedHashSet<>();
+    for (LibraryFile file : files) {
+      if (file.relative().equals(name) || file.relative().equals(name + ".json")) {
+        return new FileEdit(folder, file);
+      }
+      names.add(file.name());
+      if (file.name().equals(name)) {
+        found.add(file);
+      }
+    }
+    if (found.isEmpty()) {
+      for (LibraryFile file : files) {
+        if (namesIn(folder, file, names).contains(name)) {
+          found.add(file);
+        }
+      }
+    }
+    if (found.size() == 1) {
+      return new FileEdit(folder, found.iterator().next());
+    }
+    List<String> near = Nearest.to(name, names, MOST_NEAR);
+    throw new ChangeRefusedException(
+        found.isEmpty()
+            ? "nothing in the library is called "
+                + name
+                + (near.isEmpty()
+                    ? "; name a source by its key, an object by its reference, a facet, or mine,"
+                        + " homonyms, characters or library"
+                    : "; did you mean " + String.join(" or ", near) + "?")
+            : name
+                + " is the name of several files; name one by its path: "
+                + String.join(", ", found.stream().map(LibraryFile::relative).toList()));
+  }
+
+  /** The keys of a work's editions, the concepts of a facet. */
+  private static Set<String> namesIn(LibraryFolder folder, LibraryFile file, Set<String> all) {
+    Set<String> names = new LinkedHashSet<>();
+    try {
+      if (file.kind() == Kind.WORK) {
+        for (Edition edition : folder.readWork(file.path()).value().editions()) {
+          names.add(edition.key());
+        }
+      } else if (file.kind() == Kind.VOCABULARY) {
+        for (Concept concept : folder.readVocabulary(file.path()).value().concepts()) {
+          names.add(concept.id());
+        }
+      }
+    } catch (LibraryException e) {
+      // what is in it is not known; it can be named by its own name
+    }
+    all.addAll(names);
+    return names;
+  }
+
+  private static byte[] read(Path path) {
+    try {
+      return Files.readAllBytes(path);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The file, as the library was addressed. */
+  public Path file() {
+    return file.path();
+  }
+
+  /** What it held when this was made. */
+  public byte[] content() {
+    return was.clone();
+  }
+
+  /**
+   * Takes what was written.
+   *
+   * @return the errors that the library would have with it and has not now, with nothing written;
+   *     none where it was taken
+   * @throws LibraryException where somebody else has changed the file
+   */
+  public List<Problem> take(byte[] written, Watcher watcher) {
+    try (ChangeSet change = folder.change("edit " + file.relative())) {
+      LibraryCheck then = LibraryCheck.of(folder, watcher, Map.of(file.path(), written));
+      List<Problem> wrong = errors(then);
+      if (!wrong.isEmpty()) {
+        List<String> before =
+            new ArrayList<>(
+                errors(LibraryCheck.of(folder, watcher)).stream().map(FileEdit::essence).toList());
+        wrong = wrong.stream().filter(problem -> !before.remove(essence(problem))).toList();
+      }
+      if (wrong.isEmpty() && !Arrays.equals(was, written)) {
+        change.replace(file, was, written);
+        change.commit();
+      }
+      return wrong;
+    }
+  }
+
+  private static List<Problem> errors(LibraryCheck check) {
+    return check.problems().stream().filter(p -> p.severity() == Severity.ERROR).toList();
+  }
+
+  /** Without its line, which moves when something is written above it. */
+  private static String essence(Problem problem) {
+    return problem.file() + ": " + problem.what();
+  }
+}
