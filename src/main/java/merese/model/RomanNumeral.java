@@ -11,6 +11,9 @@ final class RomanNumeral {
   };
   private static final int FOUR_OF_A_KIND = 4;
 
+  /** What can be written. */
+  static final int LARGEST = 4999;
+
   private RomanNumeral() {}
 
   /** The length of the longest numeral, all in one case, that the word starts with; or 0. */
