@@ -36,13 +36,17 @@ public record SourceAddress(
   }
 
   /**
-   * How well words name the source: 2 where each is a whole word of its key, author, year or title,
-   * 1 where each begins one, else 0.
+   * How well words name the source: 3 where they are just those of its key, or its author and year,
+   * 2 where each is a whole word of its key, author, year or title, 1 where each begins one, else
+   * 0.
    *
    * @param words folded
    */
   int answersTo(List<String> words) {
     List<String> own = new ArrayList<>(Folding.words(key));
+    if (words.equals(own) || words.equals(Folding.words(reference))) {
+      return 3;
+    }
     own.addAll(Folding.words(reference));
     own.addAll(Folding.words(title));
     if (own.containsAll(words)) {

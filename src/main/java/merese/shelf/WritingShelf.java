@@ -132,7 +132,7 @@ public final class WritingShelf implements Lexicon, Closeable {
     int best = 1;
     if (!words.isEmpty()) {
       for (SourceAddress source : sources()) {
-        int fit = source.key().equalsIgnoreCase(key) ? 3 : source.answersTo(words);
+        int fit = source.answersTo(words);
         if (fit > best) {
           found.clear();
           best = fit;

@@ -11,6 +11,7 @@ final class Benchmarks {
   private static final List<Benchmark> ALL =
       List.of(
           new StartBenchmark(),
+          new NotingBenchmark(),
           new IndexBenchmark(),
           new MemoryBenchmark(),
           new QuestionBenchmark(),

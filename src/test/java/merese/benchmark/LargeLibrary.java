@@ -10,6 +10,7 @@ import merese.model.Concept;
 import merese.model.Work;
 import merese.shelf.Shelf;
 import merese.shelf.Watcher;
+import merese.store.ChangeSet;
 import merese.store.LibraryFolder;
 import merese.testing.ManyWorks;
 
@@ -18,6 +19,7 @@ final class LargeLibrary implements Closeable {
   private final Path folder;
   private final LibraryFolder library;
   private final List<String> concepts = new ArrayList<>();
+  private final List<String> sources = new ArrayList<>();
 
   private LargeLibrary(Path folder, LibraryFolder library) {
     this.folder = folder;
@@ -38,7 +40,13 @@ final class LargeLibrary implements Closeable {
       }
       made = ManyWorks.of(shelf.thesaurus(), works, notesEach);
     }
-    made.forEach(large.library::add);
+    try (ChangeSet change = large.library.change("a large library")) {
+      made.forEach(change::add);
+      change.commit();
+    }
+    for (Work work : made) {
+      large.sources.add(work.editions().get(0).key());
+    }
     large.open().close(); // makes the index
     return large;
   }
@@ -50,6 +58,16 @@ final class LargeLibrary implements Closeable {
   /** The ids of all concepts of its vocabulary. */
   List<String> concepts() {
     return concepts;
+  }
+
+  /** The keys of all sources. */
+  List<String> sources() {
+    return sources;
+  }
+
+  /** The folder that holds the library and its index. */
+  Path folder() {
+    return folder;
   }
 
   /** Lucene's folder. */

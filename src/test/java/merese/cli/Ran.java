@@ -1,5 +1,6 @@
 package merese.cli;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -17,9 +18,22 @@ record Ran(int code, String out, String err) {
   }
 
   static Ran in(Path folder, Map<String, String> environment, String... args) {
+    return run(InputStream.nullInputStream(), folder, environment, args);
+  }
+
+  /** With a person at the terminal, who types this. */
+  static Ran typing(String typed, Path folder, String... args) {
+    Map<String, String> environment =
+        Map.of(Screen.TERMINALS, "in err", Screen.COLUMNS, "80", "TERM", "dumb");
+    InputStream in = new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8));
+    return run(in, folder, environment, args);
+  }
+
+  private static Ran run(
+      InputStream in, Path folder, Map<String, String> environment, String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code = Main.run(InputStream.nullInputStream(), out, err, environment, folder, args);
+    int code = Main.run(in, out, err, environment, folder, args);
     return new Ran(
         code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }
