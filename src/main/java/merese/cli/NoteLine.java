@@ -3,6 +3,7 @@ package merese.cli;
 import java.util.List;
 import java.util.Optional;
 import merese.change.notes.TypedNote;
+import merese.exchange.picture.PictureCopy;
 import merese.model.Locator;
 import merese.model.Naming;
 import merese.model.Nearest;
@@ -15,6 +16,7 @@ final class NoteLine extends Command implements TypedLine.Options {
 
   private final NoteOptions options = new NoteOptions(this);
   private final MeaningOptions meaning = new MeaningOptions(this);
+  private final PhotoOption photo = new PhotoOption(this);
 
   private final Given<String> under =
       option(String.class, "FACET", "The heading that the term stands under.", "--under");
@@ -44,7 +46,9 @@ final class NoteLine extends Command implements TypedLine.Options {
       throw CommandException.wrongUse(
           "there is no option "
               + name
-              + (near.isEmpty() ? "; help lists them" : "; did you mean " + String.join(" or ", near) + "?"));
+              + (near.isEmpty()
+                  ? "; help lists them"
+                  : "; did you mean " + String.join(" or ", near) + "?"));
     }
     return option.arity().max() > 0;
   }
@@ -67,6 +71,10 @@ final class NoteLine extends Command implements TypedLine.Options {
 
   boolean again() {
     return again.isSet();
+  }
+
+  Optional<PictureCopy> photo() {
+    return photo.picture();
   }
 
   MeaningOptions meaning() {

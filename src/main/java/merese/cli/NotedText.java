@@ -51,6 +51,13 @@ final class NotedText {
       note.namings().forEach(naming -> open(naming, facet));
     }
     for (Place place : taken.notes().get(0).places()) {
+      if (place.photo().isPresent()) {
+        item(
+            "Your photograph is kept: pictures/"
+                + place.photo().get()
+                + ". "
+                + PhotoOption.CAUTION);
+      }
       if (place.locator().usuallyPicture() && !place.medium().isPicture() && isWord(place)) {
         item(
             place.locator().printed()

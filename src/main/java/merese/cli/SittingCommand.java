@@ -84,8 +84,7 @@ final class SittingCommand extends WritingCommand {
       for (String term : terms.value().orElse(List.of())) {
         concepts.add(concept(shelf, term, "--for"));
       }
-      completion =
-          new SittingCompletion(context(), new Suggestions(sitting), shelf.thesaurus());
+      completion = new SittingCompletion(context(), new Suggestions(sitting), shelf.thesaurus());
       try (SittingLines typed = SittingLines.of(context(), completion)) {
         lines = typed;
         ask(typed.somebody() ? Optional.of(Asking.by(context(), this::answer)) : Optional.empty());
@@ -128,8 +127,7 @@ final class SittingCommand extends WritingCommand {
   private void begin(SourceAddress source) {
     page().text(source.words() + ": " + Page.many(sitting.notes(), "note") + " so far.");
     if (lines.somebody()) {
-      page()
-          .text("Type a page to open it (p. 41), then what it prints. help says more, end ends.");
+      page().text("Type a page to open it (p. 41), then what it prints. help says more, end ends.");
     }
   }
 
@@ -279,7 +277,8 @@ final class SittingCommand extends WritingCommand {
         typed.parts().size() == 3 ? Optional.of(typed.parts().get(2)) : Optional.empty();
     Naming naming = meaning(shelf, term, options.facet(), options.meaning());
     Optional<Locator> open = sitting.page();
-    Taken taken = sitting.note(options.note(at, naming, text, by(by)), options.again());
+    Taken taken =
+        sitting.note(options.note(at, naming, text, by(by)), options.photo(), options.again());
     new NotedText(context(), shelf).printShort(taken, options.facet());
     if (!sitting.page().equals(open)) {
       show(sitting.page().orElseThrow(), Optional.of(taken.notes().get(0)));
@@ -356,9 +355,7 @@ final class SittingCommand extends WritingCommand {
 
   private void log(Locator extent, List<String> concepts, Method how) {
     LookedCommand.print(
-        context(),
-        shelf,
-        sitting.log(Optional.of(extent), concepts, how, by(by), copy.value()));
+        context(), shelf, sitting.log(Optional.of(extent), concepts, how, by(by), copy.value()));
   }
 
   private boolean askAndLog(Locator proposed) throws IOException {

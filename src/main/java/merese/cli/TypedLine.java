@@ -96,12 +96,18 @@ record TypedLine(List<String> parts, List<String> options, boolean barred, boole
     int equals = option.indexOf('=');
     String more = text(value, line);
     if (equals > 0) {
-      given.add(option + (more.isEmpty() ? "" : " " + more));
+      given.add(withoutQuotes(option, equals + 1) + (more.isEmpty() ? "" : " " + more));
     } else if (value.isEmpty()) {
       throw CommandException.wrongUse(option + " says nothing; give it a value after it");
     } else {
       given.add(option + "=" + more);
     }
+  }
+
+  private static String withoutQuotes(String option, int from) {
+    int last = option.length() - 1;
+    boolean quoted = last > from && option.charAt(from) == '"' && option.charAt(last) == '"';
+    return quoted ? option.substring(0, from) + option.substring(from + 1, last) : option;
   }
 
   /** The words as they stand in the line; without quotes where these are round all of it. */
@@ -157,7 +163,9 @@ record TypedLine(List<String> parts, List<String> options, boolean barred, boole
         continue;
       }
       while (at < line.length() && !isBlank(line.charAt(at))) {
-        at++;
+        boolean opens = at > begin + 2 && line.charAt(at) == '"' && line.charAt(at - 1) == '=';
+        int end = opens && line.startsWith("--", begin) ? line.indexOf('"', at + 1) : -1;
+        at = end < 0 ? at + 1 : end + 1;
       }
       words.add(new Word(line.substring(begin, at), false, begin, at));
     }

@@ -12,6 +12,7 @@ import merese.change.ChangeRefusedException;
 import merese.change.notes.Looking.Logged;
 import merese.change.notes.Looking.Looked;
 import merese.change.notes.NoteTaking.Taken;
+import merese.exchange.picture.PictureCopy;
 import merese.model.Check;
 import merese.model.Edition;
 import merese.model.Locator;
@@ -247,8 +248,8 @@ public final class Sitting {
    *
    * @throws ChangeRefusedException as {@link NoteTaking#note} has it
    */
-  public Taken note(TypedNote typed, boolean again) {
-    Taken taken = noteTaking.note(source, typed, again);
+  public Taken note(TypedNote typed, Optional<PictureCopy> photo, boolean again) {
+    Taken taken = noteTaking.note(source, typed, photo, again);
     List<Locator> seen = new ArrayList<>();
     for (Place place : taken.notes().get(0).places()) {
       List<Locator> members = place.locator().members();
@@ -277,8 +278,7 @@ public final class Sitting {
     Step last = steps.get(steps.size() - 1);
     OptionalInt change = last.taken().change();
     boolean done =
-        change.isPresent()
-            && History.of(shelf.folder()).undo(change.getAsInt()).isPresent();
+        change.isPresent() && History.of(shelf.folder()).undo(change.getAsInt()).isPresent();
     steps.remove(steps.size() - 1);
     last.pages().forEach(pages::remove);
     if (page.equals(last.after())) {
@@ -298,8 +298,9 @@ public final class Sitting {
   }
 
   /**
-   * The concept that takes in all that was noted and no more than it must; several where there is
-   * none, and none where nothing was noted with a meaning.
+   * The narrowest concept that takes in all that was noted: more would say of other kinds that
+   * nobody found them. Several where there is none, and none where nothing was noted with a
+   * meaning.
    */
   public List<String> lookedFor() {
     Set<String> noted = new TreeSet<>();
@@ -339,7 +340,7 @@ public final class Sitting {
       return noted.stream().filter(c -> isHighest(thesaurus, c, noted)).toList();
     }
     for (String each : common) {
-      if (isLowest(thesaurus, each, common)) {
+      if (common.stream().noneMatch(other -> thesaurus.isBroader(each, other))) {
         return List.of(each);
       }
     }
@@ -348,10 +349,6 @@ public final class Sitting {
 
   private static boolean isHighest(Thesaurus thesaurus, String concept, Set<String> all) {
     return all.stream().noneMatch(other -> thesaurus.isBroader(other, concept));
-  }
-
-  private static boolean isLowest(Thesaurus thesaurus, String concept, Set<String> all) {
-    return all.stream().noneMatch(other -> thesaurus.isBroader(concept, other));
   }
 
   /** Writes what was looked through, for what and how, into the check log. */
