@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.jline.reader.Candidate;
 import org.jline.reader.EndOfFileException;
@@ -26,7 +27,13 @@ final class EditedLines implements SittingLines {
 
   static EditedLines open(Context context, SittingCompletion completion) throws IOException {
     Terminal terminal =
-        TerminalBuilder.builder().name("merese").system(true).providers("exec").dumb(true).build();
+        TerminalBuilder.builder()
+            .name("merese")
+            .system(true)
+            .providers("exec")
+            .encoding(StandardCharsets.UTF_8)
+            .dumb(true)
+            .build();
     LineReader reader =
         LineReaderBuilder.builder()
             .terminal(terminal)

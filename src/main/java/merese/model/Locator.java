@@ -159,7 +159,7 @@ public final class Locator implements Comparable<Locator> {
   }
 
   /**
-   * From the first to the last of the pages, for each kind and numeral: "pp. iv–xii, pp. 38–60, pl.
+   * From the first to the last of the pages, for each kind and numeral: "pp. iv–xii; pp. 38–60; pl.
    * IX".
    *
    * @param pages at least one

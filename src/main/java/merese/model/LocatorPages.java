@@ -133,6 +133,6 @@ final class LocatorPages {
               ? run.get(0).printed()
               : LocatorSeries.fromTo(first, last));
     }
-    return String.join(", ", spans);
+    return String.join("; ", spans); // after a comma a figure would be one of the plate before
   }
 }

@@ -93,14 +93,14 @@ class TurningPagesTest {
   void anExtentIsFromTheFirstToTheLastOfEachKindAndNumeral() {
     assertEquals("pp. 38–60", spanning("p. 41", "p. 60", "p. 38"));
     assertEquals(
-        "pp. iv–xii, pp. 1–3, pls IX–XII",
+        "pp. iv–xii; pp. 1–3; pls IX–XII",
         spanning("p. 3", "p. iv", "p. 1", "p. xii", "pl. XII", "pl. IX"));
     assertEquals("p. 7", spanning("p. 7", "p. 7"));
     assertEquals(
-        "vol. I, pp. 5–9, vol. II, p. 5",
+        "vol. I, pp. 5–9; vol. II, p. 5",
         spanning("vol. I, p. 5", "vol. II, p. 5", "vol. I, p. 9"));
     assertEquals("fols 2v–12r", spanning("fol. 12r", "fol. 2v"));
-    assertEquals("frontispiece, p. 2", spanning("p. 2", "frontispiece"));
+    assertEquals("frontispiece; p. 2", spanning("p. 2", "frontispiece"));
   }
 
   private static String spanning(String... pages) {
@@ -110,7 +110,7 @@ class TurningPagesTest {
   @Test
   void whatIsSpannedHoldsEveryPage() {
     List<Locator> pages =
-        Stream.of("p. 3", "p. iv", "pl. XII", "pl. IX", "fol. 3r", "p. [9]")
+        Stream.of("p. 3", "p. iv", "pl. XII", "pl. IX", "fig. 9", "fol. 3r", "p. [9]")
             .map(Locator::parse)
             .toList();
     Locator extent = Locator.spanning(pages);

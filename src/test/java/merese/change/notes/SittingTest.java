@@ -162,7 +162,7 @@ class SittingTest {
     sitting.turn(1);
     take("p. 60", "collar", "neck-ring");
     take("pl. IX, fig. 1", "collar", "neck-ring");
-    assertEquals("pp. 40–60, pl. IX", sitting.lookedThrough().orElseThrow().printed());
+    assertEquals("pp. 40–60; pl. IX", sitting.lookedThrough().orElseThrow().printed());
     sitting.undo();
     sitting.undo();
     assertEquals("pp. 40–41", sitting.lookedThrough().orElseThrow().printed());
