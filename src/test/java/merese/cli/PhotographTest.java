@@ -38,10 +38,6 @@ class PhotographTest {
     String file = "quenby-1926/quenby-1926-pl-xiii-fig-2.jpg";
     assertEquals(List.of(file), pictures());
     assertTrue(work().contains("\"photo\": \"" + file + "\""), work());
-    assertTrue(
-        Ran.in(shelf, Map.of(), "covers", "--concept", "ring-bladed", "--json")
-            .out()
-            .contains(file));
 
     assertEquals(0, Ran.in(shelf, Map.of(), "undo").code());
     assertEquals(List.of(), pictures());
