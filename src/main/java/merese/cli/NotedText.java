@@ -133,6 +133,9 @@ final class NotedText {
     for (Choice choice : meaning.mustChoose() ? meaning.choices() : meaning.maybe()) {
       maybe.add(choice.label() + " (" + choice.concept() + ")");
     }
+    if (meaning.naming().concept().isPresent()) {
+      return; // left open though the word is known, as was asked for
+    }
     if (meaning.mustChoose()) {
       item("“" + naming.printed() + "” may mean " + String.join(", ", maybe) + ".");
       return;

@@ -61,7 +61,7 @@ class SittingIT {
     enter("knife-edged rings --pictured", "p. 60>");
     enter("fig. 9 | bladed ring | \"an edge | all round\" --date c. 1790–1810", "p. 60>");
     enter("+", "p. 61>");
-    shown("p. 61: nothing noted yet.");
+    shown("p. 61: 1 note already.");
     enter("triple ring --as ring-annulated", "p. 61>");
 
     enter("collar", "Which [1-7]?");
@@ -80,8 +80,13 @@ class SittingIT {
     key("C-c");
     prompt("p. 62>");
 
-    enter("firing foot --dte 1795", "p. 62> firing foot --dte 1795");
-    shown("there is no option --dte");
+    enter("firing foot --dte 1795", "");
+    await(
+        "the refused line is there to be mended",
+        screen ->
+            screen.contains("there is no option --dte; did you mean --date?")
+                && last(screen).equals("p. 62> firing foot --dte 1795")
+                && screen.indexOf("--dte") < screen.lastIndexOf("p. 62>"));
     key("BSpace", 10);
     enter("--date 1795", "p. 62>");
 
@@ -96,7 +101,7 @@ class SittingIT {
     key("C-d");
     prompt("read, leafed or index (Return: no log)");
     enter("read", "pages: pp. 60–62; pl. XIX; fig. 9");
-    enter("", "looked for:");
+    enter("", "looked for: firing foot, folded foot, neck ring, raspberry prunt, target stopper");
     key("C-u");
     enter("neck ring", "");
     ended();
@@ -197,7 +202,7 @@ class SittingIT {
   }
 
   private void type(String text) throws Exception {
-    tmux("send-keys", "-t", "s", "-l", text);
+    tmux("send-keys", "-t", "s", "-l", "--", text);
   }
 
   private void key(String name) throws Exception {
