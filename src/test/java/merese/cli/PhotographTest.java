@@ -51,8 +51,7 @@ class PhotographTest {
     note("pl. XIII", "--pictured");
     note("pl. XIII", "--pictured", "--again");
     assertEquals(
-        List.of(
-            "quenby-1926/quenby-1926-pl-xiii-2.jpg", "quenby-1926/quenby-1926-pl-xiii.jpg"),
+        List.of("quenby-1926/quenby-1926-pl-xiii-2.jpg", "quenby-1926/quenby-1926-pl-xiii.jpg"),
         pictures());
   }
 
@@ -81,7 +80,8 @@ class PhotographTest {
     note("pl. XIII", "--pictured");
     Path file = shelf.resolve("library/works/quenby-1926.json");
     for (String path : List.of("../library.json", "/etc/hosts", "a//b", "a/../b", "C:/a")) {
-      Files.writeString(file, work().replaceFirst("\"photo\": \"[^\"]*\"", "\"photo\": \"" + path + "\""));
+      Files.writeString(
+          file, work().replaceFirst("\"photo\": \"[^\"]*\"", "\"photo\": \"" + path + "\""));
       Ran check = Ran.in(shelf, Map.of(), "check");
       assertEquals(1, check.code(), path);
       assertTrue((check.out() + check.err()).contains("below library/pictures"), check.out());
@@ -94,7 +94,13 @@ class PhotographTest {
         Map.of(),
         Stream.concat(
                 Stream.of(
-                    "note", "quenby-1926", locator, "bladed ring", "--as", "ring-bladed", "--photo",
+                    "note",
+                    "quenby-1926",
+                    locator,
+                    "bladed ring",
+                    "--as",
+                    "ring-bladed",
+                    "--photo",
                     "IMG 1.JPG"),
                 Stream.of(more))
             .toArray(String[]::new));
@@ -110,7 +116,11 @@ class PhotographTest {
       return List.of();
     }
     try (Stream<Path> files = Files.walk(pictures)) {
-      return files.filter(Files::isRegularFile).map(f -> pictures.relativize(f).toString()).sorted().toList();
+      return files
+          .filter(Files::isRegularFile)
+          .map(f -> pictures.relativize(f).toString())
+          .sorted()
+          .toList();
     }
   }
 }

@@ -189,8 +189,7 @@ class SittingIT {
 
   private void begin(int columns, String... words) throws Exception {
     List<String> command =
-        new ArrayList<>(
-            List.of("-f", "/dev/null", "new-session", "-d", "-s", "s"));
+        new ArrayList<>(List.of("-f", "/dev/null", "new-session", "-d", "-s", "s"));
     command.addAll(List.of("-x", Integer.toString(columns), "-y", "50", "-c", home.toString()));
     command.addAll(List.of("env", "-u", "COLUMNS", "-u", "MERESE_TTY", "-u", "MERESE_COLUMNS"));
     command.add("JAVA_HOME=" + System.getProperty("java.home"));
