@@ -149,7 +149,8 @@ final class EditionJoin {
               place.naming(),
               place.picture(),
               place.piece().map(pieces::get),
-              place.corrects()));
+              place.corrects(),
+              place.photo()));
     }
     return new Note(
         id,

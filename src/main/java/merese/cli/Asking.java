@@ -3,7 +3,6 @@ package merese.cli;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -15,12 +14,32 @@ import java.util.Optional;
  */
 final class Asking {
   private final Context context;
-  private final BufferedReader lines;
+  private final Answers answers;
 
-  private Asking(Context context) {
+  /** Where the answers come from. */
+  interface Answers {
+    /** The line that is typed after a question; null where there is no more. */
+    String after(String question) throws IOException;
+  }
+
+  private Asking(Context context, Answers answers) {
     this.context = context;
-    this.lines =
+    this.answers = answers;
+  }
+
+  /** The same where somebody else reads the lines that are typed. */
+  static Asking by(Context context, Answers answers) {
+    return new Asking(context, answers);
+  }
+
+  private static Answers typed(Context context) {
+    BufferedReader lines =
         new BufferedReader(new InputStreamReader(context.in(), StandardCharsets.UTF_8), 256);
+    return question -> {
+      context.err().print(question);
+      context.err().flush();
+      return lines.readLine();
+    };
   }
 
   /** Empty where nobody is there who could answer, as in a script. */
@@ -28,7 +47,7 @@ final class Asking {
     boolean somebody =
         context.environment().getOrDefault(Screen.TERMINALS, "").contains("in")
             && context.errorScreen().terminal();
-    return somebody ? Optional.of(new Asking(context)) : Optional.empty();
+    return somebody ? Optional.of(new Asking(context, typed(context))) : Optional.empty();
   }
 
   /** Says something to whoever is asked. */
@@ -43,13 +62,10 @@ final class Asking {
    * @throws CommandException where the input ends, as by Ctrl-D
    */
   String line(String question) {
-    PrintWriter err = context.err();
-    err.print(question + " ");
-    err.flush();
     try {
-      String typed = lines.readLine();
+      String typed = answers.after(question + " ");
       if (typed == null) {
-        err.println();
+        context.err().println();
         throw new CommandException("the input ended before all was answered; nothing was written");
       }
       return typed.strip();

@@ -114,7 +114,8 @@ final class Errors {
     return ExitCode.FAILED;
   }
 
-  private static String messageForTheUser(Exception e) {
+  /** What went wrong, in words for the user; null for a fault of the program. */
+  static String messageForTheUser(Exception e) {
     for (Class<?> type : FOR_THE_USER) {
       if (type.isInstance(e)) {
         return e.getMessage();
@@ -145,7 +146,7 @@ final class Errors {
     return "could not read or write " + file + (reason == null ? "" : ": " + reason);
   }
 
-  private static String uncapitalised(String said) {
+  static String uncapitalised(String said) {
     String message = said.replace("is not an int", "is not a whole number"); // picocli's word
     return message.isEmpty()
         ? message

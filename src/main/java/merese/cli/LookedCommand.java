@@ -84,7 +84,7 @@ final class LookedCommand extends WritingCommand {
       if (json.isSet()) {
         AnswerJson.print(context().out(), logged);
       } else {
-        print(shelf, logged);
+        print(context(), shelf, logged);
       }
       return ExitCode.DONE;
     }
@@ -117,8 +117,8 @@ final class LookedCommand extends WritingCommand {
     return Optional.empty();
   }
 
-  private void print(WritingShelf shelf, Logged logged) {
-    Page page = new Page(context().out(), context().screen());
+  static void print(Context context, WritingShelf shelf, Logged logged) {
+    Page page = new Page(context.out(), context.screen());
     page.text("Logged:");
     for (Line line : logged.lines()) {
       String where = line.check().extent().map(e -> ", " + e.printed()).orElse("");

@@ -25,6 +25,7 @@ final class NoteCommand extends WritingCommand {
 
   private final NoteOptions options = new NoteOptions(this);
   private final MeaningOptions meaning = new MeaningOptions(this);
+  private final PhotoOption photo = new PhotoOption(this);
 
   private final Given<String> under =
       option(String.class, "FACET", "The heading that the term stands under.", "--under");
@@ -63,7 +64,8 @@ final class NoteCommand extends WritingCommand {
               options.part(),
               options.object(),
               by(by));
-      Taken taken = new NoteTaking(shelf, clock()).note(where, typed, again.isSet());
+      Taken taken =
+          new NoteTaking(shelf, clock()).note(where, typed, photo.picture(), again.isSet());
       if (json.isSet()) {
         AnswerJson.print(context().out(), taken);
       } else {

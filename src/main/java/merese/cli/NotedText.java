@@ -35,10 +35,29 @@ final class NotedText {
       page.text("Noted " + taken.notes().size() + " headings in " + where + ":");
       taken.notes().forEach(note -> item(words(note)));
     }
+    remarks(taken, facet);
+    page.text("merese undo takes it back.");
+  }
+
+  /** The same for one who is told of every note, and knows the source. */
+  void printShort(Taken taken, Optional<String> facet) {
+    page.hanging("Noted: ", words(taken.notes().get(0)) + ".");
+    remarks(taken, facet);
+  }
+
+  /** What may be worth a second look. */
+  private void remarks(Taken taken, Optional<String> facet) {
     for (Note note : taken.notes()) {
       note.namings().forEach(naming -> open(naming, facet));
     }
     for (Place place : taken.notes().get(0).places()) {
+      if (place.photo().isPresent()) {
+        item(
+            "Your photograph is kept: pictures/"
+                + place.photo().get()
+                + ". "
+                + PhotoOption.CAUTION);
+      }
       if (place.locator().usuallyPicture() && !place.medium().isPicture() && isWord(place)) {
         item(
             place.locator().printed()
@@ -46,7 +65,6 @@ final class NotedText {
                 + " --drawing.");
       }
     }
-    page.text("merese undo takes it back.");
   }
 
   /** A caption or a denial is not mistaken for a picture. */
@@ -58,9 +76,15 @@ final class NotedText {
     page.hanging(" ".repeat(MARGIN), text);
   }
 
-  private String words(Note note) {
+  /** A note in one line, with all its places. */
+  String words(Note note) {
+    return words(note, note.places());
+  }
+
+  /** The same with some of its places. */
+  String words(Note note, List<Place> places) {
     List<String> parts = new ArrayList<>();
-    for (Place place : note.places()) {
+    for (Place place : places) {
       parts.add(place.locator().printed() + " (" + doing(place) + ")");
     }
     String names = "";
@@ -104,9 +128,17 @@ final class NotedText {
     if (naming.concept().isPresent() || naming.printed().isBlank()) {
       return;
     }
+    TermChoice meaning = TermChoice.of(shelf, naming.printed(), facet);
     List<String> maybe = new ArrayList<>();
-    for (Choice choice : TermChoice.of(shelf, naming.printed(), facet).maybe()) {
+    for (Choice choice : meaning.mustChoose() ? meaning.choices() : meaning.maybe()) {
       maybe.add(choice.label() + " (" + choice.concept() + ")");
+    }
+    if (meaning.naming().concept().isPresent()) {
+      return; // left open though the word is known, as was asked for
+    }
+    if (meaning.mustChoose()) {
+      item("“" + naming.printed() + "” may mean " + String.join(", ", maybe) + ".");
+      return;
     }
     item(
         "No word of the vocabulary is “"

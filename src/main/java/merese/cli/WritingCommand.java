@@ -42,6 +42,11 @@ abstract class WritingCommand extends LibraryCommand {
     return option.value().orElse(context().environment().getOrDefault("MERESE_BY", ME));
   }
 
+  /** Asks in another way from now on. */
+  final void ask(Optional<Asking> other) {
+    asking = other;
+  }
+
   final Optional<Asking> asking() {
     if (asking == null) {
       asking = Asking.of(context());

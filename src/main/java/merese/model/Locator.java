@@ -120,6 +120,55 @@ public final class Locator implements Comparable<Locator> {
     return true;
   }
 
+  /**
+   * The page, plate or other leaf that somebody has open who looks at the physically first place:
+   * "pl. XII" of "pl. XII, fig. 3", "vol. II, p. 41" of "vol. II, p. 41, n. 3".
+   */
+  public Locator page() {
+    return parse(LocatorSeries.printed(LocatorPages.page(levels())));
+  }
+
+  /**
+   * The page so many after the last one of this, or before the first where the number is negative,
+   * in the numeral that is printed: "pl. XIII" after "pl. XII", "fol. 12v" after "fol. 12r". The
+   * page itself is the one after a leaf that faces it, and the leaf is left out.
+   *
+   * @return empty where nothing can be counted on, as after a frontispiece or before page 1
+   */
+  public Optional<Locator> stepped(int by) {
+    List<LocatorLevel> from = by < 0 ? levels() : places().get(count() - 1);
+    List<LocatorLevel> to = LocatorPages.stepped(LocatorPages.page(from), by);
+    return to.isEmpty() ? Optional.empty() : Optional.of(parse(LocatorSeries.printed(to)));
+  }
+
+  /** Whether one of the places of this is the other or in it, as "pp. 40–42" is of "p. 41". */
+  public boolean isPartlyIn(Locator other) {
+    for (List<LocatorLevel> place : places()) {
+      for (List<LocatorLevel> of : other.places()) {
+        if (startsWith(place, of)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Whether one page can be counted on to the other: of one kind, in one volume and numeral. */
+  public boolean isOfSameRun(Locator other) {
+    return LocatorPages.isOneRun(LocatorPages.page(levels()), LocatorPages.page(other.levels()));
+  }
+
+  /**
+   * From the first to the last of the pages, for each kind and numeral: "pp. iv–xii; pp. 38–60; pl.
+   * IX".
+   *
+   * @param pages at least one
+   * @throws LocatorException where that would be more places than a locator may have
+   */
+  public static Locator spanning(Collection<Locator> pages) {
+    return parse(LocatorPages.spanning(pages));
+  }
+
   private static boolean startsWith(List<LocatorLevel> place, List<LocatorLevel> of) {
     if (of.size() > place.size()) {
       return false;

@@ -110,6 +110,17 @@ final class LocatorSeries {
     return alike ? LocatorLabels.pluralOf(first.kind(), first.label()) : first.kind().plural();
   }
 
+  /** "vol. II, pp. 38–60", of two pages in one place. */
+  static String fromTo(List<LocatorLevel> first, List<LocatorLevel> last) {
+    int at = first.size() - 1;
+    LocatorLevel from = first.get(at);
+    String outer = printed(first.subList(0, at));
+    String plural = from.isJoined() ? "" : LocatorLabels.pluralOf(from.kind(), from.label());
+    String begin = outer.isEmpty() ? "" : from.isJoined() ? outer : outer + ", ";
+    String label = from.isJoined() ? from.label() : plural + (plural.isEmpty() ? "" : " ");
+    return begin + label + from.value() + "–" + last.get(at).value();
+  }
+
   private static String unlabelled(List<LocatorLevel> place, int at) {
     StringBuilder out = new StringBuilder(place.get(at).valueAndPosition());
     for (LocatorLevel level : place.subList(at + 1, place.size())) {

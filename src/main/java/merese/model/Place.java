@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param piece an id shared by all places of an edition that speak of the same piece, so that a
  *     caption can be held against the text
  * @param corrects what a correction corrects; empty where that is not noted
+ * @param photo the user's own photograph of the place: a file below the folder of pictures, with
+ *     "/" between names
  */
 public record Place(
     Locator locator,
@@ -22,7 +24,8 @@ public record Place(
     Optional<String> naming,
     Optional<String> picture,
     Optional<String> piece,
-    Optional<Corrected> corrects) {
+    Optional<Corrected> corrects,
+    Optional<String> photo) {
 
   /**
    * What a correction corrects.
@@ -78,6 +81,20 @@ public record Place(
     Require.that(
         corrects.isEmpty() || stance == Stance.CORRECTS,
         "\"corrects\" belongs to a place with stance \"corrects\"; write that, or leave it out");
+    Require.that(
+        photo.isEmpty() || isBelow(photo.get()),
+        "\"photo\" is the path of a file below library/pictures, such as"
+            + " \"quenby-1949/quenby-1949-pl-31.jpg\"");
+  }
+
+  /** Whether a path leads below the folder that it starts from. */
+  private static boolean isBelow(String path) {
+    for (String name : path.split("/", -1)) {
+      if (name.isBlank() || name.startsWith(".") || name.indexOf('\\') >= 0) {
+        return false;
+      }
+    }
+    return path.indexOf(':') < 0;
   }
 
   /** A place that corrects nothing, or of which nobody has noted what it corrects. */
@@ -92,9 +109,28 @@ public record Place(
     this(locator, stance, medium, shows, naming, picture, piece, Optional.empty());
   }
 
+  /** A place of which there is no photograph of the user's. */
+  public Place(
+      Locator locator,
+      Stance stance,
+      Medium medium,
+      Optional<Shows> shows,
+      Optional<String> naming,
+      Optional<String> picture,
+      Optional<String> piece,
+      Optional<Corrected> corrects) {
+    this(locator, stance, medium, shows, naming, picture, piece, corrects, Optional.empty());
+  }
+
   /** The same place with something else corrected. */
   public Place withCorrects(Optional<Corrected> other) {
-    return new Place(locator, stance, medium, shows, naming, picture, piece, other);
+    return new Place(locator, stance, medium, shows, naming, picture, piece, other, photo);
+  }
+
+  /** The same place with a photograph of it. */
+  public Place withPhoto(String file) {
+    return new Place(
+        locator, stance, medium, shows, naming, picture, piece, corrects, Optional.of(file));
   }
 
   /** Whether this is a picture of the kind itself. */

@@ -11,6 +11,9 @@ final class RomanNumeral {
   };
   private static final int FOUR_OF_A_KIND = 4;
 
+  /** What can be written. */
+  static final int LARGEST = 4999;
+
   private RomanNumeral() {}
 
   /** More signs than any numeral has: mmmdccclxxxviii, 3888, has 15. */

@@ -66,6 +66,7 @@ final class PackedNote {
     if (place.corrects().isPresent()) {
       to.text(place.corrects().get().edition()).text(locator(place.corrects().get().locator()));
     }
+    to.text(place.photo());
   }
 
   private static void claim(Packer to, Claim claim) {
@@ -102,7 +103,8 @@ final class PackedNote {
               from.optionalText(),
               from.flag()
                   ? Optional.of(new Place.Corrected(from.text(), locator(from)))
-                  : Optional.empty()));
+                  : Optional.empty(),
+              from.optionalText()));
     }
     List<Claim> claims = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {

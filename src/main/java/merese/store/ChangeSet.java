@@ -1,6 +1,8 @@
 package merese.store;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -184,6 +186,32 @@ public final class ChangeSet implements AutoCloseable {
       put(place.file(), null, bytes);
     }
     return place.file();
+  }
+
+  /**
+   * A new file below the folder of pictures; where there is one of its name already, "-2" is put to
+   * the name, and so on.
+   *
+   * @param folder the name of the folder in it
+   * @param name what to call it, without its ending
+   * @param ending as "jpg"
+   * @return the path below the folder of pictures, with "/"
+   * @throws LibraryException for a name that no file can have
+   */
+  public String addPicture(String folder, String name, String ending, byte[] bytes) {
+    requireOpen();
+    Path pictures = library.resolve(FolderScan.PICTURES);
+    FileNames.requireUsable(pictures, folder);
+    FileNames.requireUsable(pictures.resolve(folder), name + "." + ending);
+    for (int number = 1; ; number++) {
+      String file = name + (number == 1 ? "" : "-" + number) + "." + ending;
+      Path path = pictures.resolve(folder).resolve(file);
+      boolean coming = touched.contains(FolderScan.PICTURES + "/" + folder + "/" + file);
+      if (!coming && !Files.exists(path, LinkOption.NOFOLLOW_LINKS)) {
+        put(path, null, bytes);
+        return folder + "/" + file;
+      }
+    }
   }
 
   /** What the change does, in words. */

@@ -25,6 +25,7 @@ final class FolderScan {
   static final String MINE = "mine.json";
   static final String RECEIVED = "received.json";
   static final String REJECTED = "rejected";
+  static final String PICTURES = "pictures";
   static final String WORKS = "works";
   static final String OBJECTS = "objects";
   static final String VOCABULARY = "vocabulary";

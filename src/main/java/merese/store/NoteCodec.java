@@ -84,7 +84,8 @@ final class NoteCodec implements Codec<Note> {
           in.optionalTextOrEmpty("naming"),
           in.optionalText("picture"),
           in.optionalText("piece"),
-          in.optionalObject("corrects", Correcteds.CODEC));
+          in.optionalObject("corrects", Correcteds.CODEC),
+          in.optionalText("photo"));
     }
 
     @Override
@@ -97,6 +98,7 @@ final class NoteCodec implements Codec<Note> {
       out.text("picture", place.picture());
       out.text("piece", place.piece());
       out.object("corrects", place.corrects(), Correcteds.CODEC);
+      out.text("photo", place.photo());
     }
   }
 

@@ -29,6 +29,16 @@ record Ran(int code, String out, String err) {
     return run(in, folder, environment, args);
   }
 
+  /** With lines from a script. */
+  static Ran piped(String lines, Path folder, String... args) {
+    return run(lines, folder, Map.of(), args);
+  }
+
+  static Ran run(String lines, Path folder, Map<String, String> environment, String... args) {
+    InputStream in = new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8));
+    return run(in, folder, environment, args);
+  }
+
   private static Ran run(
       InputStream in, Path folder, Map<String, String> environment, String... args) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import merese.change.ChangeRefusedException;
+import merese.exchange.picture.PictureCopy;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.model.Place;
@@ -51,7 +52,16 @@ public final class NoteTaking {
    * @throws merese.store.LibraryException where nothing could be written
    */
   public Taken note(SourceAddress source, TypedNote typed, boolean again) {
-    return write(source, List.of(Drafts.note(typed, LocalDate.now(clock))), again);
+    return note(source, typed, Optional.empty(), again);
+  }
+
+  /**
+   * The same with a photograph of the place, which is kept in the library: one change, so that both
+   * are taken back together.
+   */
+  public Taken note(
+      SourceAddress source, TypedNote typed, Optional<PictureCopy> photo, boolean again) {
+    return write(source, List.of(Drafts.note(typed, LocalDate.now(clock))), photo, again);
   }
 
   /** Takes a note of each heading of a source's own list, all or none. */
@@ -60,10 +70,11 @@ public final class NoteTaking {
     for (TypedNote heading : headings) {
       drafts.add(Drafts.note(heading, LocalDate.now(clock)));
     }
-    return write(source, drafts, again);
+    return write(source, drafts, Optional.empty(), again);
   }
 
-  private Taken write(SourceAddress source, List<Note> drafts, boolean again) {
+  private Taken write(
+      SourceAddress source, List<Note> drafts, Optional<PictureCopy> photo, boolean again) {
     try (ChangeSet change = shelf.folder().change(words(source, drafts))) {
       Stored<Work> stored = shelf.read(source);
       Edition edition = edition(stored.value(), source);
@@ -81,6 +92,9 @@ public final class NoteTaking {
           number++;
         } while (!ids.add("n" + number));
         Note note = Drafts.withId(draft, "n" + number);
+        if (photo.isPresent()) {
+          note = Photographs.added(change, source.key(), note, photo.get());
+        }
         notes.add(note);
         taken.add(note);
       }
@@ -144,7 +158,7 @@ public final class NoteTaking {
   private static void requireNew(SourceAddress source, List<Note> notes, Note draft) {
     for (Note note : notes) {
       if (note.namings().equals(draft.namings())
-          && note.places().equals(draft.places())
+          && Photographs.without(note.places()).equals(draft.places())
           && note.claims().equals(draft.claims())
           && note.quotation().equals(draft.quotation())
           && note.reading().equals(draft.reading())) {
