@@ -1,10 +1,13 @@
 package merese.store;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.ByteBuffer;
+import java.nio.MappedByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.ReadableByteChannel;
 import java.nio.channels.SeekableByteChannel;
+import java.nio.channels.WritableByteChannel;
 import java.nio.file.CopyOption;
 import java.nio.file.FileSystemException;
 import java.nio.file.OpenOption;
@@ -14,24 +17,17 @@ import java.nio.file.attribute.FileAttribute;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import org.apache.lucene.tests.mockfile.FilterFileChannel;
-import org.apache.lucene.tests.mockfile.FilterFileSystemProvider;
 
 /**
- * A file system that is another's but for one operation that fails: a write, a force to the disk, a
- * rename, a deletion or the making of a file or folder. Built on Lucene's file systems for tests.
+ * A disk on which one operation fails: a write, a force to the disk, a rename, a deletion, or the
+ * making of a file or folder.
  */
-final class FaultyDisk extends FilterFileSystemProvider {
+final class FaultyDisk extends FilterDisk {
   private final List<String> done = new ArrayList<>();
   private int failing = -1;
 
   FaultyDisk(Path below) {
-    super("faulty://", below.getFileSystem());
-  }
-
-  /** A path of the default file system on this one. */
-  Path on(Path path) {
-    return wrapPath(path.toAbsolutePath());
+    super(below.getFileSystem());
   }
 
   /** From now on, the operation of a number fails, counted from 0; none where it is below 0. */
@@ -46,11 +42,10 @@ final class FaultyDisk extends FilterFileSystemProvider {
   }
 
   private void before(String what, Path path) throws IOException {
-    String name = path == null ? what : what + " " + path.getFileName();
     boolean fails = done.size() == failing;
-    done.add(name);
+    done.add(what + " " + path.getFileName());
     if (fails) {
-      throw new FileSystemException(String.valueOf(path), null, "No space left on device");
+      throw new FileSystemException(path.toString(), null, "No space left on device");
     }
   }
 
@@ -74,35 +69,18 @@ final class FaultyDisk extends FilterFileSystemProvider {
     if (writes(options)) {
       before("open", path);
     }
-    return new FilterFileChannel(super.newFileChannel(path, options, attributes)) {
-      @Override
-      public int write(ByteBuffer bytes) throws IOException {
-        before("write", path);
-        return super.write(bytes);
-      }
-
-      @Override
-      public void force(boolean metaData) throws IOException {
-        before("force", path);
-        super.force(metaData);
-      }
-    };
+    return new Faulty(super.newFileChannel(path, options, attributes), path);
   }
 
+  /** A channel is opened for what {@link java.nio.file.Files} writes at once as well. */
   @Override
   public SeekableByteChannel newByteChannel(
       Path path, Set<? extends OpenOption> options, FileAttribute<?>... attributes)
       throws IOException {
     if (writes(options)) {
-      before("open", path);
+      return newFileChannel(path, options, attributes);
     }
     return super.newByteChannel(path, options, attributes);
-  }
-
-  @Override
-  public OutputStream newOutputStream(Path path, OpenOption... options) throws IOException {
-    before("write", path);
-    return super.newOutputStream(path, options);
   }
 
   @Override
@@ -118,14 +96,111 @@ final class FaultyDisk extends FilterFileSystemProvider {
   }
 
   @Override
-  public boolean deleteIfExists(Path path) throws IOException {
-    before("delete", path);
-    return super.deleteIfExists(path);
-  }
-
-  @Override
   public void createDirectory(Path folder, FileAttribute<?>... attributes) throws IOException {
     before("make", folder);
     super.createDirectory(folder, attributes);
+  }
+
+  private final class Faulty extends FileChannel {
+    private final FileChannel below;
+    private final Path path;
+
+    Faulty(FileChannel below, Path path) {
+      this.below = below;
+      this.path = path;
+    }
+
+    @Override
+    public int write(ByteBuffer bytes) throws IOException {
+      before("write", path);
+      return below.write(bytes);
+    }
+
+    @Override
+    public long write(ByteBuffer[] bytes, int offset, int length) throws IOException {
+      before("write", path);
+      return below.write(bytes, offset, length);
+    }
+
+    @Override
+    public int write(ByteBuffer bytes, long position) throws IOException {
+      before("write", path);
+      return below.write(bytes, position);
+    }
+
+    @Override
+    public void force(boolean metaData) throws IOException {
+      before("force", path);
+      below.force(metaData);
+    }
+
+    @Override
+    public int read(ByteBuffer bytes) throws IOException {
+      return below.read(bytes);
+    }
+
+    @Override
+    public long read(ByteBuffer[] bytes, int offset, int length) throws IOException {
+      return below.read(bytes, offset, length);
+    }
+
+    @Override
+    public int read(ByteBuffer bytes, long position) throws IOException {
+      return below.read(bytes, position);
+    }
+
+    @Override
+    public long position() throws IOException {
+      return below.position();
+    }
+
+    @Override
+    public FileChannel position(long position) throws IOException {
+      below.position(position);
+      return this;
+    }
+
+    @Override
+    public long size() throws IOException {
+      return below.size();
+    }
+
+    @Override
+    public FileChannel truncate(long size) throws IOException {
+      below.truncate(size);
+      return this;
+    }
+
+    @Override
+    public long transferTo(long position, long count, WritableByteChannel target)
+        throws IOException {
+      return below.transferTo(position, count, target);
+    }
+
+    @Override
+    public long transferFrom(ReadableByteChannel source, long position, long count)
+        throws IOException {
+      return below.transferFrom(source, position, count);
+    }
+
+    @Override
+    public MappedByteBuffer map(MapMode mode, long position, long size) throws IOException {
+      return below.map(mode, position, size);
+    }
+
+    @Override
+    public FileLock lock(long position, long size, boolean shared) throws IOException {
+      return below.lock(position, size, shared);
+    }
+
+    @Override
+    public FileLock tryLock(long position, long size, boolean shared) throws IOException {
+      return below.tryLock(position, size, shared);
+    }
+
+    @Override
+    protected void implCloseChannel() throws IOException {
+      below.close();
+    }
   }
 }
