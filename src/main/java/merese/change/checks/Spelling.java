@@ -23,6 +23,9 @@ final class Spelling {
   /** A shorter word is another word with one letter changed: "cut" and "cup". */
   private static final int LONG_ENOUGH = 5;
 
+  /** A text that is longer is no term, and looking at it would take the square of its length. */
+  private static final int LONGEST = 200;
+
   /** A term with what it means and the note that has it first. */
   private record Term(String printed, List<String> words, Set<String> concepts, String note) {}
 
@@ -59,8 +62,8 @@ final class Spelling {
     for (Note note : edition.notes()) {
       for (Naming naming : note.namings()) {
         List<String> words = Folding.words(naming.printed());
-        if (!words.isEmpty()) {
-          String key = String.join(" ", words);
+        String key = String.join(" ", words);
+        if (!words.isEmpty() && key.length() <= LONGEST) {
           Term term =
               terms.computeIfAbsent(
                   key, k -> new Term(naming.printed(), words, new LinkedHashSet<>(), note.id()));
