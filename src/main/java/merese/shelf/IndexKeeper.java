@@ -304,11 +304,6 @@ final class IndexKeeper {
         files.add(hit.file());
       }
     }
-    for (RecordHit hit : index.recordHits(RecordTypes.CHARACTERS)) {
-      if (names(NamedConcepts.of(PackedCharacters.unpack(hit.payload())), concepts)) {
-        files.add(hit.file());
-      }
-    }
   }
 
   private static boolean names(Set<String> named, Set<String> concepts) {

@@ -2,12 +2,10 @@ package merese.shelf;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
-import merese.model.CharacterKey;
 import merese.model.Check;
 import merese.model.Concept;
 import merese.model.Edition;
 import merese.model.Homonym;
-import merese.model.KeyedKind;
 import merese.model.Mine;
 import merese.model.Naming;
 import merese.model.Note;
@@ -50,14 +48,6 @@ final class NamedConcepts {
     mine.preferences().forEach(p -> ids.add(p.concept()));
     mine.coinages().forEach(c -> ids.add(c.concept()));
     mine.experience().forEach(e -> ids.add(e.concept()));
-    return ids;
-  }
-
-  static Set<String> of(CharacterKey key) {
-    Set<String> ids = new LinkedHashSet<>();
-    for (KeyedKind kind : key.kinds()) {
-      ids.add(kind.concept());
-    }
     return ids;
   }
 

@@ -88,7 +88,7 @@ final class OtherFiles {
                     file,
                     path -> folder.readCharacters(),
                     ForIndex::characters,
-                    NamedConcepts::of));
+                    key -> Set.of())); // identify names the kinds without a concept itself
         case SETTINGS ->
             update.replace(
                 plain(

@@ -115,7 +115,7 @@ class EditCommandTest {
 
   @Test
   void aFormatThatThisProgramDoesNotKnowIsRefused() throws IOException {
-    Ran ran = edit(editor("sed -i 's/\"format\": 1/\"format\": 9/' \"$1\""), "", "library");
+    Ran ran = edit(editor("sed -i 's/\"format\": 2/\"format\": 9/' \"$1\""), "", "library");
     assertEquals(1, ran.code());
     assertTrue(ran.err().contains("made by a newer merese"), ran.err());
     Files.delete(kept(ran));

@@ -324,7 +324,6 @@ class DamagedFilesTest {
       List<String> expected =
           new ArrayList<>(List.of("mine.json UNDEFINED", "objects/d-1.json UNDEFINED"));
       expected.add("vocabulary UNSOUND");
-      expected.add("vocabulary/characters.json UNDEFINED");
       expected.addAll(
           List.of(
               "works/amery-1910.json UNDEFINED",

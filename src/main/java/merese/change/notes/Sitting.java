@@ -337,7 +337,7 @@ public final class Sitting {
     if (common == null) {
       return List.of();
     } else if (common.isEmpty()) {
-      return noted.stream().filter(c -> isHighest(thesaurus, c, noted)).toList();
+      return noted.stream().filter(c -> isHighest(thesaurus, c, noted)).sorted().toList();
     }
     for (String each : common) {
       if (common.stream().noneMatch(other -> thesaurus.isBroader(each, other))) {
