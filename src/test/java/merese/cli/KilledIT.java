@@ -94,7 +94,7 @@ class KilledIT {
         for (Edition edition : work.editions()) {
           for (Note note : edition.notes()) {
             String at = note.places().get(0).locator().printed();
-            if (at.matches("p\\. 9\\d{4}")) {
+            if (at.matches("p\\. 9\\d{5}")) {
               noted.merge(at, 1, Integer::sum);
             }
           }
@@ -148,7 +148,7 @@ class KilledIT {
   @Test
   void amidItsNotesLosesNoneThatItAcknowledged() throws Exception {
     List<String> acknowledged = new ArrayList<>();
-    int page = 90_000;
+    int page = 900_000;
     for (int round = 0; round < (KILLS + 1) / 2; round++) {
       Process process = start(Noting.class, "haskeld-1983", Integer.toString(page), "1000");
       awaitStart(process);
@@ -236,7 +236,7 @@ class KilledIT {
     for (int processes : List.of(2, 8)) {
       List<Process> together = new ArrayList<>();
       for (int i = 0; i < processes; i++) {
-        int from = 90_000 + processes * 1_000 + i * 100;
+        int from = 900_000 + processes * 1_000 + i * 100;
         together.add(start(Noting.class, "tressick-1954", Integer.toString(from), "5"));
       }
       int first = started - processes + 1;
