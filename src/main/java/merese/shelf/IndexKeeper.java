@@ -29,6 +29,7 @@ import merese.search.NoteIndex;
 import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
+import merese.store.Problem;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -76,8 +77,26 @@ final class IndexKeeper {
         if (System.nanoTime() - end > 0 || !pause()) {
           throw e;
         }
+      } catch (UncheckedIOException e) {
+        throw unwritable(e);
       }
     }
+  }
+
+  /** A full disk, most likely; the library itself is only read here. */
+  private LibraryException unwritable(UncheckedIOException cause) {
+    Problem problem =
+        new Problem(
+            place,
+            0,
+            0,
+            "",
+            "the index cannot be brought up to date: " + cause.getCause().getMessage(),
+            "make room on the disk, or look at its permissions; the library is as it was",
+            Problem.Severity.ERROR);
+    LibraryException failure = new LibraryException(List.of(problem));
+    failure.initCause(cause);
+    return failure;
   }
 
   /**
