@@ -169,9 +169,11 @@ class KilledIT {
   void amidAnImportLeavesAllOfItOrNothing() throws Exception {
     StringBuilder bibtex = new StringBuilder();
     for (int i = 0; i < 60; i++) {
-      bibtex.append(
-          "@book{record%d, author = {Quarn, Ivor}, title = {Of Glass, Part %d}, year = {1950}}\n"
-              .formatted(i, i));
+      bibtex
+          .append("@book{record")
+          .append(i)
+          .append(", author = {Quarn, Ivor}, title = {Of Glass, ");
+      bibtex.append("Part ").append(i).append("}, year = {1950}}\n");
     }
     Path file = home.resolve("records.bib");
     Files.writeString(file, bibtex);
