@@ -98,10 +98,16 @@ class DirectionsTest {
   @ArchTest static final ArchRule marcStaysInExchange = only("exchange", "org.marc4j..");
 
   /**
-   * It takes as long to load as a hello-world takes to run, so nothing below the cli may need it.
+   * It takes as long to load as a hello-world takes to run, so nothing on the way to an answer may
+   * need it.
    */
   @ArchTest
-  static final ArchRule dataBindingStaysInCli = only("cli", "com.fasterxml.jackson.databind..");
+  static final ArchRule dataBindingStaysInItsRoom =
+      only("answer.json", "com.fasterxml.jackson.databind..");
+
+  @ArchTest static final ArchRule theServerStaysInTheDesk = only("desk", "io.javalin..");
+
+  @ArchTest static final ArchRule templatesStayInTheDesk = only("desk", "gg.jte..");
 
   @ArchTest static final ArchRule picocliStaysInCli = only("cli", "picocli..");
 

@@ -105,7 +105,25 @@ public record Coverage(
     LOOK_ALIKES,
     GENERAL_ONLY,
     MEANING_NOT_STATED,
-    OWN_WORK
+    OWN_WORK;
+
+    /** What stands above the group. */
+    public String title() {
+      return switch (this) {
+        case COUNTED -> "Sources";
+        case SAME_FEATURE -> "Same feature under another name";
+        case IN_WORDS_ONLY -> "In words only, not pictured";
+        case SILENT_ON_PLACE -> "Says nothing of the place";
+        case OTHER_PLACES -> "Gives other places";
+        case HOW_IT_IS_MADE -> "How it is made";
+        case SAYS_NOT_SHOWN -> "Says not shown";
+        case NOT_THIS -> "Not this";
+        case LOOK_ALIKES -> "Look-alikes";
+        case GENERAL_ONLY -> "General only";
+        case MEANING_NOT_STATED -> "Meaning not stated";
+        case OWN_WORK -> "Your own articles and films";
+      };
+    }
   }
 
   /** A group with its entries, one a source. */
@@ -136,13 +154,22 @@ public record Coverage(
    * @param printed the terms as printed, without repeats; none where it is not named
    * @param pictured where it is pictured, in physical order (R5)
    * @param inWords where it is only in words, in physical order
+   * @param photos the user's own photographs of these places, in physical order
    */
   public record Passage(
       Optional<ConceptLine> concept,
       boolean narrower,
       List<String> printed,
       List<Locator> pictured,
-      List<Locator> inWords) {}
+      List<Locator> inWords,
+      List<Photo> photos) {}
+
+  /**
+   * The user's own photograph of a place.
+   *
+   * @param file below the library's folder of pictures, with "/" between names
+   */
+  public record Photo(Locator locator, String file) {}
 
   /** A concept as an answer names it. */
   public record ConceptLine(String id, String label) {}

@@ -15,6 +15,7 @@ import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Passage;
+import merese.answer.Coverage.Photo;
 import merese.model.Locator;
 import merese.model.Place;
 import merese.model.Place.Medium;
@@ -85,12 +86,16 @@ public final class Entries {
     Set<Locator> pictured = new TreeSet<>();
     Set<Locator> inWords = new TreeSet<>();
     Set<String> printed = new LinkedHashSet<>();
+    Map<Locator, Photo> photos = new TreeMap<>();
     for (Classified classified : namings) {
       if (!classified.naming().printed().isEmpty()) {
         printed.add(classified.naming().printed());
       }
       List<Place> places = classified.places();
       for (Place place : places) {
+        if (wanted.holds(place) && place.photo().isPresent()) {
+          photos.put(place.locator(), new Photo(place.locator(), place.photo().get()));
+        }
         if (wanted.holds(place) && place.medium().isPicture()) {
           pictured.add(place.locator());
         } else if (wanted.holds(place) && !isCaptionOfAPicture(place, places)) {
@@ -104,7 +109,8 @@ public final class Entries {
         isNarrower(concept),
         List.copyOf(printed),
         List.copyOf(pictured),
-        List.copyOf(inWords));
+        List.copyOf(inWords),
+        List.copyOf(photos.values()));
   }
 
   private boolean isNarrower(Optional<String> concept) {

@@ -119,7 +119,8 @@ final class Evidence {
               passage.narrower(),
               passage.printed(),
               passage.pictured(),
-              inWords));
+              inWords,
+              passage.photos()));
     }
     return rest;
   }

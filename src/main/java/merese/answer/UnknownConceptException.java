@@ -3,11 +3,12 @@ package merese.answer;
 import java.util.ArrayList;
 import java.util.List;
 import merese.model.Concept;
+import merese.model.ForTheUser;
 import merese.model.Nearest;
 import merese.vocabulary.Thesaurus;
 
 /** That an id was asked for which no concept or facet has. */
-public final class UnknownConceptException extends RuntimeException {
+public final class UnknownConceptException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 
   private UnknownConceptException(String message) {

@@ -1,9 +1,10 @@
 package merese.answer;
 
 import java.util.List;
+import merese.model.ForTheUser;
 
 /** That a key was typed which no source has, or a part which a source does not have. */
-public final class UnknownSourceException extends RuntimeException {
+public final class UnknownSourceException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 
   private UnknownSourceException(String message) {

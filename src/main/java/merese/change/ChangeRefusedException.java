@@ -1,7 +1,9 @@
 package merese.change;
 
+import merese.model.ForTheUser;
+
 /** That what was asked for would not make sense in this library; the message says why. */
-public final class ChangeRefusedException extends RuntimeException {
+public final class ChangeRefusedException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 
   public ChangeRefusedException(String message) {

@@ -1,7 +1,9 @@
 package merese.change;
 
+import merese.model.ForTheUser;
+
 /** That something looks like what is in the library already; it can be added even so. */
-public final class DoubleException extends RuntimeException {
+public final class DoubleException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 
   private final String found;

@@ -1,7 +1,9 @@
 package merese.change;
 
+import merese.model.ForTheUser;
+
 /** That something typed for a source cannot be taken as it is; the message says what to do. */
-public final class EntryException extends RuntimeException {
+public final class EntryException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 
   private final SourceField field;

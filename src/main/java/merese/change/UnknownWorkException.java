@@ -1,9 +1,10 @@
 package merese.change;
 
 import java.util.List;
+import merese.model.ForTheUser;
 
 /** That a word was given for a work or an edition which neither is called by. */
-public final class UnknownWorkException extends RuntimeException {
+public final class UnknownWorkException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 
   UnknownWorkException(String typed, List<String> near) {

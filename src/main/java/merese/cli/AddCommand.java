@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import merese.answer.json.AnswerJson;
 import merese.change.AddRequest;
 import merese.change.AddResult;
 import merese.change.Adding;

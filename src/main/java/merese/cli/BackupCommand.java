@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.nio.file.Path;
+import merese.answer.json.AnswerJson;
 import merese.store.Backup;
 import merese.store.LibraryFolder;
 import merese.store.Problem.Severity;

@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.List;
+import merese.answer.json.AnswerJson;
 import merese.change.LibraryCheck;
 import merese.change.LibraryCheck.Holdings;
 import merese.change.checks.Mended;

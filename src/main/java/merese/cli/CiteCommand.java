@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import merese.answer.CitedSource;
 import merese.answer.Citing;
+import merese.answer.json.AnswerJson;
 import merese.citation.Citations;
 import merese.citation.Output;
 import merese.model.Locator;

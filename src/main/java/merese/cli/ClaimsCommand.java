@@ -14,6 +14,7 @@ import merese.answer.CoverageQuestion.Years;
 import merese.answer.claims.Claims;
 import merese.answer.claims.ClaimsAnswer;
 import merese.answer.claims.ClaimsQuestion;
+import merese.answer.json.AnswerJson;
 import merese.model.Claim;
 import merese.shelf.Shelf;
 import merese.time.DateProfile;

@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.Optional;
+import merese.answer.json.AnswerJson;
 import merese.change.vocabulary.Coining;
 import merese.change.vocabulary.ConceptNames;
 import merese.change.vocabulary.VocabularyChange;

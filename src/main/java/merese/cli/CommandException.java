@@ -1,10 +1,12 @@
 package merese.cli;
 
+import merese.model.ForTheUser;
+
 /**
  * A command can't do what it was asked, for a reason that the user can act on. The message says
  * which file or word, what is wrong with it and what to do; it is printed as it stands.
  */
-final class CommandException extends RuntimeException {
+final class CommandException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1;
 
   private final int exitCode;

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import merese.answer.json.AnswerJson;
 import merese.change.vocabulary.ConceptChange;
 import merese.change.vocabulary.ConceptNames;
 import merese.change.vocabulary.ConceptRequest;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import merese.answer.json.AnswerJson;
 import merese.change.concepts.AatLinks;
 import merese.change.concepts.AatResult;
 import merese.change.concepts.ConceptImport;

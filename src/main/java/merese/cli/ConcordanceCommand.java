@@ -6,6 +6,7 @@ import java.util.List;
 import merese.answer.concordance.Concordance;
 import merese.answer.concordance.ConcordanceQuestion;
 import merese.answer.concordance.Concording;
+import merese.answer.json.AnswerJson;
 import merese.shelf.Shelf;
 
 /** Which source calls what by which word. */

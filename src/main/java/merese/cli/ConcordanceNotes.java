@@ -99,7 +99,12 @@ final class ConcordanceNotes {
 
   private static Passage withoutConcept(Passage passage) {
     return new Passage(
-        passage.concept(), false, passage.printed(), passage.pictured(), passage.inWords());
+        passage.concept(),
+        false,
+        passage.printed(),
+        passage.pictured(),
+        passage.inWords(),
+        passage.photos());
   }
 
   private void folded(List<Folded> folded) {

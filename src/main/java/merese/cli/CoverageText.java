@@ -148,7 +148,7 @@ final class CoverageText {
   }
 
   private void group(Grouped grouped) {
-    page.heading(title(grouped.group()));
+    page.heading(grouped.group().title());
     int wide = referenceWidth(grouped.entries());
     for (Entry each : grouped.entries()) {
       entry.print(INDENT, each, wide, grouped.group());
@@ -347,22 +347,5 @@ final class CoverageText {
       wide = Math.max(wide, Wrap.columns(entry.source().reference()));
     }
     return Math.min(wide, WIDEST_REFERENCE);
-  }
-
-  private static String title(Group group) {
-    return switch (group) {
-      case COUNTED -> "Sources";
-      case SAME_FEATURE -> "Same feature under another name";
-      case IN_WORDS_ONLY -> "In words only, not pictured";
-      case SILENT_ON_PLACE -> "Says nothing of the place";
-      case OTHER_PLACES -> "Gives other places";
-      case HOW_IT_IS_MADE -> "How it is made";
-      case SAYS_NOT_SHOWN -> "Says not shown";
-      case NOT_THIS -> "Not this";
-      case LOOK_ALIKES -> "Look-alikes";
-      case GENERAL_ONLY -> "General only";
-      case MEANING_NOT_STATED -> "Meaning not stated";
-      case OWN_WORK -> "Your own articles and films";
-    };
   }
 }

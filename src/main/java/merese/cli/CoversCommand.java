@@ -4,6 +4,7 @@ import java.util.List;
 import merese.answer.Coverage;
 import merese.answer.CoverageQuestion;
 import merese.answer.Covers;
+import merese.answer.json.AnswerJson;
 import merese.shelf.Shelf;
 
 /** Which sources cover or picture a feature. */

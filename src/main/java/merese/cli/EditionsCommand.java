@@ -5,6 +5,7 @@ import java.util.Optional;
 import merese.answer.editions.EditionGrid;
 import merese.answer.editions.Editions;
 import merese.answer.editions.EditionsQuestion;
+import merese.answer.json.AnswerJson;
 import merese.model.Locator;
 import merese.shelf.Shelf;
 

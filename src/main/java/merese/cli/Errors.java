@@ -8,22 +8,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
-import merese.answer.ScriptException;
-import merese.answer.TermException;
-import merese.answer.UnknownConceptException;
-import merese.answer.UnknownSourceException;
-import merese.answer.editions.WorkException;
-import merese.answer.fewest.FewestException;
-import merese.change.ChangeRefusedException;
-import merese.change.DoubleException;
-import merese.change.EntryException;
-import merese.change.UnknownWorkException;
-import merese.change.concepts.ChoiceException;
-import merese.citation.CitationException;
-import merese.exchange.UnreadableException;
-import merese.model.LocatorException;
-import merese.search.IndexBusyException;
-import merese.store.LibraryException;
+import merese.model.ForTheUser;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -32,30 +17,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
 final class Errors {
   /** Print the stack trace as well, when this variable holds anything. */
   static final String DEBUG = "MERESE_DEBUG";
-
-  /**
-   * The exceptions whose message is written for the user: what is wrong, where, and what to do.
-   * Every other exception counts as a fault of the program.
-   */
-  private static final List<Class<? extends RuntimeException>> FOR_THE_USER =
-      List.of(
-          CommandException.class,
-          LibraryException.class,
-          UnknownWorkException.class,
-          ChangeRefusedException.class,
-          DoubleException.class,
-          EntryException.class,
-          IndexBusyException.class,
-          UnknownConceptException.class,
-          TermException.class,
-          FewestException.class,
-          ScriptException.class,
-          UnknownSourceException.class,
-          WorkException.class,
-          LocatorException.class,
-          CitationException.class,
-          UnreadableException.class,
-          ChoiceException.class);
 
   private final Context context;
 
@@ -116,10 +77,8 @@ final class Errors {
 
   /** What went wrong, in words for the user; null for a fault of the program. */
   static String messageForTheUser(Exception e) {
-    for (Class<?> type : FOR_THE_USER) {
-      if (type.isInstance(e)) {
-        return e.getMessage();
-      }
+    if (e instanceof ForTheUser known) {
+      return known.getMessage();
     }
     if (e instanceof UncheckedIOException unchecked) {
       return inputOrOutput(unchecked.getCause());

@@ -4,6 +4,7 @@ import java.util.List;
 import merese.answer.fewest.Fewest;
 import merese.answer.fewest.FewestQuestion;
 import merese.answer.fewest.FewestSources;
+import merese.answer.json.AnswerJson;
 import merese.shelf.Shelf;
 
 /** The fewest sources that have all features between them. */

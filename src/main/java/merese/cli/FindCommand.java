@@ -3,6 +3,7 @@ package merese.cli;
 import java.util.List;
 import merese.answer.Find;
 import merese.answer.Found;
+import merese.answer.json.AnswerJson;
 import merese.search.FindQueryException;
 import merese.shelf.Shelf;
 

@@ -4,6 +4,7 @@ import java.util.List;
 import merese.answer.first.FirstQuestion;
 import merese.answer.first.FirstUse;
 import merese.answer.first.FirstUses;
+import merese.answer.json.AnswerJson;
 import merese.shelf.Shelf;
 
 /** Who prints a word first, in this library. */

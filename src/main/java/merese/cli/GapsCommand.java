@@ -4,6 +4,7 @@ import java.util.List;
 import merese.answer.gaps.GapList;
 import merese.answer.gaps.Gaps;
 import merese.answer.gaps.GapsQuestion;
+import merese.answer.json.AnswerJson;
 import merese.shelf.Shelf;
 
 /** What is not known, and what nobody has looked for. */

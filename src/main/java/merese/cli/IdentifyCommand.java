@@ -5,6 +5,7 @@ import merese.answer.identify.Identification;
 import merese.answer.identify.Identify;
 import merese.answer.identify.IdentifyException;
 import merese.answer.identify.IdentifyQuestion;
+import merese.answer.json.AnswerJson;
 import merese.shelf.Shelf;
 
 /** The key to look-alikes. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import merese.answer.json.AnswerJson;
 import merese.change.records.ImportOptions;
 import merese.change.records.ImportResult;
 import merese.change.records.RecordFormat;

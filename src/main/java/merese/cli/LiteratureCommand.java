@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.List;
+import merese.answer.json.AnswerJson;
 import merese.answer.literature.Literature;
 import merese.answer.literature.LiteratureQuestion;
 import merese.answer.literature.Referring;

@@ -3,6 +3,7 @@ package merese.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import merese.answer.json.AnswerJson;
 import merese.change.notes.Looking;
 import merese.change.notes.Looking.Line;
 import merese.change.notes.Looking.Logged;

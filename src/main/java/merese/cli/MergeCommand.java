@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.List;
+import merese.answer.json.AnswerJson;
 import merese.change.Merge;
 import merese.change.MergePreview;
 import merese.change.MergePreview.MovedEdition;

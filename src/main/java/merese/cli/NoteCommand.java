@@ -2,6 +2,7 @@ package merese.cli;
 
 import java.util.List;
 import java.util.Optional;
+import merese.answer.json.AnswerJson;
 import merese.change.notes.NoteTaking;
 import merese.change.notes.NoteTaking.Taken;
 import merese.change.notes.TypedNote;

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import merese.answer.json.AnswerJson;
 import merese.change.objects.PieceChange;
 import merese.change.objects.PieceChanged;
 import merese.change.objects.PieceRequest;

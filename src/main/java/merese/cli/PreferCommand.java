@@ -3,6 +3,7 @@ package merese.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import merese.answer.json.AnswerJson;
 import merese.change.vocabulary.ConceptNames;
 import merese.change.vocabulary.Preferring;
 import merese.change.vocabulary.VocabularyChange;

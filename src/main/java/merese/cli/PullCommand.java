@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import merese.answer.Script;
+import merese.answer.json.AnswerJson;
 import merese.answer.pull.Pull;
 import merese.answer.pull.PullQuestion;
 import merese.answer.pull.Pulls;

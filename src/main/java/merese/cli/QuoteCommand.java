@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.List;
+import merese.answer.json.AnswerJson;
 import merese.answer.quote.Quotations;
 import merese.answer.quote.QuoteQuestion;
 import merese.answer.quote.Quoting;

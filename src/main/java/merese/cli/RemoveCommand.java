@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.Optional;
+import merese.answer.json.AnswerJson;
 import merese.change.Removal;
 import merese.change.RemovalPreview;
 import merese.change.RemovalRequest;

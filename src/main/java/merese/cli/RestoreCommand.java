@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.nio.file.Path;
+import merese.answer.json.AnswerJson;
 import merese.store.Restore;
 
 /** Makes a library of a backup. */

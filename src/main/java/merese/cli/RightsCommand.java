@@ -2,6 +2,7 @@ package merese.cli;
 
 import java.util.List;
 import java.util.Optional;
+import merese.answer.json.AnswerJson;
 import merese.answer.rights.Clearing;
 import merese.answer.rights.Rights;
 import merese.answer.rights.RightsQuestion;

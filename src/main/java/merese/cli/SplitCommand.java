@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.List;
+import merese.answer.json.AnswerJson;
 import merese.change.Split;
 import merese.change.SplitPreview;
 import merese.change.SplitRequest;

@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.List;
+import merese.answer.json.AnswerJson;
 import merese.answer.witnesses.Witnesses;
 import merese.answer.witnesses.WitnessesQuestion;
 import merese.answer.witnesses.Witnessing;

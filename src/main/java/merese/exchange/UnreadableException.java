@@ -1,10 +1,12 @@
 package merese.exchange;
 
+import merese.model.ForTheUser;
+
 /**
  * That a whole file could not be read as the format that it should be in. The message is for a
  * person: place, what is wrong, what to do.
  */
-public final class UnreadableException extends RuntimeException {
+public final class UnreadableException extends RuntimeException implements ForTheUser {
   private final transient FilePlace place;
   private final String what;
   private final String remedy;

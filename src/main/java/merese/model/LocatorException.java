@@ -4,7 +4,7 @@ package merese.model;
  * A text that cannot be read as a {@link Locator}: where it goes wrong, what is wrong, and what to
  * write instead. The message quotes the text and ends with the remedy.
  */
-public final class LocatorException extends IllegalArgumentException {
+public final class LocatorException extends IllegalArgumentException implements ForTheUser {
   private static final long serialVersionUID = 1L;
   private static final int QUOTED_AT_MOST = 80;
 

@@ -7,16 +7,22 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
 import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.index.LeafReader;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.PostingsEnum;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.index.Terms;
+import org.apache.lucene.index.TermsEnum;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.util.Bits;
+import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
+import org.apache.lucene.util.StringHelper;
 
 /** Postings from a commit of a Lucene index. */
 final class LucenePostings implements Postings {
@@ -100,6 +106,44 @@ final class LucenePostings implements Postings {
       stored.advanceExact(id);
       found.add(StoredValue.of(stored.binaryValue(), context.docBase + id));
     }
+  }
+
+  @Override
+  public List<String> termsFrom(String begun, int most) throws IOException {
+    TreeSet<String> found = new TreeSet<>();
+    String field = Fields.nameOf(begun);
+    BytesRef prefix = new BytesRef(Fields.textOf(begun));
+    for (LeafReaderContext leaf : reader.leaves()) {
+      Terms terms = leaf.reader().terms(field);
+      TermsEnum each = terms == null ? TermsEnum.EMPTY : terms.iterator();
+      boolean more = each.seekCeil(prefix) != TermsEnum.SeekStatus.END;
+      for (int i = 0; more && i < most && StringHelper.startsWith(each.term(), prefix); i++) {
+        found.add(Fields.term(field, each.term().utf8ToString()));
+        more = each.next() != null;
+      }
+    }
+    List<String> first = new ArrayList<>(found);
+    return first.size() > most ? first.subList(0, most) : first;
+  }
+
+  @Override
+  public Optional<StoredValue> anyValue(String term) throws IOException {
+    Term inLucene = new Term(Fields.nameOf(term), Fields.textOf(term));
+    for (LeafReaderContext context : reader.leaves()) {
+      LeafReader leaf = context.reader();
+      PostingsEnum postings = leaf.postings(inLucene, PostingsEnum.NONE);
+      Bits live = leaf.getLiveDocs();
+      for (int id = postings == null ? NO_MORE_DOCS : postings.nextDoc();
+          id != NO_MORE_DOCS;
+          id = postings.nextDoc()) {
+        if (live == null || live.get(id)) {
+          BinaryDocValues stored = leaf.getBinaryDocValues(Fields.STORED);
+          stored.advanceExact(id);
+          return Optional.of(StoredValue.of(stored.binaryValue(), context.docBase + id));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   @Override

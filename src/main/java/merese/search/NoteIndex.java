@@ -70,6 +70,28 @@ public final class NoteIndex implements Closeable {
     return notesWith(terms);
   }
 
+  /**
+   * One note for each printed term that begins so.
+   *
+   * @param begun folded, with a space between words
+   * @param most how many terms at most
+   */
+  public List<NoteHit> printing(String begun, int most) {
+    try {
+      List<NoteHit> hits = new ArrayList<>();
+      for (String term : postings.termsFrom(Fields.term(Fields.PRINTED_WHOLE, begun), most)) {
+        Optional<StoredValue> value = postings.anyValue(term);
+        if (value.isPresent()) {
+          StoredValue of = value.get();
+          hits.add(new NoteHit(of.file(), of.edition(), of.order(), of.payload()));
+        }
+      }
+      return hits;
+    } catch (IOException | RuntimeException e) {
+      throw new IndexDamagedException("the index cannot be read", e);
+    }
+  }
+
   /** The notes whose place in the index depends on these concepts, or on labels at large. */
   public List<NoteHit> notesDependingOn(Collection<String> concepts) {
     List<String> terms = new ArrayList<>();

@@ -3,6 +3,7 @@ package merese.search;
 import java.io.Closeable;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** What the documents of some terms give back. */
 interface Postings extends Closeable {
@@ -12,4 +13,10 @@ interface Postings extends Closeable {
    * @param terms as {@link Fields} makes them
    */
   List<StoredValue> values(List<String> terms) throws IOException;
+
+  /** The terms, as {@link Fields} makes them, that begin so; at most so many, sorted. */
+  List<String> termsFrom(String begun, int most) throws IOException;
+
+  /** The value of any one document that has a term; empty where none has. */
+  Optional<StoredValue> anyValue(String term) throws IOException;
 }

@@ -227,12 +227,44 @@ final class TermTable implements Postings {
     StoredValue[] found = new StoredValue[seen.cardinality()];
     int next = 0;
     for (int id = seen.nextSetBit(0); id >= 0; id = seen.nextSetBit(id + 1)) {
-      int from = valueBlock + values[id];
-      int to = id + 1 < values.length ? valueBlock + values[id + 1] : valueEnd();
-      found[next++] = StoredValue.of(all, from, to - from, id);
+      found[next++] = value(id);
     }
     Arrays.sort(found);
     return Arrays.asList(found);
+  }
+
+  @Override
+  public List<String> termsFrom(String begun, int most) {
+    byte[] prefix = begun.getBytes(StandardCharsets.UTF_8);
+    List<String> found = new ArrayList<>();
+    for (int i = firstFrom(prefix); i < terms.length && found.size() < most; i++) {
+      int at = termBlock + terms[i];
+      int length = bytes.getInt(at);
+      if (!beginsWith(at + 4, length, prefix)) {
+        break;
+      }
+      found.add(new String(all, at + 4, length, StandardCharsets.UTF_8));
+    }
+    return found;
+  }
+
+  private boolean beginsWith(int start, int length, byte[] prefix) {
+    return length >= prefix.length
+        && Arrays.equals(all, start, start + prefix.length, prefix, 0, prefix.length);
+  }
+
+  @Override
+  public Optional<StoredValue> anyValue(String term) {
+    int at = find(term.getBytes(StandardCharsets.UTF_8));
+    return at < 0 || bytes.getInt(at) == 0
+        ? Optional.empty()
+        : Optional.of(value(bytes.getInt(at + 4)));
+  }
+
+  private StoredValue value(int id) {
+    int from = valueBlock + values[id];
+    int to = id + 1 < values.length ? valueBlock + values[id + 1] : valueEnd();
+    return StoredValue.of(all, from, to - from, id);
   }
 
   /** The values end where the terms' own counts begin. */
@@ -242,22 +274,33 @@ final class TermTable implements Postings {
 
   /** Where the documents of a term are; negative where no document has it. */
   private int find(byte[] term) {
+    int index = firstFrom(term);
+    if (index == terms.length || compare(index, term) != 0) {
+      return -1;
+    }
+    int at = termBlock + terms[index];
+    return at + 4 + bytes.getInt(at);
+  }
+
+  /** The number of the first term that does not sort before this one. */
+  private int firstFrom(byte[] term) {
     int low = 0;
-    int high = terms.length - 1;
-    while (low <= high) {
+    int high = terms.length;
+    while (low < high) {
       int middle = (low + high) >>> 1;
-      int at = termBlock + terms[middle];
-      int length = bytes.getInt(at);
-      int order = Arrays.compareUnsigned(all, at + 4, at + 4 + length, term, 0, term.length);
-      if (order == 0) {
-        return at + 4 + length;
-      } else if (order < 0) {
+      if (compare(middle, term) < 0) {
         low = middle + 1;
       } else {
-        high = middle - 1;
+        high = middle;
       }
     }
-    return -1;
+    return low;
+  }
+
+  private int compare(int index, byte[] term) {
+    int at = termBlock + terms[index];
+    int length = bytes.getInt(at);
+    return Arrays.compareUnsigned(all, at + 4, at + 4 + length, term, 0, term.length);
   }
 
   @Override

@@ -36,6 +36,8 @@ import merese.vocabulary.Thesaurus;
  * <p>Not for several threads at once.
  */
 public final class Shelf implements Lexicon, Closeable {
+  private static final int MOST_NOTES_KEPT = 20_000;
+
   private final LibraryFolder folder;
   private final Watcher watcher;
   private final Clock clock;
@@ -45,6 +47,7 @@ public final class Shelf implements Lexicon, Closeable {
   private Mine mine;
   private List<OwnObject> objects;
   private Map<String, Source> sources;
+  private Beginnings beginnings;
   private List<Shortfall> shortfalls = List.of();
   private final Map<String, Map<Integer, SourcedNote>> notes = new HashMap<>();
 
@@ -77,6 +80,7 @@ public final class Shelf implements Lexicon, Closeable {
     mine = null;
     objects = null;
     sources = null;
+    beginnings = null;
     notes.clear();
     shortfalls = IndexKeeper.shortfalls(index, folder);
   }
@@ -86,6 +90,7 @@ public final class Shelf implements Lexicon, Closeable {
    * and the question asked once more.
    */
   public <T> T ask(Function<Shelf, T> question) {
+    forgetMany();
     try {
       return question.apply(this);
     } catch (IndexDamagedException e) {
@@ -94,6 +99,22 @@ public final class Shelf implements Lexicon, Closeable {
       use(keeper.buildAgain(), keeper.report());
       return question.apply(this);
     }
+  }
+
+  /** A shelf that stays open does not keep every note that was ever asked for. */
+  private void forgetMany() {
+    int kept = 0;
+    for (Map<Integer, SourcedNote> ofSource : notes.values()) {
+      kept += ofSource.size();
+    }
+    if (kept > MOST_NOTES_KEPT) {
+      notes.clear();
+    }
+  }
+
+  /** Whether the library's files are still those that the index was made from. */
+  public boolean isCurrent() {
+    return Changes.since(index.stamps(), folder, clock).none();
   }
 
   /** What opening took. */
@@ -209,6 +230,14 @@ public final class Shelf implements Lexicon, Closeable {
       notes.add(note(hit));
     }
     return notes;
+  }
+
+  /** What begins with what somebody types. */
+  public Beginnings beginnings() {
+    if (beginnings == null) {
+      beginnings = new Beginnings(index, thesaurus(), sources());
+    }
+    return beginnings;
   }
 
   /** All notes of a source, in the order of its file. */

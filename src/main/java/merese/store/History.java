@@ -85,6 +85,11 @@ public final class History {
     return Optional.of(undo ? Line.TakesBack.UNDO : Line.TakesBack.CHANGE);
   }
 
+  /** One change; empty where it is not kept. */
+  public Optional<HistoryEntry> entry(int number) {
+    return folder.numbers().contains(number) ? Optional.of(folder.read(number)) : Optional.empty();
+  }
+
   /** The path below the library folder of the file of a work; empty where there is no such work. */
   public Optional<String> fileOf(String work) {
     return library.findWork(work).map(stored -> relative(stored.file()));

@@ -2,12 +2,13 @@ package merese.store;
 
 import java.nio.file.Path;
 import java.util.List;
+import merese.model.ForTheUser;
 
 /**
  * That a library could not be read or written. The message is for a person: a line a problem, cut
  * after {@value #SHOWN}. Where a save throws it, nothing was written.
  */
-public final class LibraryException extends RuntimeException {
+public final class LibraryException extends RuntimeException implements ForTheUser {
   /** How many problems the message lists. */
   public static final int SHOWN = 20;
 

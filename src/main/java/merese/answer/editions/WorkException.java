@@ -1,9 +1,10 @@
 package merese.answer.editions;
 
 import java.util.List;
+import merese.model.ForTheUser;
 
 /** That the words typed name no work, several, or an edition of another. */
-public final class WorkException extends RuntimeException {
+public final class WorkException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 
   private WorkException(String message) {

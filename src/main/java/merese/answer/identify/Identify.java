@@ -249,7 +249,8 @@ public final class Identify {
                     passage.narrower(),
                     passage.printed(),
                     passage.pictured(),
-                    List.of()));
+                    List.of(),
+                    passage.photos()));
           }
         }
         entries.add(

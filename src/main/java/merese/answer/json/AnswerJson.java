@@ -1,4 +1,4 @@
-package merese.cli;
+package merese.answer.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.SerializationFeature;
@@ -18,10 +18,10 @@ import merese.model.Locator;
  * 2025-03-02, what is absent as null. Data binding is loaded here and nowhere else, as it slows a
  * start down.
  */
-final class AnswerJson {
+public final class AnswerJson {
   private AnswerJson() {}
 
-  static void print(PrintWriter out, Object answer) {
+  public static void print(PrintWriter out, Object answer) {
     JsonMapper mapper =
         JsonMapper.builder()
             .addModule(new Jdk8Module())

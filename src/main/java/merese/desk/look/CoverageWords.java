@@ -1,0 +1,84 @@
+package merese.desk.look;
+
+import java.util.ArrayList;
+import java.util.List;
+import merese.answer.Coverage.ExperienceLine;
+import merese.answer.Coverage.Group;
+import merese.answer.Coverage.HowToTell;
+import merese.answer.Coverage.Section;
+import merese.model.Locator;
+
+/** Short words between the parts of an answer. */
+public final class CoverageWords {
+  private CoverageWords() {}
+
+  /** "3 sources picture it", of editions of fewer works. */
+  public static String count(Section section, boolean pictured) {
+    String verb = pictured ? "picture" : "cover";
+    if (section.count() == 0) {
+      return "No source " + verb + "s it";
+    }
+    String works =
+        section.works() < section.count()
+            ? " (editions of " + many(section.works(), "work") + ")"
+            : "";
+    return many(section.count(), "source")
+        + " "
+        + (section.count() == 1 ? verb + "s" : verb)
+        + " it"
+        + works;
+  }
+
+  public static String many(int number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
+  }
+
+  public static String places(List<Locator> places) {
+    List<String> printed = new ArrayList<>();
+    places.forEach(place -> printed.add(place.printed()));
+    return String.join("; ", printed);
+  }
+
+  /** Which two are told apart, as far as it is not plain from the heading. */
+  public static String between(Section section, HowToTell pair) {
+    return pair.concept().id().equals(section.heading().id())
+        ? pair.other().label()
+        : pair.concept().label() + " and " + pair.other().label();
+  }
+
+  /** A test that stands under the other concept describes this one. */
+  public static String test(HowToTell pair) {
+    String test = pair.test().orElse("");
+    return pair.statedUnder().id().equals(pair.concept().id())
+        ? test
+        : pair.concept().label() + ": " + test;
+  }
+
+  /** How many pieces an opinion rests on, and until when. */
+  public static String handled(ExperienceLine line) {
+    List<String> from = new ArrayList<>();
+    line.pieces().ifPresent(n -> from.add(many(n, "piece") + " handled"));
+    line.until().ifPresent(n -> from.add("until " + n));
+    return from.isEmpty() ? "" : " (" + String.join(", ", from) + ")";
+  }
+
+  /** A reason that is one of the recorded ones in words; others as they were written. */
+  public static String reason(String recorded) {
+    return switch (recorded) {
+      case "ambiguous" -> "the other words are ambiguous";
+      case "describes-better" -> "it describes the thing better";
+      case "usage" -> "it is in common use";
+      case "first-learnt" -> "it was the first one learnt";
+      default -> recorded;
+    };
+  }
+
+  /** The class by which the style tells a group from others. */
+  public static String style(Group group) {
+    return switch (group) {
+      case COUNTED, SAME_FEATURE -> "counted";
+      case SAYS_NOT_SHOWN, NOT_THIS -> "against";
+      default -> "aside";
+    };
+  }
+}

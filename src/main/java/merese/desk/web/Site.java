@@ -1,0 +1,172 @@
+package merese.desk.web;
+
+import gg.jte.TemplateEngine;
+import gg.jte.output.Utf8ByteOutput;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import merese.answer.json.AnswerJson;
+import merese.desk.web.Frame.Tab;
+import merese.shelf.Shelf;
+import merese.shelf.Shortfall;
+import merese.shelf.Watcher;
+import merese.shelf.WritingShelf;
+import merese.store.History;
+import merese.store.HistoryEntry;
+import merese.store.LibraryFolder;
+
+/** The desk as its pages know it: the library, and how a page is shown. Safe for many threads. */
+public final class Site {
+  /** The form field, and the part of an address, that names a change that was just made. */
+  public static final String DONE = "done";
+
+  private final LibraryFolder library;
+  private final Clock clock;
+  private final String by;
+  private final Shelves shelves;
+  private final TemplateEngine templates;
+  private final Assets assets;
+  private final String token;
+
+  Site(
+      LibraryFolder library,
+      Clock clock,
+      String by,
+      Shelves shelves,
+      TemplateEngine templates,
+      Assets assets,
+      String token) {
+    this.library = library;
+    this.clock = clock;
+    this.by = by;
+    this.shelves = shelves;
+    this.templates = templates;
+    this.assets = assets;
+    this.token = token;
+  }
+
+  public LibraryFolder library() {
+    return library;
+  }
+
+  /** In the time zone of whoever notes. */
+  public Clock clock() {
+    return clock;
+  }
+
+  /** Who notes, where a form does not say so. */
+  public String by() {
+    return by;
+  }
+
+  /** Asks a question of the library as it is now. */
+  public <T> T ask(Function<Shelf, T> question) {
+    return shelves.ask(question);
+  }
+
+  /** Asks a question that must be quick, of the library as it was a moment ago. */
+  public <T> T glance(Function<Shelf, T> question) {
+    return shelves.glance(question);
+  }
+
+  /** Does something that writes; the shelf is closed afterwards. */
+  public <T> T write(Function<WritingShelf, T> work) {
+    try (WritingShelf shelf = WritingShelf.open(library, Watcher.NONE)) {
+      return work.apply(shelf);
+    }
+  }
+
+  /** The same for the browser, with a script or for reading by another program. */
+  public static boolean wantsJson(Context request) {
+    return "json".equals(request.queryParam("as"));
+  }
+
+  /** An answer as {@code --json} prints it. */
+  public void json(Context request, Object answer) {
+    StringWriter text = new StringWriter();
+    try (PrintWriter out = new PrintWriter(text)) {
+      AnswerJson.print(out, answer);
+    }
+    request.contentType("application/json; charset=utf-8").result(text.toString());
+  }
+
+  /**
+   * Shows a page.
+   *
+   * @param template its file below src/main/jte, which takes a {@link Frame} and a model
+   */
+  public void show(Context request, Tab tab, String title, String template, Object model) {
+    Utf8ByteOutput out = new Utf8ByteOutput();
+    templates.render(template, Map.of("frame", frame(request, tab, title), "model", model), out);
+    request.contentType("text/html; charset=utf-8").result(out.toByteArray());
+  }
+
+  /** Shows a part of a page, which a script puts into it. */
+  public void part(Context request, String template, Object model) {
+    Utf8ByteOutput out = new Utf8ByteOutput();
+    templates.render(template, Map.of("token", token, "model", model), out);
+    request.contentType("text/html; charset=utf-8").result(out.toByteArray());
+  }
+
+  /** The same page with what was wrong; nothing that was typed is lost. */
+  public void refuse(Context request, Tab tab, String title, String template, Object model) {
+    request.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    show(request, tab, title, template, model);
+  }
+
+  /**
+   * Leads on to a page after a change, so that loading it again does not send the form again.
+   *
+   * @param change what the history calls the change, to be said on that page
+   */
+  public void leadOn(Context request, String address, OptionalInt change) {
+    String said =
+        change.isEmpty()
+            ? address
+            : address + (address.contains("?") ? "&" : "?") + DONE + "=" + change.getAsInt();
+    request.redirect(said, HttpStatus.SEE_OTHER);
+  }
+
+  /** Text as a part of an address. */
+  public static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+
+  private Frame frame(Context request, Tab tab, String title) {
+    List<String> lines = new ArrayList<>();
+    String name =
+        glance(
+            shelf -> {
+              shelf.shortfalls().forEach(shortfall -> lines.add(words(shortfall)));
+              return shelf.settings().title();
+            });
+    return new Frame(name, title, tab, token, lines, done(request), assets);
+  }
+
+  private String words(Shortfall shortfall) {
+    return shortfall.problems().get(0) + " (" + shortfall.effect().words() + ")";
+  }
+
+  private Optional<HistoryEntry> done(Context request) {
+    String number = request.queryParam(DONE);
+    if (number == null || number.isEmpty() || number.length() > 9) {
+      return Optional.empty();
+    }
+    for (int i = 0; i < number.length(); i++) {
+      if (number.charAt(i) < '0' || number.charAt(i) > '9') {
+        return Optional.empty();
+      }
+    }
+    return History.of(library).entry(Integer.parseInt(number));
+  }
+}

@@ -1,0 +1,115 @@
+package merese.desk.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.io.Closeable;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import merese.desk.web.Frame.Tab;
+import merese.model.ForTheUser;
+import merese.store.LibraryFolder;
+
+/** Sets up what the pages share, and answers what goes wrong in any of them. */
+public final class Studio implements Closeable {
+  private static final String TEMPLATES = "merese.desk.templates";
+
+  private final Gate gate = new Gate();
+  private final Assets assets = new Assets();
+  private final Consumer<String> faults;
+  private final Shelves shelves;
+  private final Site site;
+
+  public Studio(LibraryFolder library, Clock clock, String by, Consumer<String> faults) {
+    this.faults = faults;
+    this.shelves = new Shelves(library, Math.max(2, Runtime.getRuntime().availableProcessors()));
+    TemplateEngine templates =
+        TemplateEngine.createPrecompiled(
+            null, ContentType.Html, Studio.class.getClassLoader(), TEMPLATES);
+    this.site = new Site(library, clock, by, shelves, templates, assets, gate.token());
+  }
+
+  public Site site() {
+    return site;
+  }
+
+  /** From now on requests are let in. */
+  public void open(int port) {
+    gate.open(port);
+  }
+
+  /**
+   * @param mostBytes that a request may bring
+   */
+  public void addTo(RoutesConfig routes, long mostBytes) {
+    routes.before(request -> gate.check(request, mostBytes));
+    assets.addTo(routes);
+    new Pictures(site.library()).addTo(routes);
+    routes.exception(Exception.class, this::failed);
+    routes.error(404, request -> notFound(request));
+  }
+
+  /** What an error page says. */
+  public record Failure(String heading, List<String> lines) {}
+
+  private void notFound(Context request) {
+    if (request.result() == null || request.result().isEmpty()) {
+      say(request, 404, "There is no such page", "The address leads nowhere in this desk.");
+    }
+  }
+
+  private void failed(Exception e, Context request) {
+    if (e instanceof RefusedException refused) {
+      plain(request, refused.status(), refused.getMessage());
+    } else if (e instanceof NotThereException) {
+      say(request, 404, "It is not there", e.getMessage());
+    } else if (e instanceof ForTheUser known) {
+      say(request, 422, "This cannot be answered", known.getMessage());
+    } else if (e instanceof HttpResponseException http) {
+      plain(request, http.getStatus(), "the desk does not take this request");
+    } else if (isTooLarge(e)) {
+      plain(request, 413, "more was sent than a picture may have; export it smaller, as JPEG");
+    } else {
+      faults.accept("a fault in merese at " + request.path() + ": " + e);
+      say(
+          request,
+          500,
+          "This is a fault in Merese",
+          "It is not in what you typed. What is on the disk is whole: " + e);
+    }
+  }
+
+  private static boolean isTooLarge(Throwable e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      String message = Optional.ofNullable(cause.getMessage()).orElse("");
+      if (message.contains("max length exceeded") || message.contains("too large")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static void plain(Context request, int status, String message) {
+    request.status(status).contentType("text/plain; charset=utf-8").result(message + "\n");
+  }
+
+  /** Where even the frame cannot be made, plain words are left. */
+  private void say(Context request, int status, String heading, String message) {
+    request.status(status);
+    try {
+      Failure failure = new Failure(heading, message.lines().toList());
+      site.show(request, Tab.LOOK_UP, heading, "failure.jte", failure);
+    } catch (RuntimeException e) {
+      plain(request, status, message);
+    }
+  }
+
+  @Override
+  public void close() {
+    shelves.close();
+  }
+}

@@ -1,0 +1,209 @@
+// What pages do beyond what a browser does by itself. Every page works without it, but for
+// suggestions and for keeping what was typed.
+"use strict";
+
+const token = () => document.querySelector('meta[name="merese-token"]').content;
+
+// --- Every change that htmx sends brings the token along. ---
+document.addEventListener("htmx:configRequest", (event) => {
+  event.detail.headers["X-Merese-Token"] = token();
+});
+// A page that answers with what was wrong is shown, not thrown away.
+document.addEventListener("htmx:beforeSwap", (event) => {
+  if (event.detail.xhr.status === 422) {
+    event.detail.shouldSwap = true;
+    event.detail.isError = false;
+  }
+});
+
+// --- Suggestions: a combobox as the ARIA Authoring Practices describe it. ---
+function suggesting(box) {
+  const input = box.querySelector("input");
+  const list = box.querySelector('[role="listbox"]');
+  const field = box.dataset.field || "term";
+  let asked = 0;
+  let shown = 0;
+  let at = -1;
+
+  const close = () => {
+    list.hidden = true;
+    at = -1;
+    input.setAttribute("aria-expanded", "false");
+    input.removeAttribute("aria-activedescendant");
+  };
+  const options = () => [...list.querySelectorAll('[role="option"]')];
+  const mark = (index) => {
+    const all = options();
+    at = all.length === 0 ? -1 : (index + all.length) % all.length;
+    all.forEach((option, i) => option.setAttribute("aria-selected", String(i === at)));
+    if (at >= 0) {
+      input.setAttribute("aria-activedescendant", all[at].id);
+      all[at].scrollIntoView({ block: "nearest" });
+    }
+  };
+  const take = (option) => {
+    const key = field === "source" && option.dataset.id;
+    if (option.dataset.kind === "source" && field === "term") {
+      location.href = "/shelf/" + encodeURIComponent(option.dataset.id);
+      return;
+    }
+    input.value = key || option.dataset.text;
+    close();
+    input.dispatchEvent(new Event("change", { bubbles: true }));
+  };
+  const ask = async () => {
+    const typed = input.value.trim();
+    const number = ++asked;
+    if (typed === "") {
+      close();
+      return;
+    }
+    const answer = await fetch(
+      box.dataset.suggest + "?" + new URLSearchParams({ [field]: typed }));
+    if (!answer.ok || number < shown || document.activeElement !== input) {
+      return;
+    }
+    shown = number;
+    const text = await answer.text();
+    if (number < shown) {
+      return;
+    }
+    list.innerHTML = text; // the desk's own page, escaped there
+    options().forEach((option, i) => (option.id = input.id + "-option-" + i));
+    list.hidden = options().length === 0;
+    at = -1;
+    input.setAttribute("aria-expanded", String(!list.hidden));
+  };
+
+  input.addEventListener("input", ask);
+  input.addEventListener("keydown", (event) => {
+    if (event.key === "ArrowDown" || event.key === "ArrowUp") {
+      if (list.hidden) {
+        ask();
+      } else {
+        mark(at + (event.key === "ArrowDown" ? 1 : at < 0 ? 0 : -1));
+      }
+      event.preventDefault();
+    } else if (event.key === "Enter" && at >= 0 && !list.hidden) {
+      take(options()[at]);
+      event.preventDefault();
+    } else if (event.key === "Escape" && !list.hidden) {
+      close();
+      event.preventDefault();
+    }
+  });
+  input.addEventListener("blur", () => setTimeout(close, 150));
+  list.addEventListener("mousedown", (event) => {
+    const option = event.target.closest('[role="option"]');
+    if (option) {
+      take(option);
+      event.preventDefault();
+    }
+  });
+}
+
+// --- What is typed into a form is kept in this browser until the form is sent. ---
+function keeping(form) {
+  const place = "merese:" + form.dataset.keep;
+  const fields = () => [...form.elements].filter(
+    (field) => field.name && field.name !== "token" && !["hidden", "file", "submit", "button"].includes(field.type));
+  const keep = () => {
+    const kept = fields().map((field) =>
+      [field.name, field.type === "checkbox" || field.type === "radio" ? field.checked : field.value, field.value]);
+    try {
+      sessionStorage.setItem(place, JSON.stringify(kept));
+    } catch {
+      // a browser that keeps nothing still sends forms
+    }
+  };
+  const kept = sessionStorage.getItem(place);
+  if (kept && !form.hasAttribute("data-refused")) {
+    const values = JSON.parse(kept);
+    fields().forEach((field, i) => {
+      const [name, value] = values[i] || [];
+      if (name === field.name) {
+        if (field.type === "checkbox" || field.type === "radio") {
+          field.checked = value;
+        } else {
+          field.value = value;
+        }
+      }
+    });
+  }
+  form.addEventListener("input", keep);
+  form.addEventListener("submit", () => sessionStorage.removeItem(place));
+}
+
+// --- Pictures enlarge where they are. ---
+function enlarging(link) {
+  link.addEventListener("click", (event) => {
+    event.preventDefault();
+    const dialog = document.createElement("dialog");
+    const figure = link.closest("figure");
+    const picture = document.createElement("img");
+    picture.src = link.href;
+    picture.alt = link.querySelector("img").alt;
+    const caption = document.createElement("p");
+    caption.textContent = figure ? figure.querySelector("figcaption").textContent : "";
+    const close = document.createElement("button");
+    close.type = "button";
+    close.textContent = "Close";
+    close.addEventListener("click", () => dialog.close());
+    dialog.append(picture, caption, close);
+    dialog.setAttribute("aria-label", picture.alt);
+    dialog.addEventListener("close", () => dialog.remove());
+    document.body.append(dialog);
+    dialog.showModal();
+  });
+}
+
+// --- A file that is dropped on a form goes into its field. ---
+function dropping(zone) {
+  const input = zone.querySelector('input[type="file"]');
+  zone.addEventListener("dragover", (event) => {
+    event.preventDefault();
+    zone.classList.add("over");
+  });
+  zone.addEventListener("dragleave", () => zone.classList.remove("over"));
+  zone.addEventListener("drop", (event) => {
+    event.preventDefault();
+    zone.classList.remove("over");
+    if (event.dataTransfer.files.length > 0) {
+      input.files = event.dataTransfer.files;
+      input.dispatchEvent(new Event("change", { bubbles: true }));
+    }
+  });
+}
+
+// --- Copying, as text and as rich text. ---
+function copying(button) {
+  button.addEventListener("click", async () => {
+    const from = document.getElementById(button.dataset.copy);
+    const plain = new Blob([from.innerText], { type: "text/plain" });
+    const rich = new Blob([from.innerHTML], { type: "text/html" });
+    const said = button.textContent;
+    try {
+      await navigator.clipboard.write([new ClipboardItem(
+        button.dataset.rich === undefined
+          ? { "text/plain": plain } : { "text/plain": plain, "text/html": rich })]);
+      button.textContent = "Copied";
+    } catch {
+      getSelection().selectAllChildren(from);
+      button.textContent = "Selected: copy it with your keyboard";
+    }
+    setTimeout(() => (button.textContent = said), 2500);
+  });
+}
+
+function wake(root) {
+  root.querySelectorAll("[data-suggest]").forEach(suggesting);
+  root.querySelectorAll("form[data-keep]").forEach(keeping);
+  root.querySelectorAll("a[data-enlarge]").forEach(enlarging);
+  root.querySelectorAll("[data-drop]").forEach(dropping);
+  root.querySelectorAll("[data-copy]").forEach(copying);
+  root.querySelectorAll("[data-print]").forEach((button) =>
+    button.addEventListener("click", () => print()));
+}
+
+wake(document);
+document.addEventListener("htmx:afterSettle", (event) => wake(event.target));
