@@ -42,6 +42,7 @@ final class Commands {
           new Entry(Group.ASK, "reading-list", ReadingListCommand.class),
           new Entry(Group.ASK, "cite", CiteCommand.class),
           new Entry(Group.ASK, "export", ExportCommand.class),
+          new Entry(Group.ASK, "desk", DeskCommand.class),
           new Entry(Group.KEEP, "new", NewCommand.class),
           new Entry(Group.KEEP, "note", NoteCommand.class),
           new Entry(Group.KEEP, "sitting", SittingCommand.class),
