@@ -1,7 +1,5 @@
 package merese.cli;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -46,7 +44,7 @@ final class ObjectCommand extends LibraryCommand {
           String.class,
           "PART",
           "observe: the part, as “lowest of three rings”. evidence: the concept. photograph: the"
-              + " file below the library's pictures.");
+              + " file; from outside the library a copy is kept, upright and without metadata.");
   private final Given<String> second =
       optionalWord(String.class, "CHARACTER", "observe: what was looked for, as “join”.");
 
@@ -85,7 +83,7 @@ final class ObjectCommand extends LibraryCommand {
         "merese object observe d-23 \"lowest of three rings\" join --felt",
         "merese object observe d-23 rings \"mould seam\" --not-found",
         "merese object evidence d-23 \"bladed ring\" --as mixed --words \"sharp in front only\"",
-        "merese object photograph d-23 objects/d-23/01.jpg --words \"whole, front\"");
+        "merese object photograph d-23 front.jpg --words \"whole, front\"");
   }
 
   private Given<String> text(String name, String description, String option) {
@@ -211,17 +209,13 @@ final class ObjectCommand extends LibraryCommand {
 
   private PieceRequest photograph(String piece) {
     String typed = word(first);
-    try {
-      return new PieceRequest.Photograph(
-          piece,
-          typed,
-          context().resolve(Path.of(typed)),
-          Asked.given(id, "--id"),
-          Asked.given(words, "--words"),
-          Asked.given(turn, "--turn"));
-    } catch (InvalidPathException e) {
-      throw CommandException.wrongUse("\"" + typed + "\" cannot be the name of a file");
-    }
+    return new PieceRequest.Photograph(
+        piece,
+        typed,
+        PhotoOption.file(context(), typed),
+        Asked.given(id, "--id"),
+        Asked.given(words, "--words"),
+        Asked.given(turn, "--turn"));
   }
 
   private void print(PieceChanged changed) {

@@ -25,14 +25,15 @@ final class PhotoOption {
   }
 
   Optional<PictureCopy> picture() {
-    if (file.value().isEmpty()) {
-      return Optional.empty();
-    }
-    String typed = file.value().get();
-    String home = command.context().environment().getOrDefault("HOME", "");
+    return file.value().map(typed -> PictureCopy.of(file(command.context(), typed)));
+  }
+
+  /** A file as it was typed; a shell leaves the "~" where the name stands in quotes. */
+  static Path file(Context context, String typed) {
+    String home = context.environment().getOrDefault("HOME", "");
     String path = typed.startsWith("~/") && !home.isEmpty() ? home + typed.substring(1) : typed;
     try {
-      return Optional.of(PictureCopy.of(command.context().resolve(Path.of(path))));
+      return context.resolve(Path.of(path));
     } catch (InvalidPathException e) {
       throw CommandException.wrongUse("\"" + typed + "\" cannot be the name of a file");
     }

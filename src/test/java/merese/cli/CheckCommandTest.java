@@ -193,6 +193,19 @@ class CheckCommandTest {
       Files.createFile(library.resolve("pictures/d-1.jpg"));
       assertTrue(check().out().endsWith("nothing wrong found.\n"));
     }
+
+    /** Whole families of photographs may be kept elsewhere. */
+    @Test
+    void ofAPhotographOfAPieceComesOnlyWhereItsFirstFolderIsThere() throws IOException {
+      change(
+          "objects/d-1.json",
+          "\"title\"",
+          "\"photographs\": [{\"id\": \"p1\", \"file\": \"rings/d-1/front.jpg\"}], \"title\"");
+      Files.createDirectories(library.resolve("pictures/feet"));
+      assertTrue(check().out().endsWith("nothing wrong found.\n"));
+      Files.createDirectory(library.resolve("pictures/rings"));
+      assertTrue(check().out().contains("there is no file \"rings/d-1/front.jpg\" in pictures"));
+    }
   }
 
   @Nested

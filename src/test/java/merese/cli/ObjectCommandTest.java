@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import merese.model.OwnObject;
 import merese.store.LibraryFolder;
 import merese.testing.DemoLibrary;
@@ -99,13 +102,16 @@ class ObjectCommandTest {
   void aPhotographIsAFileBelowThePictures() throws IOException {
     Ran missing = merese("object", "photograph", "d-23", "objects/d-23/01.jpg");
     assertEquals(1, missing.code());
-    assertTrue(missing.err().contains("put the photograph there"), missing.err());
-    Files.writeString(home.resolve("outside.jpg"), "");
+    assertTrue(missing.err().contains("there is no such file"), missing.err());
+    assertTrue(missing.err().contains("look at its name"), missing.err());
+    Files.writeString(home.resolve("outside.jpg"), "no picture");
     Path pictures = home.resolve("library/pictures/objects/d-23");
     Files.createDirectories(pictures);
     Files.writeString(pictures.resolve("01.jpg"), "");
     Files.writeString(pictures.resolve("02.jpg"), "");
-    assertEquals(1, merese("object", "photograph", "d-23", "outside.jpg").code());
+    Ran outside = merese("object", "photograph", "d-23", "outside.jpg");
+    assertEquals(1, outside.code());
+    assertTrue(outside.err().contains("this is no picture"), outside.err());
     assertEquals(1, merese("object", "photograph", "d-23", "../../outside.jpg").code());
     assertEquals(0, merese("object", "photograph", "d-23", "objects/d-23/01.jpg").code());
     Ran typed =
@@ -130,6 +136,34 @@ class ObjectCommandTest {
         LibraryFolder.open(home.resolve("library")).check().stream()
             .filter(p -> p.file().endsWith("d-23.json"))
             .count());
+  }
+
+  @Test
+  void aPhotographFromElsewhereIsCopiedIn() throws IOException {
+    BufferedImage image = new BufferedImage(8, 4, BufferedImage.TYPE_INT_RGB);
+    Path taken = home.resolve("front.jpg");
+    assertTrue(ImageIO.write(image, "jpg", taken.toFile()));
+    Path kept = home.resolve("library/pictures/objects/d-23-p1.jpg");
+
+    Ran front = merese("object", "photograph", "d-23", "front.jpg", "--words", "whole, front");
+    assertEquals(0, front.code(), front.err());
+    assertEquals("objects/d-23-p1.jpg", piece().photographs().get(0).file());
+    assertEquals(8, ImageIO.read(kept.toFile()).getWidth());
+    assertTrue(Files.exists(taken), "the user's own file stays");
+
+    assertEquals(0, merese("undo").code());
+    assertFalse(Files.exists(kept));
+    assertEquals(List.of(), piece().photographs());
+    assertEquals(0, merese("undo", "--redo").code());
+    assertTrue(Files.exists(kept));
+
+    Ran again = merese("object", "photograph", "d-23", "front.jpg", "--id", "p1");
+    assertEquals(1, again.code());
+    assertTrue(again.err().contains("choose another --id"), again.err());
+    Ran badId = merese("object", "photograph", "d-23", "front.jpg", "--id", "a/b");
+    assertEquals(1, badId.code());
+    assertTrue(badId.err().contains("cannot be the name of a file"), badId.err());
+    assertEquals(1, piece().photographs().size());
   }
 
   @Test

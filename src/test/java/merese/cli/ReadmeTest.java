@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import merese.testing.DemoLibrary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -57,6 +58,20 @@ class ReadmeTest {
       } else {
         assertEquals(shown.strip(), said.strip(), command);
       }
+    }
+  }
+
+  /** They write, so they are run in turn on a copy. */
+  @Test
+  void theNotesThatAreShownAreTakenAndTakenBack() throws IOException {
+    DemoLibrary.copyTo(folder);
+    List<String> lines = blocks("sh").get(0).lines().toList();
+    assertTrue(lines.size() >= 5, "the README shows how a note is taken");
+    for (String line : lines) {
+      int remark = line.indexOf("  #");
+      String command = remark < 0 ? line : line.substring(0, remark);
+      Ran ran = Ran.in(folder, Map.of(), words("$ " + command));
+      assertEquals(0, ran.code(), line + "\n" + ran.err());
     }
   }
 

@@ -1,7 +1,6 @@
 package merese.change.checks;
 
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +22,8 @@ import merese.store.Stored;
 
 /** What is allowed in one place and yet likely to be a slip of the pen. */
 final class Slips {
+  private static final String PICTURES = "pictures";
+
   private final LibraryFolder folder;
   private final Findings findings;
 
@@ -38,6 +39,10 @@ final class Slips {
             .filter(Slips::isPlateAsText)
             .forEach(place -> plateAsText(file, edition, note, place));
         note.quotation().ifPresent(quotation -> pageBreaks(file, edition, note, quotation));
+        note.places().stream()
+            .flatMap(place -> place.photo().stream())
+            .filter(photo -> !isThere(photo))
+            .forEach(photo -> missingPhoto(file, edition, note, photo));
       }
     }
   }
@@ -74,22 +79,42 @@ final class Slips {
     }
   }
 
-  /** A library without the folder of pictures keeps its photographs elsewhere. */
+  /** Merese put it there itself, so one that is missing was moved or deleted since. */
+  private void missingPhoto(Stored<Work> file, Edition edition, Note note, String photo) {
+    findings.warn(
+        file,
+        Position.inNote(file.content(), edition.key(), note.id(), photo),
+        edition.key() + ", " + note.id(),
+        noFile(photo),
+        "put the photograph there, or correct \"photo\"");
+  }
+
   void object(Stored<OwnObject> file) {
-    Path pictures = folder.resolve("pictures");
-    if (!Files.isDirectory(pictures)) {
-      return;
-    }
     for (OwnObject.Photograph photograph : file.value().photographs()) {
-      if (!isThere(photograph.file())) {
+      String name = photograph.file();
+      if (!isThere(name) && hasFolderOf(name)) {
         findings.warn(
             file,
-            Position.of(file.content(), "photographs", photograph.id(), photograph.file()),
+            Position.of(file.content(), "photographs", photograph.id(), name),
             photograph.id(),
-            "there is no file \"" + photograph.file() + "\" in " + pictures.getFileName(),
+            noFile(name),
             "put the photograph there, or correct \"file\"");
       }
     }
+  }
+
+  private static String noFile(String name) {
+    return "there is no file \"" + name + "\" in " + PICTURES;
+  }
+
+  /**
+   * Whether the first folder of its name is there: whole families of photographs of pieces may be
+   * kept elsewhere, and none of those is a slip.
+   */
+  private boolean hasFolderOf(String name) {
+    int slash = name.indexOf('/');
+    String first = slash < 0 ? "" : name.substring(0, slash);
+    return Files.isDirectory(folder.resolve(PICTURES).resolve(first));
   }
 
   /** One that would not be in the folder is the store's to report. */

@@ -157,7 +157,8 @@ public final class NoteTaking {
   /** Return pressed twice makes one note. */
   private static void requireNew(SourceAddress source, List<Note> notes, Note draft) {
     for (Note note : notes) {
-      if (note.namings().equals(draft.namings())
+      if (mayBeTheSame(note, draft)
+          && note.namings().equals(draft.namings())
           && Photographs.without(note.places()).equals(draft.places())
           && note.claims().equals(draft.claims())
           && note.quotation().equals(draft.quotation())
@@ -169,5 +170,15 @@ public final class NoteTaking {
                 + "); nothing was written, and --again writes it once more");
       }
     }
+  }
+
+  /** Most notes differ in this, and the first comparison of records costs a process its start. */
+  private static boolean mayBeTheSame(Note note, Note draft) {
+    return note.namings().get(0).printed().equals(draft.namings().get(0).printed())
+        && firstLocator(note).equals(firstLocator(draft));
+  }
+
+  private static String firstLocator(Note note) {
+    return note.places().get(0).locator().printed();
   }
 }

@@ -1,8 +1,5 @@
 package merese.change.objects;
 
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,6 +34,9 @@ public final class PieceChange {
   private final List<Effect> effects = new ArrayList<>();
   private Optional<String> asKey = Optional.empty();
 
+  /** Read before the library is locked, since a large one takes a while. */
+  private Optional<PiecePicture> picture = Optional.empty();
+
   private PieceChange(LibraryFolder folder) {
     this.folder = folder;
   }
@@ -46,10 +46,14 @@ public final class PieceChange {
    *
    * @throws ChangeRefusedException where it names a piece, concept or photograph that is not there,
    *     or one that is there already
+   * @throws merese.exchange.UnreadableException where a photograph to be copied cannot be read
    */
   public static PieceChanged apply(LibraryFolder folder, PieceRequest request) {
+    PieceChange made = new PieceChange(folder);
+    if (request instanceof PieceRequest.Photograph photograph) {
+      made.picture = Optional.of(PiecePicture.of(folder, photograph));
+    }
     try (ChangeSet change = folder.change(request.words())) {
-      PieceChange made = new PieceChange(folder);
       OwnObject now = made.stage(request, change);
       int files = change.files();
       change.commit();
@@ -74,7 +78,7 @@ public final class PieceChange {
     } else if (request instanceof PieceRequest.Show show) {
       now = shown(old, show.evidence());
     } else {
-      now = photographed(old, (PieceRequest.Photograph) request);
+      now = photographed(old, (PieceRequest.Photograph) request, change);
     }
     change.save(stored, now);
     return now;
@@ -304,14 +308,14 @@ public final class PieceChange {
     }
   }
 
-  private OwnObject photographed(OwnObject old, PieceRequest.Photograph request) {
-    String file = inPictures(request);
+  private OwnObject photographed(OwnObject old, PieceRequest.Photograph request, ChangeSet change) {
     List<String> ids = old.photographs().stream().map(Photograph::id).toList();
     String id = request.id().orElseGet(() -> next(ids));
     if (ids.contains(id)) {
       throw new ChangeRefusedException(
           old.ref() + " has a photograph " + id + " already; choose another --id");
     }
+    String file = picture.orElseThrow().stage(change, old.ref(), id);
     for (Photograph each : old.photographs()) {
       if (each.file().equals(file)) {
         throw new ChangeRefusedException(file + " is photograph " + each.id() + " already");
@@ -340,34 +344,5 @@ public final class PieceChange {
       number++;
     }
     return "p" + number;
-  }
-
-  /** The file's path below the library's pictures, with slashes. */
-  private String inPictures(PieceRequest.Photograph request) {
-    Path pictures = folder.resolve("pictures").toAbsolutePath().normalize();
-    for (Path file : List.of(request.file(), below(pictures, request.typed()))) {
-      Path path = file.toAbsolutePath().normalize();
-      if (path.startsWith(pictures) && Files.isRegularFile(path)) {
-        List<String> names = new ArrayList<>();
-        pictures.relativize(path).forEach(name -> names.add(name.toString()));
-        return String.join("/", names);
-      }
-    }
-    throw new ChangeRefusedException(
-        "there is no file "
-            + request.typed()
-            + " below "
-            + folder.resolve("pictures")
-            + "; put the photograph there, for instance as objects/"
-            + request.ref()
-            + "/01.jpg, and name it so");
-  }
-
-  private static Path below(Path pictures, String typed) {
-    try {
-      return pictures.resolve(typed);
-    } catch (InvalidPathException e) {
-      throw new ChangeRefusedException("\"" + typed + "\" cannot be the name of a file");
-    }
   }
 }

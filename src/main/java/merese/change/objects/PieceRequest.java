@@ -56,7 +56,8 @@ public sealed interface PieceRequest {
   }
 
   /**
-   * A photograph that is in the library's pictures already.
+   * A photograph. A file below the library's pictures is recorded where it is; of one from
+   * elsewhere a copy is kept there, upright and without metadata.
    *
    * @param typed the file as it was typed
    * @param file the same against the folder that the user is in

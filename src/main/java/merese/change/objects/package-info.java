@@ -5,6 +5,6 @@
  * <p>Read {@link merese.change.objects.PieceChange}: it does what a {@link
  * merese.change.objects.PieceRequest} asks.
  *
- * <p>May use {@code store}, {@code vocabulary} and what is below them.
+ * <p>May use {@code store}, {@code exchange.picture}, {@code vocabulary} and what is below them.
  */
 package merese.change.objects;
