@@ -117,12 +117,14 @@ public final class LookUpPage implements Page {
     site.show(request, Tab.LOOK_UP, title, "lookup.jte", model);
   }
 
-  private static Model model(Shelf shelf, Asked asked, CoverageQuestion question) {
+  private Model model(Shelf shelf, Asked asked, CoverageQuestion question) {
     Coverage answer = Covers.answer(shelf, question);
     Map<String, String> photographs = new LinkedHashMap<>();
     for (OwnObject object : shelf.objects()) {
       for (OwnObject.Photograph photograph : object.photographs()) {
-        photographs.put(object.ref() + ", " + photograph.id(), photograph.file());
+        if (site.hasPicture(photograph.file())) {
+          photographs.put(object.ref() + ", " + photograph.id(), photograph.file());
+        }
       }
     }
     return new Model(asked, Optional.of(answer), photographs, List.of(), kinds());

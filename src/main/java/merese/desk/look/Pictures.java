@@ -32,7 +32,7 @@ public final class Pictures {
   /**
    * Those of a section, in the order of its entries, then the user's own pieces.
    *
-   * @param photographs of own pieces, their files by "reference, id"
+   * @param photographs of own pieces, their files by "reference, id"; only those that are there
    */
   public static List<Picture> of(Section section, Map<String, String> photographs) {
     List<Picture> pictures = new ArrayList<>();

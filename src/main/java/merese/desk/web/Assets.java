@@ -5,10 +5,12 @@ import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.zip.GZIPOutputStream;
@@ -21,33 +23,59 @@ public final class Assets {
   private static final String OURS = "merese/desk/";
   private static final String LIBRARIES = "META-INF/resources/webjars/";
 
-  private static final Map<String, String> PLACES =
+  /** What each file is put together from. */
+  private static final Map<String, List<String>> PLACES =
       Map.of(
-          "desk.css", OURS + "desk.css",
-          "desk.js", OURS + "desk.js",
-          "charts.js", OURS + "charts.js",
-          "show.js", OURS + "show.js",
-          "icon.svg", OURS + "icon.svg",
-          "htmx.js", LIBRARIES + "htmx.org/2.0.8/dist/htmx.min.js",
-          "d3.js", LIBRARIES + "d3/7.9.0/dist/d3.min.js");
+          "desk.css",
+          List.of(
+              OURS + "desk.css",
+              OURS + "charts.css",
+              OURS + "note.css",
+              OURS + "shelf.css",
+              OURS + "vocabulary.css",
+              OURS + "lists.css"),
+          "desk.js",
+          List.of(OURS + "desk.js"),
+          "charts.js",
+          List.of(OURS + "charts.js"),
+          "note.js",
+          List.of(OURS + "note.js"),
+          "show.js",
+          List.of(OURS + "show.js"),
+          "icon.svg",
+          List.of(OURS + "icon.svg"),
+          "htmx.js",
+          List.of(LIBRARIES + "htmx.org/2.0.8/dist/htmx.min.js"),
+          "d3.js",
+          List.of(LIBRARIES + "d3/7.9.0/dist/d3.min.js"));
 
   private record Asset(String type, byte[] bytes, byte[] packed, String hash) {}
 
   private final Map<String, Asset> assets = new TreeMap<>();
 
   Assets() {
-    PLACES.forEach((name, place) -> assets.put(name, read(name, place)));
+    PLACES.forEach((name, places) -> assets.put(name, read(name, places)));
   }
 
-  private static Asset read(String name, String place) {
+  private static Asset read(String name, List<String> places) {
+    try {
+      ByteArrayOutputStream all = new ByteArrayOutputStream();
+      for (String place : places) {
+        copy(place, all);
+      }
+      byte[] bytes = all.toByteArray();
+      return new Asset(type(name), bytes, packed(bytes), hash(bytes));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void copy(String place, OutputStream to) throws IOException {
     try (InputStream in = Assets.class.getClassLoader().getResourceAsStream(place)) {
       if (in == null) {
         throw new IllegalStateException(place + " is not in the program");
       }
-      byte[] bytes = in.readAllBytes();
-      return new Asset(type(name), bytes, packed(bytes), hash(bytes));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      in.transferTo(to);
     }
   }
 

@@ -8,6 +8,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,7 @@ import merese.shelf.Watcher;
 import merese.shelf.WritingShelf;
 import merese.store.History;
 import merese.store.HistoryEntry;
+import merese.store.LibraryException;
 import merese.store.LibraryFolder;
 
 /** The desk as its pages know it: the library, and how a page is shown. Safe for many threads. */
@@ -135,6 +137,15 @@ public final class Site {
             ? address
             : address + (address.contains("?") ? "&" : "?") + DONE + "=" + change.getAsInt();
     request.redirect(said, HttpStatus.SEE_OTHER);
+  }
+
+  /** Whether a picture is there; a library may name some that are kept elsewhere. */
+  public boolean hasPicture(String file) {
+    try {
+      return Files.isRegularFile(library.picture(file));
+    } catch (LibraryException e) {
+      return false;
+    }
   }
 
   /** Text as a part of an address. */
