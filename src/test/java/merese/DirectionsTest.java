@@ -105,13 +105,15 @@ class DirectionsTest {
   static final ArchRule dataBindingStaysInItsRoom =
       only("answer.json", "com.fasterxml.jackson.databind..");
 
-  @ArchTest static final ArchRule theServerStaysInTheDesk = only("desk", "io.javalin..");
+  @ArchTest
+  static final ArchRule theServerStaysInTheDesk =
+      only("desk", "io.javalin..", "org.eclipse.jetty..");
 
   @ArchTest static final ArchRule templatesStayInTheDesk = only("desk", "gg.jte..");
 
   @ArchTest static final ArchRule picocliStaysInCli = only("cli", "picocli..");
 
-  private static ArchRule only(String room, String library) {
+  private static ArchRule only(String room, String... library) {
     return noClasses()
         .that()
         .resideOutsideOfPackage("merese." + room + "..")

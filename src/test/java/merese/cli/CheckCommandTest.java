@@ -196,14 +196,14 @@ class CheckCommandTest {
 
     /** Whole families of photographs may be kept elsewhere. */
     @Test
-    void ofAPhotographOfAPieceComesOnlyWhereItsFirstFolderIsThere() throws IOException {
+    void ofAPhotographOfAPieceComesOnlyWhereItsFolderIsThere() throws IOException {
       change(
           "objects/d-1.json",
           "\"title\"",
           "\"photographs\": [{\"id\": \"p1\", \"file\": \"rings/d-1/front.jpg\"}], \"title\"");
-      Files.createDirectories(library.resolve("pictures/feet"));
+      Files.createDirectories(library.resolve("pictures/rings/d-2"));
       assertTrue(check().out().endsWith("nothing wrong found.\n"));
-      Files.createDirectory(library.resolve("pictures/rings"));
+      Files.createDirectory(library.resolve("pictures/rings/d-1"));
       assertTrue(check().out().contains("there is no file \"rings/d-1/front.jpg\" in pictures"));
     }
   }

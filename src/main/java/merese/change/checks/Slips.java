@@ -108,13 +108,13 @@ final class Slips {
   }
 
   /**
-   * Whether the first folder of its name is there: whole families of photographs of pieces may be
-   * kept elsewhere, and none of those is a slip.
+   * Whether the folder that it is said to be in is there: the photographs of a piece may be kept
+   * elsewhere altogether, and none of those is a slip.
    */
   private boolean hasFolderOf(String name) {
-    int slash = name.indexOf('/');
-    String first = slash < 0 ? "" : name.substring(0, slash);
-    return Files.isDirectory(folder.resolve(PICTURES).resolve(first));
+    int slash = name.lastIndexOf('/');
+    String parent = slash < 0 ? "" : name.substring(0, slash);
+    return Files.isDirectory(folder.resolve(PICTURES).resolve(parent));
   }
 
   /** One that would not be in the folder is the store's to report. */

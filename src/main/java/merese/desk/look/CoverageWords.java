@@ -10,6 +10,8 @@ import merese.model.Locator;
 
 /** Short words between the parts of an answer. */
 public final class CoverageWords {
+  private static final int LONGEST_UNBROKEN = 22;
+
   private CoverageWords() {}
 
   /** "3 sources picture it", of editions of fewer works. */
@@ -35,8 +37,14 @@ public final class CoverageWords {
 
   public static String places(List<Locator> places) {
     List<String> printed = new ArrayList<>();
-    places.forEach(place -> printed.add(place.printed()));
+    places.forEach(place -> printed.add(place(place)));
     return String.join("; ", printed);
+  }
+
+  /** As printed; no line ends between "fig." and its number. */
+  public static String place(Locator place) {
+    String printed = place.printed();
+    return printed.length() > LONGEST_UNBROKEN ? printed : printed.replace(' ', '\u00A0');
   }
 
   /** Which two are told apart, as far as it is not plain from the heading. */

@@ -8,11 +8,12 @@ import io.javalin.http.HttpResponseException;
 import java.io.Closeable;
 import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import merese.desk.web.Frame.Tab;
 import merese.model.ForTheUser;
 import merese.store.LibraryFolder;
+import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.io.EofException;
 
 /** Sets up what the pages share, and answers what goes wrong in any of them. */
 public final class Studio implements Closeable {
@@ -69,10 +70,16 @@ public final class Studio implements Closeable {
       say(request, 404, "It is not there", e.getMessage());
     } else if (e instanceof ForTheUser known) {
       say(request, 422, "This cannot be answered", known.getMessage());
-    } else if (e instanceof HttpResponseException http) {
-      plain(request, http.getStatus(), "the desk does not take this request");
-    } else if (isTooLarge(e)) {
-      plain(request, 413, "more was sent than a picture may have; export it smaller, as JPEG");
+    } else if (badRequest(e) > 0) {
+      int status = badRequest(e);
+      plain(
+          request,
+          status,
+          status == 413
+              ? "more was sent than a picture may have; export it smaller, as JPEG"
+              : "the desk does not understand this request");
+    } else if (isGone(e)) {
+      plain(request, 400, "whoever asked has hung up");
     } else {
       faults.accept("a fault in merese at " + request.path() + ": " + e);
       say(
@@ -83,10 +90,24 @@ public final class Studio implements Closeable {
     }
   }
 
-  private static boolean isTooLarge(Throwable e) {
+  /** The status by which the server below refuses what cannot be read; 0 where it does not. */
+  private static int badRequest(Throwable e) {
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-      String message = Optional.ofNullable(cause.getMessage()).orElse("");
+      String message = String.valueOf(cause.getMessage());
       if (message.contains("max length exceeded") || message.contains("too large")) {
+        return 413;
+      } else if (cause instanceof HttpException bad) {
+        return bad.getCode();
+      } else if (cause instanceof HttpResponseException response) {
+        return response.getStatus();
+      }
+    }
+    return 0;
+  }
+
+  private static boolean isGone(Throwable e) {
+    for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof EofException) {
         return true;
       }
     }
