@@ -16,7 +16,8 @@ final class Benchmarks {
           new MemoryBenchmark(),
           new QuestionBenchmark(),
           new ReadingBenchmark(),
-          new ImportBenchmark());
+          new ImportBenchmark(),
+          new DeskBenchmark());
 
   private Benchmarks() {}
 

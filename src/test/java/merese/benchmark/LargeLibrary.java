@@ -65,6 +65,10 @@ final class LargeLibrary implements Closeable {
     return sources;
   }
 
+  LibraryFolder library() {
+    return library;
+  }
+
   /** The folder that holds the library and its index. */
   Path folder() {
     return folder;
