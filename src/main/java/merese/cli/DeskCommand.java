@@ -1,12 +1,16 @@
 package merese.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import merese.desk.Desk;
 import merese.desk.DeskSettings;
+import merese.store.LibraryFolder;
 
 /** Opens the desk: the same answers in a browser. */
 final class DeskCommand extends LibraryCommand {
@@ -28,6 +32,9 @@ final class DeskCommand extends LibraryCommand {
   private final Given<String> by =
       option(String.class, "NAME", "Who notes; else MERESE_BY, else me.", "--by");
 
+  private final Given<Boolean> fresh =
+      flag("Make the library first, where there is none yet.", "--new");
+
   DeskCommand(Context context) {
     super(
         context,
@@ -38,12 +45,15 @@ final class DeskCommand extends LibraryCommand {
   }
 
   @Override
-  int run() {
+  int run() throws IOException {
     int wanted = port.value().orElse(PORT);
     if (wanted < 0 || wanted > HIGHEST_PORT) {
       throw CommandException.wrongUse("--port takes a number up to 65535, not " + wanted);
     }
     String who = by.value().orElse(context().environment().getOrDefault("MERESE_BY", "me"));
+    if (fresh.isSet()) {
+      makeIfMissing();
+    }
     DeskSettings settings =
         new DeskSettings(library(), wanted, Clock.system(ZoneId.systemDefault()), who, this::tell);
     try (Desk desk = Desk.start(settings)) {
@@ -54,6 +64,21 @@ final class DeskCommand extends LibraryCommand {
       waitForTheEnd();
     }
     return ExitCode.DONE;
+  }
+
+  /** What is there in any form is left as it is, and said to be what it is. */
+  private void makeIfMissing() throws IOException {
+    Path place = context().resolve(Path.of(named().orElse("")));
+    boolean empty = !Files.exists(place);
+    if (Files.isDirectory(place)) {
+      try (Stream<Path> files = Files.list(place)) {
+        empty = files.findAny().isEmpty();
+      }
+    }
+    if (empty) {
+      LibraryFolder made = LibraryFolder.create(place, "My shelf");
+      context().out().println("A new library was made in " + context().fromHere(made.path()) + ".");
+    }
   }
 
   private synchronized void tell(String fault) {

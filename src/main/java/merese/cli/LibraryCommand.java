@@ -1,5 +1,6 @@
 package merese.cli;
 
+import java.util.Optional;
 import merese.shelf.Shelf;
 import merese.store.LibraryFolder;
 
@@ -22,6 +23,11 @@ abstract class LibraryCommand extends Command {
   final LibraryFolder library() {
     return LibraryFolder.open(
         LibraryFolder.find(folder.value(), context().environment(), context().workingDirectory()));
+  }
+
+  /** What the option says. */
+  final Optional<String> named() {
+    return folder.value();
   }
 
   /** The same with its index, brought up to date. */
