@@ -139,9 +139,7 @@ class SourcePageTest {
       for (Work work : HostileLibrary.make().works()) {
         Edition edition = work.editions().get(0);
         String key = RunningDesk.encoded(edition.key()).replace("+", "%20");
-        if (!key.contains("%5C")) { // a server may refuse a backslash in an address
-          assertHarmless(hostile.get("/shelf/" + key));
-        }
+        assertHarmless(hostile.get("/shelf/" + key));
         assertHarmless(hostile.get("/edit/source/" + work.id()));
         assertHarmless(hostile.get("/remove?name=" + work.id()));
         assertHarmless(hostile.get("/add?edition-of=" + work.id()));
