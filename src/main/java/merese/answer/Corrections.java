@@ -60,17 +60,38 @@ public final class Corrections {
         }
       }
       if (!at.isEmpty() && !correcting.equals(sourced)) {
-        corrections.add(
-            new Correction(
-                lines.of(correcting.source()),
-                correcting.note().id(),
-                List.copyOf(at),
-                corrected,
-                words(correcting.note()),
-                correcting.source().mine()));
+        corrections.add(correction(correcting, at, corrected));
       }
     }
     return corrections;
+  }
+
+  /** All that corrects an edition, whether or not there is a note on what it corrects. */
+  public List<Correction> ofSource(String key) {
+    List<Correction> corrections = new ArrayList<>();
+    for (SourcedNote correcting : correcting(key)) {
+      Set<Locator> at = new TreeSet<>();
+      Optional<Locator> corrected = Optional.empty();
+      for (Place place : correcting.note().places()) {
+        if (place.corrects().isPresent() && place.corrects().get().edition().equals(key)) {
+          at.add(place.locator());
+          corrected = corrected.or(place.corrects().get()::locator);
+        }
+      }
+      corrections.add(correction(correcting, at, corrected));
+    }
+    return corrections;
+  }
+
+  private Correction correction(
+      SourcedNote correcting, Set<Locator> at, Optional<Locator> corrected) {
+    return new Correction(
+        lines.of(correcting.source()),
+        correcting.note().id(),
+        List.copyOf(at),
+        corrected,
+        words(correcting.note()),
+        correcting.source().mine());
   }
 
   /**

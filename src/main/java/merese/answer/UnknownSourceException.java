@@ -7,15 +7,24 @@ import merese.model.ForTheUser;
 public final class UnknownSourceException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 
-  private UnknownSourceException(String message) {
+  private final transient List<String> near;
+
+  private UnknownSourceException(String message, List<String> near) {
     super(message);
+    this.near = near;
+  }
+
+  /** The keys or parts that may have been meant. */
+  public List<String> near() {
+    return near;
   }
 
   static UnknownSourceException key(String typed, List<String> near) {
     return new UnknownSourceException(
         near.isEmpty()
             ? "no source " + typed + "; a source is named by the key of its edition, as in works/"
-            : "no source " + typed + "; did you mean " + String.join(" or ", near) + "?");
+            : "no source " + typed + "; did you mean " + String.join(" or ", near) + "?",
+        near);
   }
 
   static UnknownSourceException part(String key, String typed, List<String> parts) {
@@ -26,6 +35,7 @@ public final class UnknownSourceException extends RuntimeException implements Fo
             + key
             + (parts.isEmpty()
                 ? ", which has no parts; cite it without one"
-                : "; its parts are " + String.join(", ", parts)));
+                : "; its parts are " + String.join(", ", parts)),
+        parts);
   }
 }

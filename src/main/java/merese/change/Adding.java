@@ -40,8 +40,14 @@ public final class Adding {
    * @throws DoubleException where it looks like a source that is there
    */
   public static AddResult apply(LibraryFolder folder, AddRequest request) {
+    return make(folder, request).result();
+  }
+
+  /** The same, with what the history calls it. */
+  public static Made<AddResult> make(LibraryFolder folder, AddRequest request) {
     try (ChangeSet change = folder.change(words(request))) {
-      return new Adding(folder, request).add(change);
+      AddResult result = new Adding(folder, request).add(change);
+      return new Made<>(result, change.number());
     }
   }
 
@@ -207,6 +213,7 @@ public final class Adding {
     Edition there = directory.read(other.work()).value().edition(key);
     String year = year(there);
     throw new DoubleException(
+        key,
         key + (year.isEmpty() ? "" : " (" + year + ")") + " has " + found.get().getValue(),
         "If it is another edition: --edition-of "
             + key

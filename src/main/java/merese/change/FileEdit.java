@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -46,8 +47,18 @@ public final class FileEdit {
    * A file that cannot be read as it is can be named by its own name.
    */
   public static FileEdit of(LibraryFolder folder, String typed) {
+    return among(folder, typed, EnumSet.allOf(Kind.class));
+  }
+
+  /**
+   * The same among files of some kinds, where a facet is called as a work is.
+   *
+   * @throws ChangeRefusedException where none of them is called so, or several are
+   */
+  public static FileEdit among(LibraryFolder folder, String typed, Set<Kind> kinds) {
     String name = typed.strip();
-    List<LibraryFile> files = folder.scan();
+    List<LibraryFile> files =
+        folder.scan().stream().filter(file -> kinds.contains(file.kind())).toList();
     Set<LibraryFile> found = new LinkedHashSet<>();
     Set<String> names = new LinkedHashSet<>();
     for (LibraryFile file : files) {
@@ -121,6 +132,20 @@ public final class FileEdit {
     return was.clone();
   }
 
+  /** Its path below the library folder. */
+  public String relative() {
+    return file.relative();
+  }
+
+  /** Whether the file no longer is what this was made from. */
+  public boolean isOvertaken() {
+    try {
+      return !Arrays.equals(was, Files.readAllBytes(file.path()));
+    } catch (IOException e) {
+      return true;
+    }
+  }
+
   /**
    * Takes what was written.
    *
@@ -129,6 +154,11 @@ public final class FileEdit {
    * @throws LibraryException where somebody else has changed the file
    */
   public List<Problem> take(byte[] written, Watcher watcher) {
+    return make(written, watcher).result();
+  }
+
+  /** The same, with what the history calls it. */
+  public Made<List<Problem>> make(byte[] written, Watcher watcher) {
     try (ChangeSet change = folder.change("edit " + file.relative())) {
       LibraryCheck then = LibraryCheck.of(folder, watcher, Map.of(file.path(), written));
       List<Problem> wrong = errors(then);
@@ -142,7 +172,7 @@ public final class FileEdit {
         change.replace(file, was, written);
         change.commit();
       }
-      return wrong;
+      return new Made<>(wrong, change.number());
     }
   }
 

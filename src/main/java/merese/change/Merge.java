@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import merese.change.Effect.Sort;
 import merese.change.MergePreview.MovedEdition;
 import merese.change.WorkDirectory.Named;
@@ -57,11 +59,25 @@ public final class Merge {
 
   /** Does it, all or nothing; what is returned has been done. */
   public static MergePreview apply(LibraryFolder folder, MergeRequest request) {
+    return make(folder, request, preview -> true).result();
+  }
+
+  /**
+   * Does it if what it does is agreed to; the library cannot change in between.
+   *
+   * @param agreed to what it would do now
+   * @return what it did; with no change where that was not agreed to
+   */
+  public static Made<MergePreview> make(
+      LibraryFolder folder, MergeRequest request, Predicate<MergePreview> agreed) {
     try (ChangeSet change = folder.change(request.words())) {
       Merge merge = new Merge(folder, request);
+      if (!agreed.test(merge.preview())) {
+        return new Made<>(merge.preview(), OptionalInt.empty());
+      }
       merge.stage(change);
       change.commit();
-      return merge.preview();
+      return new Made<>(merge.preview(), change.number());
     }
   }
 

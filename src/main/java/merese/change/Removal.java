@@ -6,7 +6,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import merese.change.Effect.Sort;
 import merese.change.WorkDirectory.Named;
@@ -67,9 +69,23 @@ public final class Removal {
 
   /** Does it, all or nothing; refused where a reference would lead nowhere. */
   public static RemovalPreview apply(LibraryFolder folder, RemovalRequest request) {
+    return make(folder, request, preview -> true).result();
+  }
+
+  /**
+   * Does it if what it does is agreed to; the library cannot change in between.
+   *
+   * @param agreed to what it would do now
+   * @return what it did; with no change where that was not agreed to
+   */
+  public static Made<RemovalPreview> make(
+      LibraryFolder folder, RemovalRequest request, Predicate<RemovalPreview> agreed) {
     try (ChangeSet change = folder.change(request.words())) {
       Removal removal = new Removal(folder, request);
       RemovalPreview preview = removal.preview();
+      if (!agreed.test(preview)) {
+        return new Made<>(preview, OptionalInt.empty());
+      }
       if (preview.isRefused()) {
         throw new ChangeRefusedException(
             removal.what
@@ -80,7 +96,7 @@ public final class Removal {
       removal.changed.forEach(change::save);
       removal.gone.forEach(change::delete);
       change.commit();
-      return preview;
+      return new Made<>(preview, change.number());
     }
   }
 

@@ -154,8 +154,8 @@ public final class SourceEntry {
                 .map(
                     digit ->
                         ": after these digits it would be " + digit + ". Look at the source again")
-                .orElse(". Look at the source again")
-            + "; if it is printed so, --as-printed keeps it, marked as wrong in print");
+                .orElse(". Look at the source again"),
+        "; if it is printed so, --as-printed keeps it, marked as wrong in print");
   }
 
   private static List<Name> names(SourceField field, String typed) {

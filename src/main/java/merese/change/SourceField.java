@@ -127,6 +127,11 @@ public enum SourceField {
     };
   }
 
+  /** What tells an edition from the others of its work. */
+  public static List<SourceField> askedOfEdition() {
+    return List.of(YEAR, STATEMENT, PLACE, PUBLISHER, ISBN);
+  }
+
   /** What a person is asked of a source of a kind, in the order of its title page. */
   public static List<SourceField> asked(SourceKind kind) {
     return switch (kind) {

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import merese.change.Effect.Sort;
 import merese.change.WorkDirectory.Named;
 import merese.model.Edition;
@@ -68,12 +70,26 @@ public final class Split {
 
   /** Does it, all or nothing; what is returned has been done. */
   public static SplitPreview apply(LibraryFolder folder, SplitRequest request) {
+    return make(folder, request, preview -> true).result();
+  }
+
+  /**
+   * Does it if what it does is agreed to; the library cannot change in between.
+   *
+   * @param agreed to what it would do now
+   * @return what it did; with no change where that was not agreed to
+   */
+  public static Made<SplitPreview> make(
+      LibraryFolder folder, SplitRequest request, Predicate<SplitPreview> agreed) {
     try (ChangeSet change = folder.change(request.words())) {
       Split split = new Split(folder, request);
+      if (!agreed.test(split.preview())) {
+        return new Made<>(split.preview(), OptionalInt.empty());
+      }
       change.save(split.old, split.rest);
       change.add(split.made, List.of(split.old));
       change.commit();
-      return split.preview();
+      return new Made<>(split.preview(), change.number());
     }
   }
 

@@ -40,13 +40,7 @@ final class AddQuestions {
   /** What tells an edition from the others of its work. */
   void ofEdition() {
     asking.say("Just Return leaves a question out.");
-    List.of(
-            SourceField.YEAR,
-            SourceField.STATEMENT,
-            SourceField.PLACE,
-            SourceField.PUBLISHER,
-            SourceField.ISBN)
-        .forEach(this::ask);
+    SourceField.askedOfEdition().forEach(this::ask);
   }
 
   /** How it stands to the edition that was named. */

@@ -28,7 +28,14 @@ public final class Desk implements Closeable {
 
   /** All pages. A new one is a line here. */
   private static List<Page> pages(Site site) {
-    return List.of(new merese.desk.look.LookUpPage(site));
+    return List.of(
+        new merese.desk.look.LookUpPage(site),
+        new merese.desk.shelf.ShelfPage(site),
+        new merese.desk.shelf.SourcePage(site),
+        new merese.desk.shelf.AddPage(site),
+        new merese.desk.shelf.EditPage(site),
+        new merese.desk.shelf.RemovePage(site),
+        new merese.desk.shelf.JoinPage(site));
   }
 
   /**

@@ -17,6 +17,9 @@ public final class Source {
   /** By year of the edition, undated last; then author, A to Z; then key (R4). */
   public static final Comparator<Source> BY_YEAR = new ByYear();
 
+  /** As a library files them: by author, A to Z, each by year and then by key. */
+  public static final Comparator<Source> BY_AUTHOR = new ByAuthor();
+
   /** What every question needs to know. */
   record Brief(
       String key,
@@ -64,6 +67,11 @@ public final class Source {
   /** The year of the edition; empty for an undated one. */
   public OptionalInt year() {
     return brief.year();
+  }
+
+  /** Its filing key, of {@code Filing.WORD_BY_WORD}. */
+  public byte[] filing() {
+    return brief.filing().clone();
   }
 
   /** Whether it is an article or film of the user's own, which is never a witness. */
@@ -122,6 +130,14 @@ public final class Source {
       }
       int authors = Arrays.compareUnsigned(a.brief.filing(), b.brief.filing());
       return authors != 0 ? authors : a.key().compareTo(b.key());
+    }
+  }
+
+  private static final class ByAuthor implements Comparator<Source> {
+    @Override
+    public int compare(Source a, Source b) {
+      int authors = Arrays.compareUnsigned(a.brief.filing(), b.brief.filing());
+      return authors != 0 ? authors : BY_YEAR.compare(a, b);
     }
   }
 }

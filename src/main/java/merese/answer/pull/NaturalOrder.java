@@ -3,7 +3,7 @@ package merese.answer.pull;
 import java.util.Comparator;
 
 /** Shelf-marks as a shelf has them: "A2" before "A10", whatever the case of letters. */
-final class NaturalOrder implements Comparator<String> {
+public final class NaturalOrder implements Comparator<String> {
   @Override
   public int compare(String a, String b) {
     int i = 0;

@@ -60,7 +60,8 @@ public final class Pictures {
     return pictures;
   }
 
-  private static String path(String file) {
+  /** The address below /pictures/ of a file. */
+  public static String path(String file) {
     List<String> names = new ArrayList<>();
     for (String name : file.split("/", -1)) {
       names.add(Site.encoded(name).replace("+", "%20"));

@@ -132,6 +132,7 @@ public final class Site {
    * @param change what the history calls the change, to be said on that page
    */
   public void leadOn(Context request, String address, OptionalInt change) {
+    shelves.changed();
     String said =
         change.isEmpty()
             ? address
@@ -148,9 +149,9 @@ public final class Site {
     }
   }
 
-  /** Text as a part of an address. */
+  /** Text as a part of an address, before or after its question mark; "/" stays as it is. */
   public static String encoded(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20").replace("%2F", "/");
   }
 
   private Frame frame(Context request, Tab tab, String title) {
