@@ -69,9 +69,12 @@ public record PictureCopy(byte[] bytes, String ending, int width, int height) {
   }
 
   /**
-   * @param name what the file is called, for messages
+   * Reads what came without a file.
+   *
+   * @param name what it is called, for messages
+   * @throws UnreadableException where it is no picture that can be read, saying what to do
    */
-  static PictureCopy of(byte[] original, String name) {
+  public static PictureCopy of(byte[] original, String name) {
     if (original.length == 0) {
       throw new UnreadableException(name, "the file is empty", "copy it from the camera again");
     }
