@@ -54,6 +54,7 @@ public record ConceptTree(
    * @param alternatives with their scopes
    * @param hidden labels by which it is found, and which are not for show
    * @param myTerm the label that the user prefers
+   * @param coined labels of the user's own
    * @param sources how many sources have a note that names it; the user's own works do not count
    * @param withNarrower the same with all that is narrower
    * @param again whether it stands, with what is narrower, in an earlier place of the tree
@@ -64,6 +65,7 @@ public record ConceptTree(
       List<String> alternatives,
       List<String> hidden,
       Optional<String> myTerm,
+      List<String> coined,
       String definition,
       boolean uncertain,
       int sources,
@@ -94,6 +96,7 @@ public record ConceptTree(
     private final Thesaurus thesaurus;
     private final Map<String, Set<String>> sources;
     private final Map<String, String> mine = new HashMap<>();
+    private final Map<String, List<String>> coined = new HashMap<>();
     private final Set<String> placed = new HashSet<>();
 
     Maker(Shelf shelf) {
@@ -101,6 +104,9 @@ public record ConceptTree(
       this.sources = sources(shelf);
       for (Mine.Preference preference : shelf.mine().preferences()) {
         mine.putIfAbsent(preference.concept(), preference.label());
+      }
+      for (Mine.Coinage coinage : shelf.mine().coinages()) {
+        coined.computeIfAbsent(coinage.concept(), c -> new ArrayList<>()).add(coinage.label());
       }
     }
 
@@ -180,6 +186,7 @@ public record ConceptTree(
       if (mine.containsKey(concept.id())) {
         words.add(mine.get(concept.id()));
       }
+      words.addAll(coined.getOrDefault(concept.id(), List.of()));
       return words;
     }
 
@@ -230,6 +237,7 @@ public record ConceptTree(
           display(concept.alternatives()),
           display(concept.hidden()),
           Optional.ofNullable(mine.get(concept.id())),
+          coined.getOrDefault(concept.id(), List.of()),
           concept.definition(),
           concept.status() == Concept.Status.UNCERTAIN,
           own,

@@ -40,6 +40,11 @@ final class Shelves implements Closeable {
     this.free = new Semaphore(number);
   }
 
+  /** Says that the library has just been changed, so that each shelf is opened anew. */
+  void changed() {
+    edits.incrementAndGet();
+  }
+
   /** Asks a question of the library as it is now. */
   <T> T ask(Function<Shelf, T> question) {
     return with(question, true);

@@ -132,6 +132,7 @@ public final class Site {
    * @param change what the history calls the change, to be said on that page
    */
   public void leadOn(Context request, String address, OptionalInt change) {
+    shelves.changed();
     String said =
         change.isEmpty()
             ? address

@@ -69,10 +69,9 @@ public record PictureCopy(byte[] bytes, String ending, int width, int height) {
   }
 
   /**
-   * Reads what came without a file.
+   * The same of a file that is in memory.
    *
-   * @param name what it is called, for messages
-   * @throws UnreadableException where it is no picture that can be read, saying what to do
+   * @param name what the file is called, for messages
    */
   public static PictureCopy of(byte[] original, String name) {
     if (original.length == 0) {
