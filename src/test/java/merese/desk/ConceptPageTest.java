@@ -152,7 +152,14 @@ class ConceptPageTest {
     takeBack(answer);
     assertTrue(onDisk("ring-twin-bladed").isEmpty());
     assertRefused(
-        desk.post("/vocabulary/ring-bladed/narrower", "label", "kept words", "id", "Not An Id"),
+        desk.post(
+            "/vocabulary/ring-bladed/narrower",
+            "label",
+            "kept words",
+            "id",
+            "Not An Id",
+            "broader",
+            "ring-bladed"),
         "narrower",
         "say in a sentence");
   }

@@ -94,14 +94,15 @@ public record ConceptTree(
 
   private static final class Maker {
     private final Thesaurus thesaurus;
-    private final Map<String, Set<String>> sources;
+    private final Shelf shelf;
+    private final Map<String, Set<String>> sources = new HashMap<>();
     private final Map<String, String> mine = new HashMap<>();
     private final Map<String, List<String>> coined = new HashMap<>();
     private final Set<String> placed = new HashSet<>();
 
     Maker(Shelf shelf) {
       this.thesaurus = shelf.thesaurus();
-      this.sources = sources(shelf);
+      this.shelf = shelf;
       for (Mine.Preference preference : shelf.mine().preferences()) {
         mine.putIfAbsent(preference.concept(), preference.label());
       }
@@ -110,11 +111,11 @@ public record ConceptTree(
       }
     }
 
-    private static Map<String, Set<String>> sources(Shelf shelf) {
-      List<NoteCriterion> all = new ArrayList<>();
-      shelf.sources().forEach(source -> all.add(new NoteCriterion.InSource(source.key())));
-      Map<String, Set<String>> sources = new HashMap<>();
-      for (SourcedNote sourced : shelf.notes(all)) {
+    /** Which sources name each of these concepts, and what is narrower. */
+    private void readSources(Collection<Concept> concepts) {
+      List<NoteCriterion> criteria = new ArrayList<>();
+      concepts.forEach(concept -> criteria.add(new NoteCriterion.Means(concept.id())));
+      for (SourcedNote sourced : shelf.notes(criteria)) {
         if (!sourced.source().mine()) {
           for (Naming naming : sourced.note().namings()) {
             naming
@@ -127,7 +128,6 @@ public record ConceptTree(
           }
         }
       }
-      return sources;
     }
 
     ConceptTree make(Optional<String> find, Optional<String> named) {
@@ -138,6 +138,13 @@ public record ConceptTree(
                       .facet(name)
                       .orElseThrow(() -> UnknownConceptException.ofFacet(thesaurus, name))
                       .id());
+      Collection<Concept> shown =
+          find.isPresent()
+              ? found(find.get(), facet)
+              : thesaurus.concepts().stream()
+                  .filter(c -> facet.filter(f -> !f.equals(c.facet())).isEmpty())
+                  .toList();
+      readSources(shown);
       List<FacetLine> facets = new ArrayList<>();
       List<Group> groups = new ArrayList<>();
       for (Facet each : thesaurus.facets()) {
@@ -152,7 +159,7 @@ public record ConceptTree(
       List<Branch> found = new ArrayList<>();
       List<String> near = new ArrayList<>();
       if (find.isPresent()) {
-        for (Concept concept : found(find.get(), facet)) {
+        for (Concept concept : shown) {
           found.add(alone(concept));
         }
         if (found.isEmpty()) {
