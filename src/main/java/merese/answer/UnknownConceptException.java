@@ -15,7 +15,7 @@ public final class UnknownConceptException extends RuntimeException implements F
     super(message);
   }
 
-  static UnknownConceptException ofFacet(Thesaurus thesaurus, String name) {
+  public static UnknownConceptException ofFacet(Thesaurus thesaurus, String name) {
     List<String> ids = new ArrayList<>();
     thesaurus.facets().forEach(facet -> ids.add(facet.id()));
     return new UnknownConceptException(

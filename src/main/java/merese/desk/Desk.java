@@ -6,6 +6,14 @@ import io.javalin.config.SizeUnit;
 import io.javalin.util.JavalinBindException;
 import java.io.Closeable;
 import java.util.List;
+import merese.desk.look.LookUpPage;
+import merese.desk.shelf.AddPage;
+import merese.desk.shelf.EditPage;
+import merese.desk.shelf.JoinPage;
+import merese.desk.shelf.RemovePage;
+import merese.desk.shelf.ShelfPage;
+import merese.desk.shelf.SourcePage;
+import merese.desk.vocabulary.VocabularyPages;
 import merese.desk.web.Page;
 import merese.desk.web.Site;
 import merese.desk.web.Studio;
@@ -29,13 +37,14 @@ public final class Desk implements Closeable {
   /** All pages. A new one is a line here. */
   private static List<Page> pages(Site site) {
     return List.of(
-        new merese.desk.look.LookUpPage(site),
-        new merese.desk.shelf.ShelfPage(site),
-        new merese.desk.shelf.SourcePage(site),
-        new merese.desk.shelf.AddPage(site),
-        new merese.desk.shelf.EditPage(site),
-        new merese.desk.shelf.RemovePage(site),
-        new merese.desk.shelf.JoinPage(site));
+        new LookUpPage(site),
+        new ShelfPage(site),
+        new SourcePage(site),
+        new AddPage(site),
+        new EditPage(site),
+        new RemovePage(site),
+        new JoinPage(site),
+        new VocabularyPages(site));
   }
 
   /**

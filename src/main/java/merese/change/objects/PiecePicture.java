@@ -28,6 +28,9 @@ record PiecePicture(Optional<String> there, Optional<PictureCopy> copy) {
    * @throws merese.exchange.UnreadableException where it is from elsewhere and no picture
    */
   static PiecePicture of(LibraryFolder folder, PieceRequest.Photograph request) {
+    if (request.sent().isPresent()) {
+      return new PiecePicture(Optional.empty(), request.sent());
+    }
     Path pictures = folder.resolve("pictures").toAbsolutePath().normalize();
     for (Path file : List.of(request.file(), below(pictures, request.typed()))) {
       Path path = file.toAbsolutePath().normalize();

@@ -2,6 +2,7 @@ package merese.change.objects;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import merese.exchange.picture.PictureCopy;
 import merese.model.OwnObject.Evidence;
 import merese.model.OwnObject.Observation;
 
@@ -63,6 +64,7 @@ public sealed interface PieceRequest {
    * @param file the same against the folder that the user is in
    * @param id empty for the next one
    * @param turn how to hold the piece so that it shows what the photograph shows
+   * @param sent what came without a file, to be kept; {@code file} is not looked at then
    */
   record Photograph(
       String ref,
@@ -70,8 +72,20 @@ public sealed interface PieceRequest {
       Path file,
       Optional<String> id,
       Optional<String> caption,
-      Optional<String> turn)
+      Optional<String> turn,
+      Optional<PictureCopy> sent)
       implements PieceRequest {
+    /** A file that is there. */
+    public Photograph(
+        String ref,
+        String typed,
+        Path file,
+        Optional<String> id,
+        Optional<String> caption,
+        Optional<String> turn) {
+      this(ref, typed, file, id, caption, turn, Optional.empty());
+    }
+
     @Override
     public String words() {
       return "photograph of " + ref + ": " + typed;

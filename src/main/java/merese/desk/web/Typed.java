@@ -1,9 +1,11 @@
 package merese.desk.web;
 
 import io.javalin.http.Context;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** What somebody typed into a form, so that a form that is refused can show it again. */
 public final class Typed {
@@ -44,6 +46,11 @@ public final class Typed {
 
   public boolean has(String name) {
     return !get(name).isEmpty();
+  }
+
+  /** The fields there are, in their order. */
+  public Set<String> names() {
+    return Collections.unmodifiableSet(fields.keySet());
   }
 
   /** Whether a choice of several was taken. */
