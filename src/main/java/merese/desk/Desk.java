@@ -18,6 +18,9 @@ public final class Desk implements Closeable {
   private static final int MOST_UPLOADED_MB = 65;
   private static final int PORTS_TRIED = 50;
 
+  /** In bytes, with the headers, which name the address again: a script stands in it whole. */
+  private static final int LONGEST_ADDRESS = 1 << 20;
+
   private final Studio studio;
   private final Javalin server;
 
@@ -28,7 +31,11 @@ public final class Desk implements Closeable {
 
   /** All pages. A new one is a line here. */
   private static List<Page> pages(Site site) {
-    return List.of(new merese.desk.look.LookUpPage(site));
+    return List.of(
+        new merese.desk.look.LookUpPage(site),
+        new merese.desk.list.ReadingListPage(site),
+        new merese.desk.list.PullPage(site),
+        new merese.desk.list.ShowPage(site));
   }
 
   /**
@@ -65,7 +72,11 @@ public final class Desk implements Closeable {
     config.jetty.multipartConfig.maxFileSize(MOST_UPLOADED_MB, SizeUnit.MB);
     config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED_MB + 1, SizeUnit.MB);
     config.jetty.multipartConfig.maxInMemoryFileSize(MOST_UPLOADED_MB, SizeUnit.MB);
-    config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+    config.jetty.modifyHttpConfiguration(
+        http -> {
+          http.setSendServerVersion(false);
+          http.setRequestHeaderSize(LONGEST_ADDRESS);
+        });
     studio.addTo(config.routes, (long) (MOST_UPLOADED_MB + 1) << 20);
     for (Page page : pages(studio.site())) {
       page.addTo(config.routes);
