@@ -1,7 +1,10 @@
 package merese.answer;
 
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import merese.answer.Coverage.SourceLine;
 import merese.model.Locator;
 
@@ -45,6 +48,35 @@ public record ReadingList(
    * @param citation with the places, in the mark-up asked for
    */
   public record Item(SourceLine source, List<Locator> places, String citation) {}
+
+  /** The same list without some sources, by their keys. */
+  public ReadingList without(Set<String> keys) {
+    List<Chapter> left = new ArrayList<>();
+    for (Chapter chapter : chapters) {
+      List<Item> items = kept(chapter.items(), keys);
+      boolean emptied = items.isEmpty() && !chapter.items().isEmpty();
+      left.add(
+          new Chapter(
+              chapter.heading(),
+              chapter.concept(),
+              items,
+              emptied ? Optional.of("What covers it is left out here.") : chapter.why()));
+    }
+    return new ReadingList(left, kept(consulted, keys), pieces, remarks, cautions);
+  }
+
+  private static List<Item> kept(List<Item> items, Set<String> without) {
+    return items.stream().filter(item -> !without.contains(item.source().key())).toList();
+  }
+
+  /** The keys of the sources, each once, in their order; not those consulted without result. */
+  public List<String> keys() {
+    Set<String> keys = new LinkedHashSet<>();
+    for (Chapter chapter : chapters) {
+      chapter.items().forEach(item -> keys.add(item.source().key()));
+    }
+    return List.copyOf(keys);
+  }
 
   public boolean isEmpty() {
     return chapters.stream().allMatch(c -> c.items().isEmpty());

@@ -1,5 +1,6 @@
 package merese.cli;
 
+import merese.answer.written.ListForm;
 import merese.citation.Citations;
 import merese.citation.StyleCatalogue;
 import merese.shelf.Shelf;

@@ -4,6 +4,7 @@ import java.util.List;
 import merese.answer.pull.Pull;
 import merese.answer.pull.Pull.Item;
 import merese.answer.pull.Pull.Opening;
+import merese.answer.pull.PullWords;
 import merese.model.LibrarySettings;
 
 /**
@@ -115,8 +116,9 @@ final class PullHtml {
     if (item.stand().online()) {
       element("div", "small", PullWords.mark(item));
     }
-    for (String slip : PullWords.slips(item)) {
-      element("div", "", Wrap.text(slip, Integer.MAX_VALUE));
+    for (PullWords.Slip slip : PullWords.slips(item)) {
+      String line = slip.what() + " (" + slip.numbered() + ")";
+      element("div", "", Wrap.text(line, Integer.MAX_VALUE));
     }
     body.append("</td></tr></table>\n");
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import merese.answer.pull.Pull;
 import merese.answer.pull.Pull.Item;
 import merese.answer.pull.Pull.Opening;
+import merese.answer.pull.PullWords;
 
 /** Lays out what to take, for a screen of any width. */
 final class PullText {
@@ -90,7 +91,9 @@ final class PullText {
     }
     item.flag().ifPresent(why -> columns.line("⚠ not on your shelf: " + why));
     PullWords.copy(item).ifPresent(columns::line);
-    PullWords.slips(item).forEach(columns::line);
+    for (PullWords.Slip slip : PullWords.slips(item)) {
+      columns.line(slip.what() + " " + Wrap.together("(" + slip.numbered() + ")"));
+    }
   }
 
   private void notAtHand(List<Item> items) {

@@ -14,6 +14,8 @@ import merese.answer.ReadingListQuestion;
 import merese.answer.ReadingListQuestion.Arrangement;
 import merese.answer.ReadingLists;
 import merese.answer.Script;
+import merese.answer.written.Breaking;
+import merese.answer.written.ListForm;
 import merese.citation.Citations;
 import merese.shelf.Shelf;
 
@@ -78,9 +80,7 @@ final class ReadingListCommand extends LibraryCommand {
           new ReadingListQuestion(features, arrangement, consulted.isSet(), read);
       ReadingList list = shelf.ask(s -> ReadingLists.answer(s, question, citations, form.output()));
       String text =
-          fit.value().isPresent()
-              ? fitted(list, fit.value().get())
-              : form.write(list, context().screen(), file.value().isPresent());
+          fit.value().isPresent() ? fitted(list, fit.value().get()) : form.write(list, breaking());
       if (file.value().isPresent()) {
         write(text, context().resolve(file.value().get()));
       } else {
@@ -89,6 +89,13 @@ final class ReadingListCommand extends LibraryCommand {
       read.ifPresent(s -> s.remarks().forEach(context().err()::println));
       return list.isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
+  }
+
+  /** A file is not wrapped. */
+  private Breaking breaking() {
+    return file.value().isPresent()
+        ? Breaking.NONE
+        : new ScreenBreaking(context().screen().width());
   }
 
   private String fitted(ReadingList list, int limit) {

@@ -2,6 +2,7 @@ package merese.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import merese.answer.written.Harmless;
 
 /**
  * Breaks a text into lines at its spaces. Columns are counted as a terminal shows them: a combining
@@ -23,25 +24,9 @@ final class Wrap {
     return words.replace(GLUE, ' ');
   }
 
-  /**
-   * The words with a mark in the place of what would steer a terminal or turn the direction of
-   * writing, since what a library holds may come from anywhere.
-   */
+  /** The words without what would steer a terminal. */
   static String harmless(String words) {
-    StringBuilder clean = null;
-    for (int i = 0; i < words.length(); i++) {
-      if (steers(words.charAt(i))) {
-        clean = clean == null ? new StringBuilder(words) : clean;
-        clean.setCharAt(i, '\uFFFD');
-      }
-    }
-    return clean == null ? words : clean.toString();
-  }
-
-  private static boolean steers(char c) {
-    boolean control = (c < ' ' && c != '\n' && c != '\t') || (c >= 0x7F && c < 0xA0);
-    boolean direction = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
-    return control || direction;
+    return Harmless.words(words);
   }
 
   /**

@@ -14,6 +14,9 @@ import merese.desk.shelf.RemovePage;
 import merese.desk.shelf.ShelfPage;
 import merese.desk.shelf.SourcePage;
 import merese.desk.vocabulary.VocabularyPages;
+import merese.desk.list.ReadingListPage;
+import merese.desk.list.PullPage;
+import merese.desk.list.ShowPage;
 import merese.desk.web.Page;
 import merese.desk.web.Site;
 import merese.desk.web.Studio;
@@ -25,6 +28,9 @@ public final class Desk implements Closeable {
 
   private static final int MOST_UPLOADED_MB = 65;
   private static final int PORTS_TRIED = 50;
+
+  /** In bytes, with the headers, which name the address again: a script stands in it whole. */
+  private static final int LONGEST_ADDRESS = 1 << 20;
 
   private final Studio studio;
   private final Javalin server;
@@ -44,7 +50,10 @@ public final class Desk implements Closeable {
         new EditPage(site),
         new RemovePage(site),
         new JoinPage(site),
-        new VocabularyPages(site));
+        new VocabularyPages(site),
+        new ReadingListPage(site),
+        new PullPage(site),
+        new ShowPage(site));
   }
 
   /**
@@ -81,7 +90,11 @@ public final class Desk implements Closeable {
     config.jetty.multipartConfig.maxFileSize(MOST_UPLOADED_MB, SizeUnit.MB);
     config.jetty.multipartConfig.maxTotalRequestSize(MOST_UPLOADED_MB + 1, SizeUnit.MB);
     config.jetty.multipartConfig.maxInMemoryFileSize(MOST_UPLOADED_MB, SizeUnit.MB);
-    config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+    config.jetty.modifyHttpConfiguration(
+        http -> {
+          http.setSendServerVersion(false);
+          http.setRequestHeaderSize(LONGEST_ADDRESS);
+        });
     studio.addTo(config.routes, (long) (MOST_UPLOADED_MB + 1) << 20);
     for (Page page : pages(studio.site())) {
       page.addTo(config.routes);

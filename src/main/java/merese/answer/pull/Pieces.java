@@ -11,7 +11,7 @@ import merese.shelf.Shelf;
 
 /** The user's own pieces: the part to point at, and how to turn the piece. */
 final class Pieces {
-  private static final String PHOTO = "photo ";
+  static final String PHOTO = "photo ";
 
   private Pieces() {}
 

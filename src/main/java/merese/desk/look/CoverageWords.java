@@ -49,7 +49,14 @@ public final class CoverageWords {
 
   /** Which two are told apart, as far as it is not plain from the heading. */
   public static String between(Section section, HowToTell pair) {
-    return pair.concept().id().equals(section.heading().id())
+    return between(section.heading().id(), pair);
+  }
+
+  /**
+   * @param heading the id of the concept that stands above
+   */
+  public static String between(String heading, HowToTell pair) {
+    return pair.concept().id().equals(heading)
         ? pair.other().label()
         : pair.concept().label() + " and " + pair.other().label();
   }

@@ -1,4 +1,4 @@
-package merese.cli;
+package merese.answer.written;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -10,53 +10,55 @@ import merese.answer.ReadingList.Item;
 import merese.citation.Output;
 
 /** What a reading list is written as. */
-enum ListForm {
+public enum ListForm {
   TEXT(Output.TEXT) {
     @Override
-    String write(ReadingList list, Screen screen, boolean toFile) {
-      int width = toFile ? Integer.MAX_VALUE : screen.width();
+    public String write(ReadingList list, Breaking breaking) {
       StringBuilder text = new StringBuilder();
       for (Chapter chapter : list.chapters()) {
-        chapter.heading().ifPresent(h -> text.append(Wrap.text(h, width)).append("\n\n"));
-        items(text, chapter.items(), width);
-        chapter.why().ifPresent(w -> text.append(Wrap.text(w, width)).append('\n'));
+        chapter.heading().ifPresent(h -> text.append(plain(breaking, h)).append("\n\n"));
+        items(text, chapter.items(), breaking);
+        chapter.why().ifPresent(w -> text.append(plain(breaking, w)).append('\n'));
         text.append('\n');
       }
       if (!list.consulted().isEmpty()) {
         text.append(CONSULTED).append("\n\n");
-        items(text, list.consulted(), width);
+        items(text, list.consulted(), breaking);
         text.append('\n');
       }
       if (!list.pieces().isEmpty()) {
         text.append(PIECES).append("\n\n");
         for (String piece : list.pieces()) {
-          Wrap.lines(piece, width, "   ", "   ").forEach(l -> text.append(l).append('\n'));
+          breaking.lines(piece, "   ", "   ").forEach(l -> text.append(l).append('\n'));
         }
         text.append('\n');
       }
       for (String line : ending(list)) {
-        text.append(Wrap.text(line, width)).append('\n');
+        text.append(plain(breaking, line)).append('\n');
       }
       return text.toString();
     }
 
-    private void items(StringBuilder text, List<Item> items, int width) {
+    private void items(StringBuilder text, List<Item> items, Breaking breaking) {
       int digits = String.valueOf(items.size()).length();
       for (int i = 0; i < items.size(); i++) {
         String number = String.valueOf(i + 1);
         String lead = " ".repeat(digits - number.length()) + number + ". ";
         for (String line :
-            Wrap.lines(
-                Labels.together(items.get(i).citation()), width, lead, " ".repeat(lead.length()))) {
+            breaking.citation(items.get(i).citation(), lead, " ".repeat(lead.length()))) {
           text.append(line).append('\n');
         }
       }
+    }
+
+    private String plain(Breaking breaking, String words) {
+      return String.join("\n", breaking.lines(words, "", ""));
     }
   },
 
   MARKDOWN(Output.MARKDOWN) {
     @Override
-    String write(ReadingList list, Screen screen, boolean toFile) {
+    public String write(ReadingList list, Breaking breaking) {
       StringBuilder text = new StringBuilder("# Reading list\n\n");
       for (Chapter chapter : list.chapters()) {
         chapter
@@ -88,7 +90,7 @@ enum ListForm {
 
   HTML(Output.HTML) {
     @Override
-    String write(ReadingList list, Screen screen, boolean toFile) {
+    public String write(ReadingList list, Breaking breaking) {
       StringBuilder text = new StringBuilder(HTML_START);
       for (Chapter chapter : list.chapters()) {
         chapter.heading().ifPresent(h -> heading(text, h));
@@ -152,7 +154,8 @@ enum ListForm {
     this.output = output;
   }
 
-  static Optional<ListForm> named(String name) {
+  /** The form of this name, as {@code --as} calls it. */
+  public static Optional<ListForm> named(String name) {
     for (ListForm form : values()) {
       if (form.name().toLowerCase(Locale.ROOT).equals(name)) {
         return Optional.of(form);
@@ -161,16 +164,17 @@ enum ListForm {
     return Optional.empty();
   }
 
-  Output output() {
+  /** The mark-up that the list's citations must have. */
+  public Output output() {
     return output;
   }
 
   /**
    * The whole list, with a newline at the end.
    *
-   * @param toFile whether a file is written, which is not wrapped
+   * @param breaking how lines of plain text are broken; nothing to the other forms
    */
-  abstract String write(ReadingList list, Screen screen, boolean toFile);
+  public abstract String write(ReadingList list, Breaking breaking);
 
   private static List<String> ending(ReadingList list) {
     List<String> lines = new ArrayList<>(list.remarks());

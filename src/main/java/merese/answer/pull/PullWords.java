@@ -1,4 +1,4 @@
-package merese.cli;
+package merese.answer.pull;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,37 +7,36 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import merese.answer.Coverage.ConceptLine;
-import merese.answer.pull.Pull;
 import merese.answer.pull.Pull.Instead;
 import merese.answer.pull.Pull.Item;
 import merese.answer.pull.Pull.Opening;
 import merese.model.Locator;
 
-/** The words that a list of what to take has on a screen and on paper alike. */
-final class PullWords {
+/** The words that a list of what to take has on a screen, on paper and at the desk alike. */
+public final class PullWords {
   private PullWords() {}
 
-  static String heading(Pull answer, boolean byShelf) {
+  public static String heading(Pull answer, boolean byShelf) {
     return byShelf
         ? "As they stand on the shelf"
         : answer.fromScript() ? "In the order of the script" : "In the order of need";
   }
 
-  static String nothing(Pull answer) {
+  public static String nothing(Pull answer) {
     return answer.fromScript()
         ? "The script names no source, object or term, or no source covers them."
         : "No source in this library covers it, and no piece shows it.";
   }
 
   /** Where it stands, without its holder: "A1", "cabinet 2, shelf 1". */
-  static String mark(Item item) {
+  public static String mark(Item item) {
     return item.stand()
         .mark()
         .orElse(item.piece().isPresent() ? "place not recorded" : "no shelf-mark");
   }
 
   /** Which copy it is, with what to know of it; empty for a piece and for what is online. */
-  static Optional<String> copy(Item item) {
+  public static Optional<String> copy(Item item) {
     String remark = item.remark().orElse("");
     if (item.stand().copy().isEmpty()) {
       return item.remark();
@@ -47,27 +46,29 @@ final class PullWords {
   }
 
   /** Where it stands: "A1", "at Osmere Museum Library, G 748 N", "online, https://…". */
-  static String stand(Item item) {
+  public static String stand(Item item) {
     String before =
-        item.stand().online() ? "online, " : Page.given("at ", item.stand().holder(), ", ");
+        item.stand().online()
+            ? "online, "
+            : item.stand().holder().map(holder -> "at " + holder + ", ").orElse("");
     return before + mark(item);
   }
 
   /** What the things standing together stand under: one's own shelves, the web, or a holder. */
-  static String place(Item item) {
+  public static String place(Item item) {
     return item.stand().online()
         ? "Online"
         : item.stand().holder().map(holder -> "At " + holder).orElse("Your own shelves");
   }
 
-  static String name(Item item) {
+  public static String name(Item item) {
     return item.piece().isPresent()
         ? "my piece " + item.name() + ", " + item.title()
         : item.name() + ", " + item.title();
   }
 
   /** "3", or "3, 7" where a place is needed again. */
-  static String numbers(List<Integer> needs) {
+  public static String numbers(List<Integer> needs) {
     List<String> words = new ArrayList<>();
     for (Integer need : new TreeSet<>(needs)) {
       words.add(need.toString());
@@ -76,12 +77,12 @@ final class PullWords {
   }
 
   /** "no. 3", "nos 3, 7". */
-  static String numbered(List<Integer> needs) {
+  public static String numbered(List<Integer> needs) {
     return (needs.size() == 1 ? "no. " : "nos ") + numbers(needs);
   }
 
   /** "slip at p. 40", or for a film "start at 03:15". */
-  static Optional<String> slip(Opening opening) {
+  public static Optional<String> slip(Opening opening) {
     if (opening.slips().isEmpty()) {
       return Optional.empty();
     }
@@ -91,9 +92,14 @@ final class PullWords {
   }
 
   /**
-   * The slips for a book, or what to show of a piece, each with its numbers in the list of need.
+   * A slip for a book, or what to show of a piece.
+   *
+   * @param numbered which of the list of need it is for: "no. 3"
    */
-  static List<String> slips(Item item) {
+  public record Slip(String what, String numbered) {}
+
+  /** The slips for a book, or what to show of a piece, each once. */
+  public static List<Slip> slips(Item item) {
     Map<String, List<Integer>> slips = new LinkedHashMap<>();
     for (Opening opening : item.openings()) {
       String what =
@@ -102,14 +108,13 @@ final class PullWords {
               .orElse(item.piece().isPresent() ? "the piece" : "the book as a whole");
       slips.computeIfAbsent(what, w -> new ArrayList<>()).addAll(opening.needs());
     }
-    List<String> lines = new ArrayList<>();
-    slips.forEach(
-        (what, needs) -> lines.add(what + " " + Wrap.together("(" + numbered(needs) + ")")));
-    return lines;
+    List<Slip> all = new ArrayList<>();
+    slips.forEach((what, needs) -> all.add(new Slip(what, numbered(needs))));
+    return all;
   }
 
   /** The place and what is to be seen there. */
-  static String place(Opening opening) {
+  public static String place(Opening opening) {
     StringBuilder words = new StringBuilder();
     if (opening.locator().isPresent()) {
       words.append(opening.locator().get().withExceptionsApplied());
@@ -135,14 +140,14 @@ final class PullWords {
   }
 
   /** What else to know of an opening, a line each. */
-  static List<String> details(Opening opening) {
+  public static List<String> details(Opening opening) {
     List<String> lines = new ArrayList<>();
     opening.pointAt().ifPresent(what -> lines.add("point at: " + what));
     if (opening.others().isPresent()) {
       Pull.Others others = opening.others().get();
       lines.add(
           "beside "
-              + Page.many(others.count(), "other piece")
+              + (others.count() + (others.count() == 1 ? " other piece" : " other pieces"))
               + " there"
               + (others.called().isEmpty()
                   ? ""
@@ -160,12 +165,12 @@ final class PullWords {
     return lines;
   }
 
-  static String say(Opening opening) {
+  public static String say(Opening opening) {
     return "say: “" + opening.spoken() + "”";
   }
 
   /** What to take instead; only of an opening of what is not at hand. */
-  static String instead(Opening opening) {
+  public static String instead(Opening opening) {
     if (opening.instead().isEmpty()) {
       return opening.concepts().isEmpty()
           ? "instead: no note says what is there"
@@ -174,7 +179,7 @@ final class PullWords {
     Instead other = opening.instead().get();
     return "instead: "
         + other.source().reference()
-        + Page.given(", ", other.locator(), "")
+        + other.locator().map(place -> ", " + place).orElse("")
         + (other.samePicture() ? " (the same picture)" : "")
         + ", "
         + numbered(other.needs());
