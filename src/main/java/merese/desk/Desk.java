@@ -28,7 +28,12 @@ public final class Desk implements Closeable {
 
   /** All pages. A new one is a line here. */
   private static List<Page> pages(Site site) {
-    return List.of(new merese.desk.look.LookUpPage(site));
+    return List.of(
+        new merese.desk.look.LookUpPage(site),
+        new merese.desk.chart.ConcordancePage(site),
+        new merese.desk.chart.TimelinePage(site),
+        new merese.desk.chart.WordsPage(site),
+        new merese.desk.chart.WitnessesPage(site));
   }
 
   /**
