@@ -73,12 +73,12 @@
     }));
     const small = canvas.clientWidth < NARROW;
     const size = 28;
-    const left = Math.min(small ? 130 : 240,
+    const left = Math.min(small ? Math.max(130, Math.min(240, canvas.clientWidth - concepts.length * size - 90)) : 240,
       20 + d3.max(rows, (row) => measure(row.reference)));
     const slant = Math.PI / 3.2;
     const longest = Math.min(220, d3.max(concepts, (each) => measure(each)));
-    const top = Math.ceil(longest * Math.sin(slant)) + 24;
-    const right = Math.ceil(longest * Math.cos(slant)) + 12;
+    const top = Math.ceil(longest * Math.sin(slant)) + 30;
+    const right = Math.ceil(longest * Math.cos(slant)) + 28;
     const width = left + concepts.length * size + right;
     const svg = svgOf(width, top + rows.length * size + 8,
       "Concordance: " + table.caption.textContent,

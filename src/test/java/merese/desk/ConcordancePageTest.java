@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ConcordancePageTest {
-  /** Why notes stand apart, in words of the page. */
-  private static final Set<String> IN_OTHER_WORDS = Set.of("apart/why");
+  /** Why notes stand apart, and why there is no number, in words of the page. */
+  private static final Set<String> IN_OTHER_WORDS = Set.of("apart/why", "agreement/lack");
 
   @TempDir private static Path home;
   private static RunningDesk desk;
@@ -41,7 +41,7 @@ class ConcordancePageTest {
         "term=bladed+ring&term=annulated+ring&term=set+of+three+rings",
         "term=ring-bladed&concept=foot-folded",
         "terms=stopper",
-        "term=finish"
+        "concept=trail-chain"
       })
   void saysAllThatTheAnswerHolds(String question) throws Exception {
     Document page = desk.get("/concordance?" + question).page();
@@ -58,6 +58,24 @@ class ConcordancePageTest {
       assertEquals(2, row.select("td[data-stand][data-href]").size(), row.attr("data-row"));
     }
     assertEquals("PICTURED", page.selectFirst("#quenby-1926--ring-bladed").attr("data-stand"));
+  }
+
+  @Test
+  void whoWasLookedThroughIsAsTheCoverageHasIt() throws Exception {
+    Document page = desk.get("/concordance?term=ring-bladed").page();
+    var coverage = desk.get("/?concept=ring-bladed&as=json").json();
+    assertFalse(coverage.path("checked").isEmpty());
+    for (var checked : coverage.path("checked")) {
+      String key = checked.path("source").path("key").asText();
+      var cell = page.selectFirst("[data-row=" + key + "] td");
+      assertEquals("CHECKED", cell.attr("data-stand"), key);
+    }
+    for (var not : coverage.path("notChecked")) {
+      String key = not.path("source").path("key").asText();
+      var cell = page.selectFirst("[data-row=" + key + "] td");
+      boolean listed = !page.select("#not-checked a[href=/shelf/" + key + "]").isEmpty();
+      assertTrue(listed || cell.attr("data-stand").equals("NOT_CHECKED"), key);
+    }
   }
 
   @Test

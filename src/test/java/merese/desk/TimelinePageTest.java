@@ -43,7 +43,7 @@ class TimelinePageTest {
         "term=opaque+twist&year=1765",
         "term=bladed+ring&place=Ireland",
         "term=target+stopper&concept=ring-bladed&year=1790..1800",
-        "term=cane+handle"
+        "concept=trail-chain"
       })
   void saysAllThatTheAnswerHolds(String question) throws Exception {
     Document page = desk.get("/timeline?" + question).page();

@@ -39,7 +39,7 @@ class WitnessesPageTest {
         "term=folded+foot",
         "concept=ring-bladed",
         "term=target+stopper&term=folded+foot",
-        "term=cane+handle"
+        "concept=trail-chain"
       })
   void saysAllThatTheAnswerHolds(String question) throws Exception {
     Document page = desk.get("/witnesses?" + question).page();

@@ -65,16 +65,17 @@ final class StandingsMaker {
 
   /** Which of the concepts asked about a passage is of; of an open word, what it may mean. */
   private Set<String> concerned(Passage passage) {
-    Set<String> concerned = new LinkedHashSet<>();
+    Set<String> meant = new LinkedHashSet<>();
     if (passage.concept().isPresent()) {
-      String id = passage.concept().get().id();
-      for (Heading asked : concepts) {
-        if (thesaurus.covers(asked.id(), id)) {
-          concerned.add(asked.id());
-        }
-      }
+      meant.add(passage.concept().get().id());
     } else {
-      shelf.meanings(passage.printed()).values().forEach(concerned::addAll);
+      shelf.meanings(passage.printed()).values().forEach(meant::addAll);
+    }
+    Set<String> concerned = new LinkedHashSet<>();
+    for (Heading asked : concepts) {
+      if (meant.stream().anyMatch(id -> thesaurus.covers(asked.id(), id))) {
+        concerned.add(asked.id());
+      }
     }
     return concerned;
   }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
+import merese.answer.Coverage.ConceptLine;
 import merese.answer.Coverage.SourceLine;
 import merese.answer.claims.ClaimWords;
+import merese.answer.claims.ClaimsAnswer.Sense;
 import merese.answer.claims.ClaimsAnswer.YearSpan;
 import merese.answer.concordance.Concordance.Safety;
 import merese.answer.concordance.Concordance.Why;
@@ -35,6 +37,25 @@ public final class ChartWords {
       case NOT_CERTAIN -> "Not certain: left open, or seen used for something else";
       case SAFE -> "Safe: one meaning in this library";
     };
+  }
+
+  /** How a claim ties a feature to a place, before the place's name. */
+  public static String sense(Sense sense) {
+    return switch (sense) {
+      case PLAIN -> "of";
+      case ONLY -> "only of";
+      case MAINLY -> "mainly of";
+      case HEDGED -> "perhaps of";
+      case STYLE -> "of, or in the style of,";
+      case FOUND -> "found in";
+      case DENIED -> "not only of";
+    };
+  }
+
+  public static String ids(List<ConceptLine> concepts) {
+    List<String> ids = new ArrayList<>();
+    concepts.forEach(concept -> ids.add(concept.id()));
+    return String.join(" ", ids);
   }
 
   /** Years as an EDTF interval: "1767/1799", "1780/.." without an end, "/1799" start unknown. */
