@@ -5,7 +5,7 @@ import java.util.List;
 import merese.answer.Coverage.ExperienceLine;
 import merese.answer.Coverage.Heading;
 import merese.answer.Coverage.SourceLine;
-import merese.answer.CoverageQuestion.Years;
+import merese.answer.claims.ClaimTitles;
 import merese.answer.claims.ClaimsAnswer;
 import merese.answer.claims.ClaimsAnswer.Contradiction;
 import merese.answer.claims.ClaimsAnswer.Contradictions;
@@ -14,7 +14,6 @@ import merese.answer.claims.ClaimsAnswer.Group;
 import merese.answer.claims.ClaimsAnswer.OfKind;
 import merese.answer.claims.ClaimsAnswer.Row;
 import merese.answer.claims.ClaimsAnswer.Section;
-import merese.answer.claims.ClaimsAnswer.Standing;
 import merese.answer.claims.ClaimsQuestion;
 import merese.model.Claim;
 
@@ -24,11 +23,11 @@ final class ClaimsText {
   private static final int WIDEST_REFERENCE = 26;
 
   private final Page page;
-  private final ClaimsQuestion question;
+  private final ClaimTitles titles;
 
   ClaimsText(Page page, ClaimsQuestion question) {
     this.page = page;
-    this.question = question;
+    this.titles = new ClaimTitles(question);
   }
 
   void print(ClaimsAnswer answer) {
@@ -93,11 +92,11 @@ final class ClaimsText {
 
   private void kind(OfKind kind) {
     for (Group group : kind.groups()) {
-      rows(title(kind.kind(), group.standing()), group.rows(), false);
+      rows(titles.of(kind.kind(), group.standing()), group.rows(), false);
     }
     boolean asked = kind.kind() == Claim.Kind.DATE || kind.kind() == Claim.Kind.PLACE;
     if (!kind.silent().isEmpty() && (asked || kind.kind() == Claim.Kind.METHOD)) {
-      page.heading("Silent: " + silence(kind.kind()));
+      page.heading("Silent: " + ClaimTitles.silence(kind.kind()));
       page.hanging(INDENT, references(kind.silent()));
       page.blank();
     }
@@ -204,50 +203,5 @@ final class ClaimsText {
       names.add(Wrap.together(source.reference()));
     }
     return String.join("; ", names);
-  }
-
-  private String title(Claim.Kind kind, Standing standing) {
-    boolean byYear = kind == Claim.Kind.DATE && question.years().isPresent();
-    String asked = byYear ? years() : question.place().orElse("");
-    return switch (standing) {
-      case CLAIMED -> plural(kind);
-      case SUPPORTS -> "Supports " + asked;
-      case BORDERLINE -> "Borderline for " + asked;
-      case DOES_NOT ->
-          kind == Claim.Kind.DATE ? "Does not support " + asked : "Names another place";
-      case DATES_SOMETHING_ELSE -> "Dates something else than the making";
-      case NOT_READ -> kind == Claim.Kind.DATE ? "Date not read, so not sorted" : "Not sorted";
-    };
-  }
-
-  private String years() {
-    Years years = question.years().orElseThrow();
-    if (years.from().equals(years.to())) {
-      return String.valueOf(years.from().getAsInt());
-    } else if (years.from().isEmpty()) {
-      return "years up to " + years.to().getAsInt();
-    }
-    return years.to().isEmpty()
-        ? "years from " + years.from().getAsInt()
-        : years.from().getAsInt() + "–" + years.to().getAsInt();
-  }
-
-  private static String plural(Claim.Kind kind) {
-    return switch (kind) {
-      case DATE -> "Dates";
-      case PLACE -> "Places";
-      case MAKER -> "Makers";
-      case METHOD -> "Methods";
-      case FREQUENCY -> "How frequent";
-      case COPY_WARNING -> "Copies";
-    };
-  }
-
-  private static String silence(Claim.Kind kind) {
-    return switch (kind) {
-      case DATE -> "cover it without dating it";
-      case PLACE -> "cover it without placing it";
-      default -> "do not state the method";
-    };
   }
 }

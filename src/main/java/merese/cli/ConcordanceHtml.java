@@ -43,7 +43,7 @@ final class ConcordanceHtml {
     String title = "Concordance: " + String.join("; ", answer.asked());
     ConcordanceHtml form = new ConcordanceHtml();
     form.element("h1", title);
-    form.element("p", ConcordanceNotes.count(answer));
+    form.element("p", answer.counted());
     if (!answer.rows().isEmpty()) {
       form.element("p", ConcordanceNotes.legend(answer));
       form.tables(ConcordanceTable.of(answer));

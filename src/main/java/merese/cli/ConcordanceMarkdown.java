@@ -15,7 +15,7 @@ final class ConcordanceMarkdown {
         .append("# Concordance: ")
         .append(text(String.join("; ", answer.asked())))
         .append("\n\n");
-    form.paragraph(ConcordanceNotes.count(answer));
+    form.paragraph(answer.counted());
     if (!answer.rows().isEmpty()) {
       form.paragraph(ConcordanceNotes.legend(answer));
       form.table(ConcordanceTable.of(answer));

@@ -6,6 +6,7 @@ import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Heading;
 import merese.answer.Coverage.Passage;
 import merese.answer.Coverage.SourceLine;
+import merese.answer.concordance.AgreementWords;
 import merese.answer.concordance.Concordance;
 import merese.answer.concordance.Concordance.Apart;
 import merese.answer.concordance.Concordance.Folded;
@@ -33,21 +34,6 @@ final class ConcordanceNotes {
       AgreementWords.of(answer.agreement()).forEach(s -> notes.add(Block.text(s)));
     }
     return notes.blocks;
-  }
-
-  /** What is counted, in one line. */
-  static String count(Concordance answer) {
-    if (answer.rows().isEmpty()) {
-      return "No source in this library has "
-          + (answer.without().size() == 1 ? "it." : "any of these.");
-    }
-    long independent = answer.rows().stream().filter(Concordance.Row::independent).count();
-    String works = independent == answer.rows().size() ? "" : " (" + independent + " independent)";
-    return Page.many(answer.rows().size(), "source")
-        + works
-        + " and "
-        + Page.many(answer.concepts().size(), "concept")
-        + ".";
   }
 
   static String legend(Concordance answer) {

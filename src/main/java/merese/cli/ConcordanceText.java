@@ -18,7 +18,7 @@ final class ConcordanceText {
 
   void print(Concordance answer) {
     page.heading("Concordance: " + String.join("; ", answer.asked()));
-    page.text(ConcordanceNotes.count(answer));
+    page.text(answer.counted());
     if (!answer.rows().isEmpty()) {
       page.text(ConcordanceNotes.legend(answer));
       table(ConcordanceTable.of(answer));

@@ -41,7 +41,7 @@ final class WitnessesText {
     page.blank();
     Heading heading = section.heading();
     page.heading(EntryText.label(heading));
-    page.text(count(section));
+    page.text(section.counted());
     page.blank();
     int wide = width(section);
     int digits = String.valueOf(section.witnesses().size()).length();
@@ -63,24 +63,6 @@ final class WitnessesText {
     }
   }
 
-  private static String count(Section section) {
-    int folded = section.sources() - section.independent();
-    if (section.sources() == 0) {
-      return "No source in this library covers it.";
-    } else if (folded == 0) {
-      return section.sources() == 1
-          ? "1 source covers it."
-          : section.sources() + " sources cover it; nothing recorded makes one follow another.";
-    }
-    return section.sources()
-        + " sources cover it; "
-        + section.independent()
-        + (section.independent() == 1 ? " speaks" : " speak")
-        + " independently, and "
-        + folded
-        + (folded == 1 ? " follows another." : " follow another.");
-  }
-
   private void witness(String lead, Witness witness, int wide) {
     entry.print(lead, witness.first(), wide, Group.COUNTED);
     String indent = " ".repeat(Wrap.columns(lead)) + "+ ";
@@ -92,32 +74,7 @@ final class WitnessesText {
 
   /** The steps that lead from a source to its witness, as a sentence without a full stop. */
   static String why(List<Dependence> steps) {
-    List<String> words = new ArrayList<>();
-    for (Dependence step : steps) {
-      words.add(
-          (words.isEmpty() ? "" : step.kind() == Dependence.Kind.SAME_ORIGIN ? "" : "which ")
-              + said(step.kind())
-              + " "
-              + Wrap.together(step.reference())
-              + Page.given(": ", step.evidence().map(Labels::together), "")
-              + Page.given("; new in it: ", step.newMatter(), ""));
-    }
-    return String.join("; ", words);
-  }
-
-  private static String said(Dependence.Kind kind) {
-    return switch (kind) {
-      case REVISED -> "is a revised edition of";
-      case REPRINT -> "is a reprint of";
-      case FACSIMILE -> "is a facsimile of";
-      case TRANSLATION -> "is a translation of";
-      case TWIN -> "is the twin, published elsewhere, of";
-      case OTHER_EDITION -> "is another edition of";
-      case REPEATS -> "repeats";
-      case SAME_WORK_ABROAD -> "is, under another title, the same work as";
-      case SAME_ORIGIN -> "so does";
-      case SAME_PICTURE -> "has only the picture of";
-    };
+    return Dependence.sentence(steps, Wrap::together, Labels::together);
   }
 
   private void pictures(List<SharedPicture> pictures) {

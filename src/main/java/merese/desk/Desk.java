@@ -17,6 +17,10 @@ import merese.desk.vocabulary.VocabularyPages;
 import merese.desk.list.ReadingListPage;
 import merese.desk.list.PullPage;
 import merese.desk.list.ShowPage;
+import merese.desk.chart.ConcordancePage;
+import merese.desk.chart.TimelinePage;
+import merese.desk.chart.WordsPage;
+import merese.desk.chart.WitnessesPage;
 import merese.desk.web.Page;
 import merese.desk.web.Site;
 import merese.desk.web.Studio;
@@ -53,7 +57,11 @@ public final class Desk implements Closeable {
         new VocabularyPages(site),
         new ReadingListPage(site),
         new PullPage(site),
-        new ShowPage(site));
+        new ShowPage(site),
+        new ConcordancePage(site),
+        new TimelinePage(site),
+        new WordsPage(site),
+        new WitnessesPage(site));
   }
 
   /**

@@ -35,6 +35,20 @@ public record Concordance(
     List<Word> words,
     Agreement agreement) {
 
+  /** What is counted, in one line. */
+  public String counted() {
+    if (rows.isEmpty()) {
+      return "No source in this library has " + (without.size() == 1 ? "it." : "any of these.");
+    }
+    long independent = rows.stream().filter(Row::independent).count();
+    String works = independent == rows.size() ? "" : " (" + independent + " independent)";
+    return many(rows.size(), "source") + works + " and " + many(concepts.size(), "concept") + ".";
+  }
+
+  private static String many(int number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
+  }
+
   /**
    * What one source calls the concepts.
    *

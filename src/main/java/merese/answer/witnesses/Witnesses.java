@@ -33,7 +33,26 @@ public record Witnesses(List<Section> sections) {
       List<SharedPicture> pictures,
       List<Mention> borrowings,
       List<Mention> citations,
-      List<Entry> ownWorks) {}
+      List<Entry> ownWorks) {
+    /** How many speak for themselves, in a sentence. */
+    public String counted() {
+      int folded = sources - independent;
+      if (sources == 0) {
+        return "No source in this library covers it.";
+      } else if (folded == 0) {
+        return sources == 1
+            ? "1 source covers it."
+            : sources + " sources cover it; nothing recorded makes one follow another.";
+      }
+      return sources
+          + " sources cover it; "
+          + independent
+          + (independent == 1 ? " speaks" : " speak")
+          + " independently, and "
+          + folded
+          + (folded == 1 ? " follows another." : " follow another.");
+    }
+  }
 
   /**
    * A source that speaks for itself, with those that say what they do after it.

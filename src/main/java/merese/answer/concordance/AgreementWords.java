@@ -1,4 +1,4 @@
-package merese.cli;
+package merese.answer.concordance;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,11 +7,11 @@ import merese.answer.concordance.Concordance.Degree;
 import merese.answer.concordance.Concordance.Lack;
 
 /** Says what a measure of agreement means, or why there is none. */
-final class AgreementWords {
+public final class AgreementWords {
   private AgreementWords() {}
 
   /** One paragraph each. */
-  static List<String> of(Agreement agreement) {
+  public static List<String> of(Agreement agreement) {
     List<String> said = new ArrayList<>();
     if (agreement.lack().isPresent()) {
       said.add("No number can be given: " + lack(agreement.lack().get(), agreement));
@@ -22,11 +22,11 @@ final class AgreementWords {
         "Krippendorff's alpha (nominal) is "
             + decimal(alpha)
             + ". It rests on "
-            + Page.many(agreement.words(), "word")
+            + many(agreement.words(), "word")
             + ": those of "
-            + Page.many(agreement.works(), "independent work")
+            + many(agreement.works(), "independent work")
             + " for "
-            + Page.many(agreement.concepts(), "concept")
+            + many(agreement.concepts(), "concept")
             + " that two or more of them name, one word for each work and concept.");
     said.add(
         "1 would mean that all who name a thing use the same word for it; 0, that they do so no"
@@ -41,6 +41,10 @@ final class AgreementWords {
                 + "."
             : "It hangs on a single work, without which there would be no number: it says little.");
     return said;
+  }
+
+  private static String many(int number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
   }
 
   private static String degree(Degree degree) {
@@ -71,7 +75,7 @@ final class AgreementWords {
   }
 
   /** To two places. */
-  static String decimal(double value) {
+  public static String decimal(double value) {
     long hundredths = Math.round(Math.abs(value) * 100);
     String sign = value < 0 && hundredths > 0 ? "−" : "";
     String rest = String.valueOf(hundredths % 100);
