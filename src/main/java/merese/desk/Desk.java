@@ -28,7 +28,10 @@ public final class Desk implements Closeable {
 
   /** All pages. A new one is a line here. */
   private static List<Page> pages(Site site) {
-    return List.of(new merese.desk.look.LookUpPage(site));
+    return List.of(
+        new merese.desk.look.LookUpPage(site),
+        new merese.desk.note.ChangesPage(site),
+        new merese.desk.note.CheckPage(site));
   }
 
   /**
