@@ -69,9 +69,11 @@ public record PictureCopy(byte[] bytes, String ending, int width, int height) {
   }
 
   /**
+   * The same of a file that is in memory.
+   *
    * @param name what the file is called, for messages
    */
-  static PictureCopy of(byte[] original, String name) {
+  public static PictureCopy of(byte[] original, String name) {
     if (original.length == 0) {
       throw new UnreadableException(name, "the file is empty", "copy it from the camera again");
     }
