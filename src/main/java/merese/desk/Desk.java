@@ -30,6 +30,9 @@ public final class Desk implements Closeable {
   private static List<Page> pages(Site site) {
     return List.of(
         new merese.desk.look.LookUpPage(site),
+        new merese.desk.note.NotePage(site),
+        new merese.desk.note.HeadingsPage(site),
+        new merese.desk.note.LookedPage(site),
         new merese.desk.note.ChangesPage(site),
         new merese.desk.note.CheckPage(site));
   }

@@ -77,6 +77,14 @@ public final class Sitting {
     seen.ifPresent(all -> pages.addAll(all.members()));
   }
 
+  /** Another that has the same page open and has seen the same pages. */
+  public Sitting copy() {
+    Sitting other = new Sitting(shelf, source, clock);
+    other.page = page;
+    other.pages.addAll(pages);
+    return other;
+  }
+
   /** What a sitting took back. */
   public record TakenBack(Taken taken, boolean already) {}
 
