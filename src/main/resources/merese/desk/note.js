@@ -80,6 +80,9 @@
   };
   field("source").addEventListener("change", follow);
   field("at").addEventListener("change", follow);
+  if (!beside.querySelector(".beside-inner")) {
+    follow(); // what was typed before, and kept, names a source
+  }
 
   // --- The keys that turn the page. ---
   form.addEventListener("keydown", (event) => {
@@ -104,5 +107,9 @@
   });
 
   // --- What was wrong is what is seen first. ---
-  document.querySelector("[aria-invalid=true]")?.focus();
+  const wrong = document.querySelector("[aria-invalid=true]") ||
+    (form.hasAttribute("data-refused") && document.querySelector("#problem[tabindex]"));
+  if (wrong) {
+    wrong.focus();
+  }
 })();

@@ -151,7 +151,8 @@ class LookedPageTest {
     Document form = desk.get(finish).page();
     assertEquals(SOURCE, form.selectFirst("[name=source]").val());
     assertEquals("pp. 141–142", form.selectFirst("[name=extent]").val());
-    assertEquals("neck treatment", form.selectFirst("[name=for]").val()); // a blown ring is a false one
+    assertEquals(
+        "neck treatment", form.selectFirst("[name=for]").val()); // a blown ring is a false one
   }
 
   @Test

@@ -392,6 +392,21 @@ class NotePageTest {
     assertEquals("bladed ring", value(answer.page(), "term"));
   }
 
+  @Test
+  void whereFilesAreDamagedNothingTypedIsLost() throws Exception {
+    for (String file : List.of(WORK, "vocabulary/ring.json", "library.json")) {
+      Path path = desk.library().path().resolve(file);
+      String sound = Files.readString(path, StandardCharsets.UTF_8);
+      Files.writeString(path, "{", StandardCharsets.UTF_8);
+      Answer answer =
+          note("at", "p. 44", "term", "triple rings", "text", "as it stands", "asked", "");
+      Files.writeString(path, sound, StandardCharsets.UTF_8);
+      assertEquals(422, answer.status(), file);
+      assertEquals("triple rings", value(answer.page(), "term"), file);
+      assertEquals("as it stands", value(answer.page(), "text"), file);
+    }
+  }
+
   private List<Path> pictures() throws IOException {
     Path folder = desk.library().path().resolve("pictures");
     if (!Files.isDirectory(folder)) {

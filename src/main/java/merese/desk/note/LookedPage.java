@@ -253,18 +253,24 @@ public final class LookedPage implements Page {
       site.json(request, new NotePage.Refused(wrong, choosing, Optional.empty()));
       return;
     }
-    Model model =
-        site.write(
-            shelf -> {
-              Optional<Sitting> sitting;
-              try {
-                SourceAddress source = Opened.source(shelf, typed);
-                sitting = Optional.of(new Sitting(shelf, source, site.clock()));
-              } catch (WrongFieldException e) {
-                sitting = Optional.empty(); // it is said in the form
-              }
-              return model(shelf, typed, sitting, wrong, choosing);
-            });
-    site.refuse(request, Tab.NOTE, TITLE, TEMPLATE, model);
+    site.refuse(request, Tab.NOTE, TITLE, TEMPLATE, refusedModel(typed, wrong, choosing));
+  }
+
+  /** Where not even a shelf can be opened, what was typed is left. */
+  private Model refusedModel(Typed typed, Wrong wrong, List<Choosing> choosing) {
+    try {
+      return site.write(shelf -> model(shelf, typed, known(shelf, typed), wrong, choosing));
+    } catch (RuntimeException e) {
+      Wrong why = wrong.said() ? wrong : Wrong.of(e);
+      return new Model(typed, Optional.empty(), List.of(), why, List.of());
+    }
+  }
+
+  private Optional<Sitting> known(WritingShelf shelf, Typed typed) {
+    try {
+      return Optional.of(new Sitting(shelf, Opened.source(shelf, typed), site.clock()));
+    } catch (WrongFieldException e) {
+      return Optional.empty(); // it is said in the form
+    }
   }
 }

@@ -401,13 +401,24 @@ public final class NotePage implements Page {
       site.json(request, refused);
       return;
     }
-    site.write(
-        shelf -> {
-          Optional<Sitting> sitting = known(shelf, typed);
-          Model model = model(shelf, typed, sitting, refused, held);
-          site.refuse(request, Tab.NOTE, TITLE, TEMPLATE, model);
-          return model;
-        });
+    site.refuse(request, Tab.NOTE, TITLE, TEMPLATE, refusedModel(typed, refused, held));
+  }
+
+  /** Where not even a shelf can be opened, what was typed is left. */
+  private Model refusedModel(Typed typed, Refused refused, Optional<Held> held) {
+    try {
+      return site.write(shelf -> model(shelf, typed, known(shelf, typed), refused, held));
+    } catch (RuntimeException e) {
+      Wrong wrong = refused.wrong().said() ? refused.wrong() : Wrong.of(e);
+      return new Model(
+          typed,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          new Refused(wrong, List.of(), Optional.empty()),
+          held.map(Photograph::of),
+          new Lists(List.of(), List.of(), List.of()));
+    }
   }
 
   /** As much of what a form names as can be found. */
