@@ -20,7 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 class CheckPageTest {
   private static final String WORK = "works/quenby-neck-and-stopper.json";
-  private static final String SECOND = "works/imberry-the-stem.json";
+
+  /** It comes before the other by its name. */
+  private static final String FIRST = "works/imberry-the-stem.json";
 
   @TempDir private Path home;
   private RunningDesk desk;
@@ -45,10 +47,10 @@ class CheckPageTest {
   }
 
   /** Gives a work another title, twice. */
-  private void titleTwice() throws IOException {
-    String text = text(WORK);
+  private void titleTwice(String file) throws IOException {
+    String text = text(file);
     write(
-        WORK,
+        file,
         text.replaceFirst(
             "(\"subtitle\": [^\n]*\n)", "$1  \"alternateTitles\": [\"Necks\", \"Necks\"],\n"));
   }
@@ -67,20 +69,20 @@ class CheckPageTest {
 
   @Test
   void saysAllThatIsFoundErrorsFirst() throws Exception {
-    titleTwice();
-    write(SECOND, text(SECOND).replaceFirst("\"kind\": \"[a-z-]+\"", "\"kind\": \"novel\""));
+    titleTwice(FIRST);
+    write(WORK, text(WORK).replaceFirst("\"kind\": \"[a-z-]+\"", "\"kind\": \"novel\""));
     Document page = desk.get("/check").page();
     var answer = desk.get("/check?as=json").json();
     assertEquals(List.of(), AllShown.missing(answer, page, Set.of()));
     List<String> headings = page.select(".findings h2").eachText();
-    assertEquals(SECOND, headings.get(0));
-    assertTrue(headings.contains(WORK), headings.toString());
+    assertEquals(WORK, headings.get(0));
+    assertTrue(headings.contains(FIRST), headings.toString());
     assertTrue(page.selectFirst(".findings .finding").text().startsWith("Error line "));
   }
 
   @Test
   void putsRightWhatIsSafeAsOneChangeThatCanBeTakenBack() throws Exception {
-    titleTwice();
+    titleTwice(WORK);
     String wrong = text(WORK);
     Answer answer = desk.post("/check");
     assertEquals(200, answer.status());
@@ -104,7 +106,7 @@ class CheckPageTest {
 
   @Test
   void withoutItsTokenNothingIsMended() throws Exception {
-    titleTwice();
+    titleTwice(WORK);
     String wrong = text(WORK);
     Answer answer =
         desk.send(
