@@ -58,13 +58,13 @@ public record NotedHere(
     Optional<Locator> page = sitting.page();
     if (page.isPresent()) {
       for (NotedThere each : sitting.noted(page.get())) {
-        noted.add(line(shelf, each.note(), each.places()));
+        noted.add(line(shelf, each.note(), each.places(), true));
       }
     }
     List<Note> all = sitting.edition().notes();
     List<Line> last = new ArrayList<>();
     for (int i = all.size() - 1; i >= 0 && last.size() < MOST_LAST; i--) {
-      last.add(line(shelf, all.get(i), all.get(i).places()));
+      last.add(line(shelf, all.get(i), all.get(i).places(), false));
     }
     String at = page.map(Locator::printed).orElse("");
     return new NotedHere(sitting.source(), at, noted, last, all.size());
@@ -74,22 +74,27 @@ public record NotedHere(
   static Optional<Line> line(WritingShelf shelf, Sitting sitting, String id) {
     for (Note note : sitting.edition().notes()) {
       if (note.id().equals(id)) {
-        return Optional.of(line(shelf, note, note.places()));
+        return Optional.of(line(shelf, note, note.places(), true));
       }
     }
     return Optional.empty();
   }
 
-  private static Line line(WritingShelf shelf, Note note, List<Place> places) {
+  /**
+   * @param remarked whether to say what may be worth a second look
+   */
+  private static Line line(WritingShelf shelf, Note note, List<Place> places, boolean remarked) {
     NoteWords words = new NoteWords(shelf);
     List<String> photos = new ArrayList<>();
     List<String> remarks = new ArrayList<>();
-    for (Naming naming : note.namings()) {
-      words.open(naming, Optional.empty()).ifPresent(remarks::add);
+    if (remarked) {
+      for (Naming naming : note.namings()) {
+        words.open(naming, Optional.empty()).ifPresent(remarks::add);
+      }
     }
     for (Place place : places) {
       place.photo().ifPresent(photos::add);
-      if (NoteWords.mayBePicture(place)) {
+      if (remarked && NoteWords.mayBePicture(place)) {
         remarks.add(
             place.locator().printed()
                 + " is noted as text; a picture there counts once it is noted as a photograph or a"
