@@ -43,7 +43,7 @@ final class CheckCommand extends LibraryCommand {
   @Override
   int run() {
     LibraryFolder library = library();
-    List<Mended> mended = fix.isSet() ? fromHere(Mending.apply(library)) : List.of();
+    List<Mended> mended = fix.isSet() ? fromHere(Mending.apply(library).mended()) : List.of();
     LibraryCheck check =
         fromHere(LibraryCheck.of(library, new ShelfProgress(context(), WORTH_SHOWING)));
     if (json.isSet()) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import merese.answer.json.AnswerJson;
+import merese.change.notes.HeadingList;
 import merese.change.notes.NoteTaking;
 import merese.change.notes.NoteTaking.Taken;
 import merese.change.notes.TypedNote;
@@ -51,8 +52,8 @@ final class ListCommand extends WritingCommand {
     try (WritingShelf shelf = writingShelf()) {
       SourceAddress where = source(shelf, source.required());
       List<TypedNote> typed = new ArrayList<>();
-      for (String heading : split(headings.required(), ";")) {
-        typed.add(note(shelf, heading));
+      for (List<String> names : HeadingList.of(headings.required(), ";")) {
+        typed.add(note(shelf, names));
       }
       if (typed.isEmpty()) {
         throw CommandException.wrongUse(
@@ -68,9 +69,9 @@ final class ListCommand extends WritingCommand {
     }
   }
 
-  private TypedNote note(WritingShelf shelf, String heading) {
+  private TypedNote note(WritingShelf shelf, List<String> names) {
     List<Naming> namings = new ArrayList<>();
-    for (String name : split(heading, " or ")) {
+    for (String name : names) {
       namings.add(meaning(shelf, name, under.value(), meaning));
     }
     TypedNote.Where where =
@@ -92,20 +93,5 @@ final class ListCommand extends WritingCommand {
         options.part(),
         options.object(),
         by(by));
-  }
-
-  private static List<String> split(String text, String mark) {
-    List<String> parts = new ArrayList<>();
-    int from = 0;
-    while (from <= text.length()) {
-      int at = text.indexOf(mark, from);
-      int end = at < 0 ? text.length() : at;
-      String part = text.substring(from, end).strip();
-      if (!part.isEmpty()) {
-        parts.add(part);
-      }
-      from = end + mark.length();
-    }
-    return parts;
   }
 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import merese.change.notes.NoteTaking.Taken;
 import merese.change.notes.Sitting;
 import merese.change.notes.Sitting.NotedThere;
@@ -190,33 +191,20 @@ final class SittingCommand extends WritingCommand {
   private void take(String line) {
     switch (line) {
       case "" -> {}
-      case "+", "next" -> show(sitting.turn(1));
-      case "-", "back" -> show(sitting.turn(-1));
+      case "next" -> show(sitting.turn(1));
+      case "back" -> show(sitting.turn(-1));
       case "here" -> show(sitting.place(""));
       case "undo" -> undo();
       case "help", "?" -> help();
       default -> {
-        if (isTurn(line)) {
-          show(sitting.turn(Integer.parseInt(line.substring(line.charAt(0) == '+' ? 1 : 0))));
+        OptionalInt turns = Sitting.turns(line);
+        if (turns.isPresent()) {
+          show(sitting.turn(turns.getAsInt()));
         } else {
           note(line);
         }
       }
     }
-  }
-
-  /** "+5" or "-2". */
-  private static boolean isTurn(String line) {
-    boolean sign = line.charAt(0) == '+' || line.charAt(0) == '-';
-    if (!sign || line.length() < 2 || line.length() > 6) {
-      return false;
-    }
-    for (int i = 1; i < line.length(); i++) {
-      if (line.charAt(i) < '0' || line.charAt(i) > '9') {
-        return false;
-      }
-    }
-    return true;
   }
 
   private void show(Locator at) {

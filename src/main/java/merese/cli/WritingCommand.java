@@ -5,11 +5,11 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import merese.change.notes.SourceChoice;
 import merese.change.notes.TermChoice;
 import merese.change.notes.TermChoice.Choice;
 import merese.model.Naming;
 import merese.model.Naming.Why;
-import merese.model.Nearest;
 import merese.shelf.SourceAddress;
 import merese.shelf.WritingShelf;
 
@@ -17,9 +17,6 @@ import merese.shelf.WritingShelf;
  * A command that writes of sources: it finds the source and the meaning, and asks where it must.
  */
 abstract class WritingCommand extends LibraryCommand {
-  private static final int MOST_CHOICES = 9;
-  private static final int MOST_NEAR = 3;
-
   /** Who notes, where nothing else says so. */
   private static final String ME = "me";
 
@@ -56,40 +53,14 @@ abstract class WritingCommand extends LibraryCommand {
 
   /** The source that a key or words single out; where they fit several, the user is asked. */
   final SourceAddress source(WritingShelf shelf, String typed) {
-    List<SourceAddress> found = shelf.find(typed);
-    if (found.size() == 1) {
-      return found.get(0);
-    } else if (found.isEmpty()) {
-      throw CommandException.wrongUse("no source is called \"" + typed + "\"" + near(shelf, typed));
+    SourceChoice choice = SourceChoice.of(shelf, typed);
+    List<SourceAddress> found = choice.found();
+    if (choice.source().isPresent()) {
+      return choice.source().get();
+    } else if (found.size() > 1 && found.size() <= SourceChoice.MOST && asking().isPresent()) {
+      return found.get(asking().get().choice("“" + typed + "” may be:", choice.words()));
     }
-    List<String> words = new ArrayList<>();
-    for (SourceAddress source : found.subList(0, Math.min(found.size(), MOST_CHOICES))) {
-      words.add(source.words());
-    }
-    if (asking().isPresent() && found.size() <= MOST_CHOICES) {
-      return found.get(asking().get().choice("“" + typed + "” may be:", words));
-    }
-    String more =
-        found.size() > MOST_CHOICES ? "\n  + " + (found.size() - MOST_CHOICES) + " more" : "";
-    throw CommandException.wrongUse(
-        "“"
-            + typed
-            + "” fits "
-            + Page.many(found.size(), "source")
-            + "; name one by its key, or with more words:\n  "
-            + String.join("\n  ", words)
-            + more);
-  }
-
-  private static String near(WritingShelf shelf, String typed) {
-    List<String> keys = new ArrayList<>();
-    for (SourceAddress source : shelf.sources()) {
-      keys.add(source.key());
-    }
-    List<String> near = Nearest.to(typed, keys, MOST_NEAR);
-    return near.isEmpty()
-        ? "; a source is named by its key, or by words of its author, year and title"
-        : "; did you mean " + String.join(" or ", near) + "?";
+    throw CommandException.wrongUse(choice.refusal());
   }
 
   /**
@@ -122,22 +93,11 @@ abstract class WritingCommand extends LibraryCommand {
    * @param option by which the user can name it
    */
   final String concept(WritingShelf shelf, String term, String option) {
-    if (shelf.thesaurus().concept(term.strip()).isPresent()) {
-      return term.strip();
-    }
-    TermChoice choice = TermChoice.of(shelf, term, Optional.empty());
+    TermChoice choice = TermChoice.named(shelf, term);
     if (choice.mustChoose()) {
       return chosen(term, choice, "by its id with " + option, "").orElseThrow();
-    } else if (choice.naming().concept().isPresent()) {
-      return choice.naming().concept().get();
     }
-    List<String> near = new ArrayList<>();
-    choice.maybe().forEach(m -> near.add(m.label() + " (" + m.concept() + ")"));
-    throw CommandException.wrongUse(
-        "“"
-            + term
-            + "” is no word of the vocabulary"
-            + (near.isEmpty() ? "" : "; near it: " + String.join(", ", near)));
+    return choice.naming().concept().orElseThrow(() -> CommandException.wrongUse(choice.noWord()));
   }
 
   /**

@@ -21,6 +21,11 @@ import merese.desk.chart.ConcordancePage;
 import merese.desk.chart.TimelinePage;
 import merese.desk.chart.WordsPage;
 import merese.desk.chart.WitnessesPage;
+import merese.desk.note.NotePage;
+import merese.desk.note.HeadingsPage;
+import merese.desk.note.LookedPage;
+import merese.desk.note.ChangesPage;
+import merese.desk.note.CheckPage;
 import merese.desk.web.Page;
 import merese.desk.web.Site;
 import merese.desk.web.Studio;
@@ -61,7 +66,12 @@ public final class Desk implements Closeable {
         new ConcordancePage(site),
         new TimelinePage(site),
         new WordsPage(site),
-        new WitnessesPage(site));
+        new WitnessesPage(site),
+        new NotePage(site),
+        new HeadingsPage(site),
+        new LookedPage(site),
+        new ChangesPage(site),
+        new CheckPage(site));
   }
 
   /**

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import merese.model.Check;
@@ -35,8 +36,19 @@ public final class Mending {
     this.change = change;
   }
 
+  /**
+   * What was put right.
+   *
+   * @param change what the history calls the change; empty where no file of the library was wrong
+   */
+  public record Done(List<Mended> mended, OptionalInt change) {
+    public Done {
+      mended = List.copyOf(mended);
+    }
+  }
+
   /** Does it as one change; what is returned has been done. */
-  public static List<Mended> apply(LibraryFolder folder) {
+  public static Done apply(LibraryFolder folder) {
     List<Path> before = folder.leftovers();
     try (ChangeSet change = folder.change("check --fix")) {
       Mending mending = new Mending(folder, change);
@@ -44,7 +56,7 @@ public final class Mending {
       folder.scan().forEach(mending::file);
       change.commit();
       mending.leftovers();
-      return List.copyOf(mending.mended);
+      return new Done(mending.mended, change.number());
     }
   }
 

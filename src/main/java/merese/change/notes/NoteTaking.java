@@ -47,8 +47,8 @@ public final class NoteTaking {
    * Takes one note.
    *
    * @param again whether it is wanted though one like it is there
-   * @throws ChangeRefusedException where the source has no such part, the library no such piece, or
-   *     the note is there already
+   * @throws ChangeRefusedException where the source has no such part, or the library no such piece
+   * @throws NotedAlreadyException where the note is there and is not wanted again
    * @throws merese.store.LibraryException where nothing could be written
    */
   public Taken note(SourceAddress source, TypedNote typed, boolean again) {
@@ -163,11 +163,7 @@ public final class NoteTaking {
           && note.claims().equals(draft.claims())
           && note.quotation().equals(draft.quotation())
           && note.reading().equals(draft.reading())) {
-        throw new ChangeRefusedException(
-            source.key()
-                + " has this very note already ("
-                + note.id()
-                + "); nothing was written, and --again writes it once more");
+        throw new NotedAlreadyException(source.key(), note.id());
       }
     }
   }

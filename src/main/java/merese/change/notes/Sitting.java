@@ -1,6 +1,7 @@
 package merese.change.notes;
 
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -64,6 +65,26 @@ public final class Sitting {
     this.noteTaking = new NoteTaking(shelf, clock);
   }
 
+  /**
+   * Goes on where somebody was who noted without this object, as from one page of a browser to the
+   * next.
+   *
+   * @param open the page that lies open
+   * @param seen the pages that were looked at
+   */
+  public void resume(Optional<Locator> open, Optional<Locator> seen) {
+    page = open.map(Locator::page);
+    seen.ifPresent(all -> pages.addAll(all.members()));
+  }
+
+  /** Another that has the same page open and has seen the same pages. */
+  public Sitting copy() {
+    Sitting other = new Sitting(shelf, source, clock);
+    other.page = page;
+    other.pages.addAll(pages);
+    return other;
+  }
+
   /** What a sitting took back. */
   public record TakenBack(Taken taken, boolean already) {}
 
@@ -88,7 +109,7 @@ public final class Sitting {
   }
 
   /** The source as it is on the disk now. */
-  Edition edition() {
+  public Edition edition() {
     return NoteTaking.edition(shelf.read(source).value(), source);
   }
 
@@ -136,6 +157,19 @@ public final class Sitting {
     pages.add(to.get());
     page = to;
     return to.get();
+  }
+
+  /** How many pages a "+", a "-", a "+5" or a "-2" turns; empty for anything else. */
+  public static OptionalInt turns(String typed) {
+    boolean sign = !typed.isEmpty() && (typed.charAt(0) == '+' || typed.charAt(0) == '-');
+    if (!sign || typed.length() > 6) {
+      return OptionalInt.empty();
+    } else if (typed.length() == 1) {
+      return OptionalInt.of(typed.equals("+") ? 1 : -1);
+    } else if (!isNumber(typed.substring(1))) {
+      return OptionalInt.empty();
+    }
+    return OptionalInt.of(Integer.parseInt(typed.substring(typed.charAt(0) == '+' ? 1 : 0)));
   }
 
   private Locator required() {
@@ -314,8 +348,28 @@ public final class Sitting {
 
   /** The same, each as a word that means it and nothing else. */
   public List<String> lookedForInWords() {
+    return inWords(lookedFor());
+  }
+
+  /** The same of what somebody noted today in some pages. */
+  public List<String> lookedForInWords(Locator in, String by) {
+    Set<String> noted = new TreeSet<>();
+    Optional<Note.Checked> theirs =
+        Optional.of(new Note.Checked(by, Optional.of(LocalDate.now(clock))));
+    for (Note note : edition().notes()) {
+      boolean there = note.places().stream().anyMatch(p -> p.locator().isWithin(in));
+      if (there && note.checked().equals(theirs)) {
+        for (Naming naming : note.namings()) {
+          naming.concept().ifPresent(noted::add);
+        }
+      }
+    }
+    return inWords(broadest(shelf.thesaurus(), noted));
+  }
+
+  private List<String> inWords(List<String> concepts) {
     List<String> words = new ArrayList<>();
-    for (String concept : lookedFor()) {
+    for (String concept : concepts) {
       String label = shelf.thesaurus().concept(concept).orElseThrow().preferred().text();
       TermChoice choice = TermChoice.of(shelf, label, Optional.empty());
       words.add(choice.naming().concept().equals(Optional.of(concept)) ? label : concept);

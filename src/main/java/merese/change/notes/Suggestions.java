@@ -26,6 +26,16 @@ public final class Suggestions {
 
   /** Terms: those that the source prints, the latest noted first, then those of the vocabulary. */
   public List<String> terms(String begun) {
+    Set<String> terms = new LinkedHashSet<>(printed());
+    for (Concept concept : sitting.shelf().thesaurus().concepts()) {
+      terms.add(concept.preferred().text());
+      concept.alternatives().forEach(label -> terms.add(label.text()));
+    }
+    return begunWith(begun, terms);
+  }
+
+  /** The terms that the source prints, the latest noted first. */
+  public Set<String> printed() {
     Set<String> terms = new LinkedHashSet<>();
     List<Note> notes = sitting.edition().notes();
     for (int i = notes.size() - 1; i >= 0; i--) {
@@ -34,11 +44,7 @@ public final class Suggestions {
       }
     }
     terms.remove("");
-    for (Concept concept : sitting.shelf().thesaurus().concepts()) {
-      terms.add(concept.preferred().text());
-      concept.alternatives().forEach(label -> terms.add(label.text()));
-    }
-    return begunWith(begun, terms);
+    return terms;
   }
 
   /** Ids of concepts. */

@@ -87,6 +87,16 @@ public record TermChoice(Naming naming, List<Choice> choices, String reason, Lis
     return maybe.stream().distinct().toList();
   }
 
+  /** What somebody means who names a concept: by its id, else by a word for it. */
+  public static TermChoice named(Lexicon lexicon, String typed) {
+    String id = typed.strip();
+    if (lexicon.thesaurus().concept(id).isEmpty()) {
+      return of(lexicon, typed, Optional.empty());
+    }
+    Naming naming = new Naming(typed, Optional.of(id), Optional.of(Why.MY_READING));
+    return new TermChoice(naming, List.of(), "", List.of());
+  }
+
   /** A term that somebody gave a meaning. */
   public static Naming chosen(Lexicon lexicon, String printed, String concept, Why why) {
     requireConcept(lexicon, concept);
@@ -107,6 +117,16 @@ public record TermChoice(Naming naming, List<Choice> choices, String reason, Lis
               + "\""
               + (near.isEmpty() ? "" : "; near it: " + String.join(", ", near)));
     }
+  }
+
+  /** That a term is unknown, with what it may mean. */
+  public String noWord() {
+    List<String> near = new ArrayList<>();
+    maybe.forEach(m -> near.add(m.label() + " (" + m.concept() + ")"));
+    return "“"
+        + naming.printed()
+        + "” is no word of the vocabulary"
+        + (near.isEmpty() ? "" : "; near it: " + String.join(", ", near));
   }
 
   public boolean mustChoose() {
