@@ -15,8 +15,9 @@ import merese.store.LibraryFolder;
 
 /**
  * Shelves that stay open between questions, one for each processor, since opening one takes longer
- * than most answers. One is opened anew where the library has changed: what the desk writes is noticed
- * at once, what somebody edits by hand or at the terminal by a question that comes a second later.
+ * than most answers. One is opened anew where the library has changed: what the desk writes is
+ * noticed at once, what somebody edits by hand or at the terminal by a question that comes a second
+ * later.
  */
 final class Shelves implements Closeable {
   private static final long BETWEEN_LOOKS = TimeUnit.SECONDS.toNanos(1);
