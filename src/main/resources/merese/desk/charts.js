@@ -16,7 +16,7 @@
     const svg = d3.select(canvas).append("svg")
       .attr("xmlns", "http://www.w3.org/2000/svg")
       .attr("width", width).attr("height", height).attr("viewBox", `0 0 ${width} ${height}`)
-      .attr("aria-labelledby", "drawing-title drawing-description");
+      .attr("role", "group").attr("aria-labelledby", "drawing-title drawing-description");
     svg.append("title").attr("id", "drawing-title").text(title);
     svg.append("desc").attr("id", "drawing-description").text(description);
     return svg;
