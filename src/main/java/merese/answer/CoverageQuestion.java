@@ -66,6 +66,40 @@ public record CoverageQuestion(
 
   /** A span of years, both ends included; an end left open is empty. */
   public record Years(OptionalInt from, OptionalInt to) {
+    /**
+     * Reads "1795", "1790..1800", "..1800" or "1790..".
+     *
+     * @throws IllegalArgumentException for anything else, with a message for the user
+     */
+    public static Years read(String text) {
+      int dots = text.indexOf("..");
+      if (dots < 0) {
+        OptionalInt only = year(text, text);
+        return new Years(only, only);
+      }
+      String start = text.substring(0, dots).strip();
+      String end = text.substring(dots + 2).strip();
+      Years years =
+          new Years(
+              start.isEmpty() && !end.isEmpty() ? OptionalInt.empty() : year(start, text),
+              end.isEmpty() ? OptionalInt.empty() : year(end, text));
+      if (years.from().isPresent()
+          && years.to().isPresent()
+          && years.from().getAsInt() > years.to().getAsInt()) {
+        throw new IllegalArgumentException(text + " runs backwards");
+      }
+      return years;
+    }
+
+    private static OptionalInt year(String part, String whole) {
+      try {
+        return OptionalInt.of(Integer.parseInt(part.strip()));
+      } catch (NumberFormatException e) {
+        throw new IllegalArgumentException(
+            "\"" + whole + "\" is no year or span; write 1795, 1790..1800, ..1800 or 1790..", e);
+      }
+    }
+
     public boolean contains(OptionalInt year) {
       return year.isPresent()
           && (from.isEmpty() || year.getAsInt() >= from.getAsInt())

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import merese.answer.CoverageQuestion.Years;
 import merese.answer.claims.Claims;
@@ -157,35 +156,10 @@ final class ClaimsCommand extends LibraryCommand {
   }
 
   private Optional<Years> yearsAsked() {
-    if (year.value().isEmpty()) {
-      return Optional.empty();
-    }
-    String text = year.value().get();
-    int dots = text.indexOf("..");
-    if (dots < 0) {
-      OptionalInt only = yearIn(text, text);
-      return Optional.of(new Years(only, only));
-    }
-    String start = text.substring(0, dots).strip();
-    String end = text.substring(dots + 2).strip();
-    Years years =
-        new Years(
-            start.isEmpty() && !end.isEmpty() ? OptionalInt.empty() : yearIn(start, text),
-            end.isEmpty() ? OptionalInt.empty() : yearIn(end, text));
-    if (years.from().isPresent()
-        && years.to().isPresent()
-        && years.from().getAsInt() > years.to().getAsInt()) {
-      throw CommandException.wrongUse("--year: " + text + " runs backwards");
-    }
-    return Optional.of(years);
-  }
-
-  private static OptionalInt yearIn(String part, String whole) {
     try {
-      return OptionalInt.of(Integer.parseInt(part.strip()));
-    } catch (NumberFormatException e) {
-      throw CommandException.wrongUse(
-          "--year: \"" + whole + "\" is no year or span; write 1795, 1790..1800, ..1800 or 1790..");
+      return year.value().map(Years::read);
+    } catch (IllegalArgumentException e) {
+      throw CommandException.wrongUse("--year: " + e.getMessage());
     }
   }
 }

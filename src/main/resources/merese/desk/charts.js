@@ -16,7 +16,7 @@
     const svg = d3.select(canvas).append("svg")
       .attr("xmlns", "http://www.w3.org/2000/svg")
       .attr("width", width).attr("height", height).attr("viewBox", `0 0 ${width} ${height}`)
-      .attr("aria-labelledby", "drawing-title drawing-description");
+      .attr("role", "group").attr("aria-labelledby", "drawing-title drawing-description");
     svg.append("title").attr("id", "drawing-title").text(title);
     svg.append("desc").attr("id", "drawing-description").text(description);
     return svg;
@@ -80,12 +80,18 @@
     const top = Math.ceil(longest * Math.sin(slant)) + 30;
     const right = Math.ceil(longest * Math.cos(slant)) + 28;
     const width = left + concepts.length * size + right;
-    const svg = svgOf(width, top + rows.length * size + 8,
+    // Saved by itself, the drawing has to say what its letters are.
+    const key = lines([...figure.querySelectorAll(".legend li")]
+      .map((li) => li.textContent.trim().replace(/\s+/g, " ")).join("; "), width - 24, 12);
+    const foot = top + rows.length * size + 22;
+    const svg = svgOf(width, foot + key.length * 16,
       "Concordance: " + table.caption.textContent,
       "One row a source, by year; one column a concept. A letter in each square says how the source"
       + " stands to the concept: P pictured, N named in words only, D described without a name,"
       + " K a narrower kind, X says not shown, A apart, 0 checked without a note, none not checked.");
     patterns(svg);
+    key.forEach((line, i) => svg.append("text").attr("class", "soft").attr("aria-hidden", "true")
+      .attr("x", 12).attr("y", foot + i * 16).text(line));
     const heads = svg.append("g").attr("aria-hidden", "true");
     concepts.forEach((label, i) => {
       const x = left + i * size + size / 2;

@@ -79,6 +79,15 @@ class ConcordancePageTest {
   }
 
   @Test
+  void whatStandsApartHasItsCell() throws Exception {
+    Document page = desk.get("/concordance?term=ring").page();
+    for (var row : page.select("#concordance-table [data-row]")) {
+      int all = row.select("td").size();
+      assertTrue(row.select("td[data-stand=NOT_CHECKED]").size() < all, row.attr("data-row"));
+    }
+  }
+
+  @Test
   void eachStandIsToldApartByALetterOfItsOwn() throws Exception {
     Document page = desk.get("/concordance?term=ring").page();
     List<String> letters = page.select(".legend .key").eachText();

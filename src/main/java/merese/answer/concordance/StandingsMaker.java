@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import merese.answer.CheckLog;
+import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.CheckLine;
 import merese.answer.Coverage.Checked;
 import merese.answer.Coverage.Entry;
@@ -17,11 +18,11 @@ import merese.answer.Coverage.NotChecked;
 import merese.answer.Coverage.Passage;
 import merese.answer.Coverage.SourceLine;
 import merese.answer.CoverageQuestion.Narrowing;
+import merese.answer.Entries;
+import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
-import merese.answer.concordance.Concordance.Apart;
 import merese.answer.concordance.Concordance.Cell;
 import merese.answer.concordance.Concordance.Row;
-import merese.answer.concordance.Concordance.Why;
 import merese.answer.concordance.Standings.Line;
 import merese.answer.concordance.Standings.Stand;
 import merese.answer.concordance.Standings.Standing;
@@ -46,38 +47,29 @@ final class StandingsMaker {
     concepts.addAll(answer.concepts());
     concepts.addAll(answer.without());
     answer.rows().forEach(row -> rows.put(row.source().key(), row));
-    for (Apart each : answer.apart()) {
-      if (each.why() != Why.OWN_WORK) {
-        each.entries().forEach(e -> add(each.why() == Why.SAYS_NOT_SHOWN ? denied : apart, e));
-      }
-    }
+    List<String> ids = new ArrayList<>();
+    concepts.forEach(heading -> ids.add(heading.id()));
+    Uses uses = new Uses(shelf, ids);
+    add(denied, uses.absent, PlaceTest.ABSENCE);
+    add(apart, uses.made, PlaceTest.PROCESS);
+    add(apart, uses.notStated, PlaceTest.PRESENT);
   }
 
-  private void add(Map<String, Map<String, List<Passage>>> to, Entry entry) {
-    Map<String, List<Passage>> byConcept =
-        to.computeIfAbsent(entry.source().key(), k -> new LinkedHashMap<>());
-    for (Passage passage : entry.passages()) {
-      for (String concept : concerned(passage)) {
-        byConcept.computeIfAbsent(concept, c -> new ArrayList<>()).add(passage);
-      }
+  /** Each under the concept asked about that it concerns. */
+  private void add(Map<String, Map<String, List<Passage>>> to, List<Use> uses, PlaceTest places) {
+    Map<String, Set<Classified>> byConcept = new LinkedHashMap<>();
+    for (Use use : uses) {
+      byConcept.computeIfAbsent(use.concept(), c -> new LinkedHashSet<>()).add(use.classified());
     }
-  }
-
-  /** Which of the concepts asked about a passage is of; of an open word, what it may mean. */
-  private Set<String> concerned(Passage passage) {
-    Set<String> meant = new LinkedHashSet<>();
-    if (passage.concept().isPresent()) {
-      meant.add(passage.concept().get().id());
-    } else {
-      shelf.meanings(passage.printed()).values().forEach(meant::addAll);
-    }
-    Set<String> concerned = new LinkedHashSet<>();
-    for (Heading asked : concepts) {
-      if (meant.stream().anyMatch(id -> thesaurus.covers(asked.id(), id))) {
-        concerned.add(asked.id());
-      }
-    }
-    return concerned;
+    Entries entries = new Entries(lines, thesaurus, Optional.empty());
+    byConcept.forEach(
+        (concept, namings) -> {
+          for (Entry entry : entries.of(namings, places)) {
+            to.computeIfAbsent(entry.source().key(), k -> new LinkedHashMap<>())
+                .computeIfAbsent(concept, c -> new ArrayList<>())
+                .addAll(entry.passages());
+          }
+        });
   }
 
   Standings make() {

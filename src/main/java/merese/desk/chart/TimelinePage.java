@@ -3,7 +3,6 @@ package merese.desk.chart;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import merese.answer.CoverageQuestion.Years;
 import merese.answer.claims.ClaimTitles;
@@ -82,32 +81,11 @@ public final class TimelinePage implements Page {
         place.isEmpty() ? Optional.empty() : Optional.of(place));
   }
 
-  /** One year, or two with two dots between, of which one may be left out. */
   private static Optional<Years> years(String typed) {
-    if (typed.isEmpty()) {
-      return Optional.empty();
-    }
-    int dots = typed.indexOf("..");
-    if (dots < 0) {
-      OptionalInt only = year(typed, typed);
-      return Optional.of(new Years(only, only));
-    }
-    String start = typed.substring(0, dots).strip();
-    String end = typed.substring(dots + 2).strip();
-    OptionalInt from = start.isEmpty() && !end.isEmpty() ? OptionalInt.empty() : year(start, typed);
-    OptionalInt to = end.isEmpty() ? OptionalInt.empty() : year(end, typed);
-    if (from.isPresent() && to.isPresent() && from.getAsInt() > to.getAsInt()) {
-      throw new FormException("\"" + typed + "\" runs backwards; write the earlier year first");
-    }
-    return Optional.of(new Years(from, to));
-  }
-
-  private static OptionalInt year(String part, String whole) {
     try {
-      return OptionalInt.of(Integer.parseInt(part));
-    } catch (NumberFormatException e) {
-      throw new FormException(
-          "\"" + whole + "\" is no year or span; write 1795, 1790..1800, ..1800 or 1790..");
+      return typed.isEmpty() ? Optional.empty() : Optional.of(Years.read(typed));
+    } catch (IllegalArgumentException e) {
+      throw new FormException(e.getMessage());
     }
   }
 }
