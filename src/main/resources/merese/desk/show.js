@@ -56,8 +56,19 @@ function key(event) {
     return;
   }
   switch (event.key) {
-    case "ArrowRight":
     case "ArrowDown":
+      if (scrollY + innerHeight < document.documentElement.scrollHeight - 1) {
+        return; // there is more of this slide below
+      }
+      go(next());
+      break;
+    case "ArrowUp":
+      if (scrollY > 0) {
+        return;
+      }
+      go(back());
+      break;
+    case "ArrowRight":
     case "PageDown":
     case "Enter":
       go(next());
@@ -66,7 +77,6 @@ function key(event) {
       go(event.shiftKey ? back() : next());
       break;
     case "ArrowLeft":
-    case "ArrowUp":
     case "PageUp":
       go(back());
       break;
@@ -104,7 +114,7 @@ function fit() {
   const slide = document.getElementById("slide");
   let size = 1;
   slide.style.fontSize = "";
-  while (document.documentElement.scrollHeight > innerHeight && size > 0.6) {
+  while (document.documentElement.scrollHeight > innerHeight && size > 0.7) {
     size -= 0.05;
     slide.style.fontSize = size + "em";
   }
