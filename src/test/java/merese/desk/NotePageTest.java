@@ -300,13 +300,13 @@ class NotePageTest {
   void pagesAreTurnedAndWhatWasSeenIsKept() throws Exception {
     Document page = desk.get("/note?source=" + SOURCE + "&at=p.+41").page();
     String next = page.selectFirst("#note-next").attr("href");
-    assertEquals("/note?source=quenby-1926&at=p.+42&seen=pp.+41%E2%80%9342", next);
+    assertEquals("/note?source=quenby-1926&at=p.%2042&seen=pp.%2041%E2%80%9342", next);
     assertEquals(
         "p. 40", value(desk.get(page.selectFirst("#note-back").attr("href")).page(), "at"));
     Answer turned = note("at", "p. 42", "seen", "pp. 41–42", "term", "+");
     assertEquals("p. 43", value(turned.page(), "at"));
     assertEquals(
-        "/looked?source=quenby-1926&extent=pp.+41%E2%80%9343&at=p.+43",
+        "/looked?source=quenby-1926&extent=pp.%2041%E2%80%9343&at=p.%2043",
         turned.page().selectFirst("#note-finish").attr("href"));
     assertEquals(NOTES, notes().size());
   }
@@ -419,11 +419,12 @@ class NotePageTest {
 
   @Test
   void aPhotographIsKeptEncodedAnewAndGoesWithItsNote() throws Exception {
+    List<Path> before = pictures();
     byte[] original = jpeg();
     Answer answer = send("neck.jpg", original, "at", "pl. XV", "term", "ring", "does", "photo");
     assertEquals(200, answer.status(), answer.text());
     String file = last().places().get(0).photo().orElseThrow();
-    assertEquals(1, pictures().size());
+    assertEquals(before.size() + 1, pictures().size());
     byte[] kept = Files.readAllBytes(desk.library().picture(file));
     assertEquals(40, ImageIO.read(desk.library().picture(file).toFile()).getWidth());
     assertFalse(new String(kept, StandardCharsets.ISO_8859_1).contains("terrace"));
@@ -432,11 +433,12 @@ class NotePageTest {
     assertEquals(200, desk.get("/pictures/" + file).status());
     desk.post("/undo", "number", page.selectFirst(".done input[name=number]").val());
     assertEquals(NOTES, notes().size());
-    assertEquals(List.of(), pictures());
+    assertEquals(before, pictures());
   }
 
   @Test
   void aFileThatIsNoPictureIsRefusedWithNothingLost() throws Exception {
+    List<Path> before = pictures();
     Answer answer =
         send("neck.jpg", bytes("no picture"), "at", "pl. XV", "term", "ring", "does", "photo");
     assertTrue(problem(answer).startsWith("neck.jpg: this is no picture"), problem(answer));
@@ -444,7 +446,7 @@ class NotePageTest {
     assertEquals("ring", value(page, "term"));
     assertTrue(page.selectFirst("details.more").hasAttr("open"));
     assertEquals(NOTES, notes().size());
-    assertEquals(List.of(), pictures());
+    assertEquals(before, pictures());
   }
 
   @Test

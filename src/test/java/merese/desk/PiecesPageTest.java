@@ -81,7 +81,7 @@ class PiecesPageTest {
       String said = page.text();
       assertTrue(said.contains(piece.get("ref").asText() + ": " + piece.get("title").asText()));
     }
-    assertTrue(page.select(".shelfful img").isEmpty(), "the demo has no pictures");
+    assertEquals(answer.size(), page.select(".shelfful img").size(), "each has a picture");
   }
 
   @ParameterizedTest
@@ -313,11 +313,9 @@ class PiecesPageTest {
         new Photograph("p2", made.file(), Optional.of("the back"), Optional.of("half round")),
         made);
     assertTrue(Files.isRegularFile(desk.library().picture(made.file())));
-    Element shown = answer.page().selectFirst("figure a[data-enlarge] > img");
+    Element shown = answer.page().select("figure a[data-enlarge] > img").get(1);
     assertEquals("the back", shown.attr("alt"));
     assertEquals(200, desk.get(shown.attr("src")).status());
-    assertEquals(
-        shown.attr("src"), desk.get("/pieces").page().selectFirst(".shelfful img").attr("src"));
 
     RunningDesk.Answer named =
         send(

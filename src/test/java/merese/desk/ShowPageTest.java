@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
@@ -32,9 +33,14 @@ class ShowPageTest {
   static void start() throws IOException {
     desk = RunningDesk.onDemo(home);
     talk = RunningDesk.encoded(Files.readString(Path.of("examples/talk.txt")));
-    Path picture = desk.library().picture(PICTURE);
-    Files.createDirectories(picture.getParent());
-    Files.write(picture, new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xD9});
+    Path kept = desk.library().picture(PICTURE);
+    try (Stream<Path> files = Files.walk(desk.library().path().resolve("pictures"))) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        if (!file.equals(kept)) {
+          Files.delete(file);
+        }
+      }
+    }
   }
 
   @AfterAll
