@@ -117,6 +117,7 @@ public final class Desk implements Closeable {
     for (Page page : pages(studio.site())) {
       page.addTo(config.routes);
     }
+    studio.addLast(config.routes);
   }
 
   public int port() {

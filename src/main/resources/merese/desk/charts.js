@@ -111,8 +111,8 @@
         .attr("text-anchor", "end").text(fitted(row.reference, left - 16))
         .append("title").text(row.reference);
       all.push(row.cells.map((cell, c) => {
-        const a = g.append("a").attr("class", "cell stand-" + cell.stand)
-          .attr("role", "gridcell").attr("href", cell.href)
+        const a = g.append("g").attr("role", "gridcell").append("a")
+          .attr("class", "cell stand-" + cell.stand).attr("href", cell.href)
           .attr("tabindex", r === 0 && c === 0 ? 0 : -1)
           .attr("data-source", row.key).attr("data-concept", cell.concept)
           .attr("data-stand", cell.stand)

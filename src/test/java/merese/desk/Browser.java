@@ -162,11 +162,28 @@ final class Browser implements Closeable {
         PICTURES.resolve(name + ".png"), Base64.getDecoder().decode((String) taken.get("data")));
   }
 
-  /** Whether the page is wider than the window, so that it must be pushed sideways. */
-  boolean isWiderThanItsWindow() {
-    return (Boolean)
+  /** What sticks out of the window at its right, so that the page must be pushed sideways. */
+  List<String> stickingOut() {
+    Object found =
         driver.executeScript(
-            "return document.documentElement.scrollWidth > document.documentElement.clientWidth");
+            """
+            const wide = document.documentElement.clientWidth;
+            if (document.documentElement.scrollWidth <= wide) return [];
+            const held = e => {
+              for (let p = e.parentElement; p; p = p.parentElement) {
+                if (['auto', 'scroll', 'hidden'].includes(getComputedStyle(p).overflowX)) return true;
+              }
+              return false;
+            };
+            const out = [...document.body.querySelectorAll('*')]
+              .filter(e => e.getBoundingClientRect().right > wide + 1);
+            const free = out.filter(e => !held(e));
+            return (free.length > 0 ? free : out)
+              .map(e => e.outerHTML.slice(0, 160)).slice(0, 5);
+            """);
+    List<String> lines = new ArrayList<>();
+    ((List<?>) found).forEach(each -> lines.add(String.valueOf(each)));
+    return lines;
   }
 
   /** What axe-core 4.10 finds wrong by WCAG 2.2 A and AA and by its best practices, a line each. */

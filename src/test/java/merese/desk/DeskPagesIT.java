@@ -1,7 +1,6 @@
 package merese.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -46,7 +45,39 @@ class DeskPagesIT {
         List.of("look-up-bladed", "/?term=bladed+ring&pictured=on"),
         List.of("look-up-homonym", "/?term=triple+ring"),
         List.of("look-up-nothing", "/?term=spiral+neck+trail"),
-        List.of("look-up-unknown", "/?term=no+such+word"));
+        List.of("look-up-unknown", "/?term=no+such+word"),
+        List.of("not-there", "/no/such/page"),
+        List.of("concordance", "/concordance?term=ring"),
+        List.of(
+            "concordance-cell",
+            "/concordance/cell?term=ring&source=quenby-1926&column=ring-bladed"),
+        List.of("concordance-empty", "/concordance"),
+        List.of("timeline", "/timeline?concept=stopper-target&year=1795"),
+        List.of("timeline-empty", "/timeline"),
+        List.of("words", "/words?term=ring"),
+        List.of("witnesses", "/witnesses?concept=foot-folded"),
+        List.of("shelf", "/shelf"),
+        List.of("shelf-mark", "/shelf?by=mark"),
+        List.of("source", "/shelf/quenby-1926"),
+        List.of("add", "/add?kind=monograph"),
+        List.of("edit", "/edit/source/haskeld-1983"),
+        List.of("remove", "/remove?source=haskeld-1983"),
+        List.of("vocabulary", "/vocabulary?facet=ring"),
+        List.of("concept", "/vocabulary/ring-bladed"),
+        List.of("pieces", "/pieces"),
+        List.of("piece", "/pieces/d-3"),
+        List.of("identify", "/identify?object=d-9"),
+        List.of("note", "/note?source=quenby-1926&at=p.+41"),
+        List.of("note-empty", "/note"),
+        List.of("headings", "/list-of-headings?source=quenby-1926"),
+        List.of("looked", "/looked?source=quenby-1926"),
+        List.of("changes", "/changes"),
+        List.of("check", "/check"),
+        List.of("reading-list", "/reading-list?concept=foot-firing&concept=ring-bladed"),
+        List.of("reading-list-empty", "/reading-list"),
+        List.of("pull", "/pull?concept=ring-bladed&concept=foot-folded"),
+        List.of("show", "/show?concept=ring-bladed"),
+        List.of("show-empty", "/show"));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -59,13 +90,15 @@ class DeskPagesIT {
         browser.size(width, 900);
         browser.go(page.get(1));
         String shot = name + "-" + width + (dark ? "-dark" : "");
+        assertEquals(List.of(), browser.stickingOut(), shot);
         browser.picture(shot);
-        assertFalse(browser.isWiderThanItsWindow(), shot + " is too wide");
         if (width == 1024) {
           assertEquals(List.of(), browser.accessibilityFaults(), shot);
         }
       }
     }
-    browser.assertNoComplaints();
+    List<String> complaints = browser.complaints();
+    complaints.removeIf(line -> line.contains("/no/such/page - Failed to load resource"));
+    assertEquals(List.of(), complaints);
   }
 }

@@ -51,15 +51,23 @@ public final class Studio implements Closeable {
     assets.addTo(routes);
     new Pictures(site.library()).addTo(routes);
     routes.exception(Exception.class, this::failed);
-    routes.error(404, request -> notFound(request));
+  }
+
+  /** Answers, after all pages, what none of them does. */
+  public void addLast(RoutesConfig routes) {
+    routes.get("/<anything>", request -> refused(request, 404));
   }
 
   /** What an error page says. */
   public record Failure(String heading, List<String> lines) {}
 
-  private void notFound(Context request) {
-    if (request.result() == null || request.result().isEmpty()) {
+  private void refused(Context request, int status) {
+    if (status == 404) {
       say(request, 404, "There is no such page", "The address leads nowhere in this desk.");
+    } else if (status == 413) {
+      plain(request, 413, "more was sent than a picture may have; export it smaller, as JPEG");
+    } else {
+      plain(request, status, "the desk does not understand this request");
     }
   }
 
@@ -71,13 +79,7 @@ public final class Studio implements Closeable {
     } else if (e instanceof ForTheUser known) {
       say(request, 422, "This cannot be answered", known.getMessage());
     } else if (badRequest(e) > 0) {
-      int status = badRequest(e);
-      plain(
-          request,
-          status,
-          status == 413
-              ? "more was sent than a picture may have; export it smaller, as JPEG"
-              : "the desk does not understand this request");
+      refused(request, badRequest(e));
     } else if (isGone(e)) {
       plain(request, 400, "whoever asked has hung up");
     } else {
