@@ -1,5 +1,6 @@
 package merese.change;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static merese.testing.SmallLibrary.edition;
 import static merese.testing.SmallLibrary.monograph;
 import static merese.testing.SmallLibrary.says;
@@ -84,7 +85,7 @@ class MergeTest {
     try (Stream<Path> files = Files.walk(library.path())) {
       for (Path file :
           files.filter(f -> Files.isRegularFile(f) && !f.endsWith(".lock")).sorted().toList()) {
-        all.append(file.getFileName()).append('\n').append(Files.readString(file));
+        all.append(file.getFileName()).append('\n').append(Files.readString(file, ISO_8859_1));
       }
     }
     return all.toString();

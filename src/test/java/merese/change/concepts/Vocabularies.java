@@ -1,5 +1,7 @@
 package merese.change.concepts;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -156,7 +158,7 @@ public final class Vocabularies {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         String name = library.path().relativize(file).toString();
         if (!name.startsWith(".")) {
-          files.put(name, Files.readString(file));
+          files.put(name, Files.readString(file, ISO_8859_1));
         }
       }
     } catch (IOException e) {
