@@ -34,6 +34,10 @@ import org.junit.jupiter.api.io.TempDir;
 class SittingIT {
   private static final String LAUNCHER =
       Path.of("target/merese/bin/merese").toAbsolutePath().toString();
+
+  /** What is printed after the program has ended, before its exit code. */
+  private static final String ENDED = "Ended with ";
+
   private static final long PATIENCE = TimeUnit.SECONDS.toNanos(45);
 
   @TempDir private Path home;
@@ -193,6 +197,7 @@ class SittingIT {
     command.addAll(List.of("-x", Integer.toString(columns), "-y", "50", "-c", home.toString()));
     command.addAll(List.of("env", "-u", "COLUMNS", "-u", "MERESE_TTY", "-u", "MERESE_COLUMNS"));
     command.add("JAVA_HOME=" + System.getProperty("java.home"));
+    command.addAll(List.of("sh", "-c", "trap : INT; \"$@\"; echo \"" + ENDED + "$?\"", "sh"));
     command.add(LAUNCHER);
     command.addAll(List.of(words));
     command.addAll(List.of("--library", library()));
@@ -235,14 +240,8 @@ class SittingIT {
   }
 
   private void ended() throws Exception {
-    long start = System.nanoTime();
-    String status = "";
-    while (status.isEmpty()) {
-      assertTrue(System.nanoTime() - start < PATIENCE, () -> "not ended:\n" + unchecked());
-      Thread.sleep(50);
-      status = tmux("display-message", "-p", "-t", "s", "#{pane_dead_status}").strip();
-    }
-    assertEquals("0", status, whole());
+    await("it has ended", screen -> screen.contains("\n" + ENDED));
+    assertTrue(whole().contains("\n" + ENDED + "0\n"), whole());
   }
 
   private void await(String what, Predicate<String> holds) throws Exception {

@@ -76,7 +76,7 @@ class ConceptPageTest {
   /** Sends what a page shows first, as its button does. */
   private static RunningDesk.Answer confirm(RunningDesk.Answer shown) throws Exception {
     assertEquals(200, shown.status());
-    Element form = shown.page().selectFirst(".preview form");
+    Element form = shown.page().selectFirst(".shown-first form");
     List<String> fields = new ArrayList<>();
     for (Element field : form.select("input[type=hidden]")) {
       if (!field.attr("name").equals("token")) {
@@ -112,7 +112,7 @@ class ConceptPageTest {
   void saysAllThatIsKnownOfAConcept(String id) throws Exception {
     RunningDesk.Answer json = desk.get("/vocabulary/" + id + "?as=json");
     Document page = desk.get("/vocabulary/" + id).page();
-    page.select("datalist, .changes").remove();
+    page.select("datalist, .concept-changes").remove();
     assertEquals(List.of(), AllShown.missing(json.json(), page, IN_OTHER_WORDS));
   }
 
@@ -233,8 +233,8 @@ class ConceptPageTest {
             concept("ring-bladed").preferred().text(),
             "id",
             "ring-blade");
-    assertTrue(shown.page().select(".preview").text().contains("Nothing is changed yet"));
-    assertTrue(shown.page().select(".preview .effects").text().contains("notes"));
+    assertTrue(shown.page().select(".shown-first").text().contains("Nothing is changed yet"));
+    assertTrue(shown.page().select(".shown-first .effects").text().contains("notes"));
     assertTrue(onDisk("ring-blade").isEmpty());
     RunningDesk.Answer done = confirm(shown);
     assertTrue(done.address().startsWith("/vocabulary/ring-blade?"));
@@ -343,7 +343,7 @@ class ConceptPageTest {
             "sharp-edged collars",
             "test",
             "set on its own");
-    Element stays = shown.page().selectFirst(".preview input[name=note]");
+    Element stays = shown.page().selectFirst(".shown-first input[name=note]");
     assertFalse(stays.val().isEmpty());
     assertTrue(onDisk("ring-blade-collar").isEmpty());
     RunningDesk.Answer done = confirm(shown);

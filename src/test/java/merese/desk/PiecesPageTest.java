@@ -88,7 +88,7 @@ class PiecesPageTest {
   @ValueSource(strings = {"c-4", "d-17", "d-9", "d-3", "w-5"})
   void saysAllThatIsRecordedOfAPiece(String ref) throws Exception {
     Document page = desk.get("/pieces/" + ref).page();
-    page.select(".changes, datalist").remove();
+    page.select(".concept-changes, datalist").remove();
     var answer = desk.get("/pieces/" + ref + "?as=json").json();
     assertEquals(List.of(), AllShown.missing(answer, page, Set.of()));
   }

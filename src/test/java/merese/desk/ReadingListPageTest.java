@@ -111,7 +111,7 @@ class ReadingListPageTest {
   void everySourceHasItsNotesWithPlaces() throws Exception {
     Document page =
         desk.get("/reading-list?concept=ring-bladed&style=chicago-notes-bibliography").page();
-    var quenby = page.selectFirst(".one-source:has(input[value=quenby-1949]) dl.notes");
+    var quenby = page.selectFirst(".one-source:has(input[value=quenby-1949]) dl.cited-notes");
     List<String> notes = quenby.select("dd").eachText();
     assertTrue(notes.get(0).contains("Neck and Stopper"), notes.get(0));
     assertTrue(notes.get(0).contains("pl. 31"), notes.get(0));
