@@ -13,6 +13,7 @@ import merese.desk.chart.WordsPage;
 import merese.desk.list.PullPage;
 import merese.desk.list.ReadingListPage;
 import merese.desk.list.ShowPage;
+import merese.desk.look.FindPage;
 import merese.desk.look.LookUpPage;
 import merese.desk.note.ChangesPage;
 import merese.desk.note.CheckPage;
@@ -53,6 +54,7 @@ public final class Desk implements Closeable {
   private static List<Page> pages(Site site) {
     return List.of(
         new LookUpPage(site),
+        new FindPage(site),
         new ShelfPage(site),
         new SourcePage(site),
         new AddPage(site),

@@ -224,6 +224,8 @@ class FindTest {
     @Test
     void isLeftAloneWhereNothingIsNearOrNothingWouldBeFound() {
       assertEquals(Optional.empty(), find("qqqqqqqqq").didYouMean());
+      assertEquals(Optional.empty(), find("/qqqqq/wwwwwww").didYouMean());
+      find("/etc/passwd"); // two words in one place, both like others
       assertEquals(Optional.empty(), find("strawbery AND sideboard").didYouMean());
       assertEquals(Optional.empty(), find("strawberry diamond").didYouMean());
     }

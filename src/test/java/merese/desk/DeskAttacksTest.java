@@ -46,6 +46,8 @@ class DeskAttacksTest {
           "/?term=ring&place=*",
           "/?term=ring&kind=*",
           "/?term=ring&from=*",
+          "/find?words=*",
+          "/find?words=ring&limit=*",
           "/suggest?term=*",
           "/suggest?source=*",
           "/concordance?term=*",

@@ -46,6 +46,8 @@ class DeskPagesIT {
         List.of("look-up-homonym", "/?term=triple+ring"),
         List.of("look-up-nothing", "/?term=spiral+neck+trail"),
         List.of("look-up-unknown", "/?term=no+such+word"),
+        List.of("find", "/find?words=join+felt"),
+        List.of("find-empty", "/find"),
         List.of("not-there", "/no/such/page"),
         List.of("concordance", "/concordance?term=ring"),
         List.of(

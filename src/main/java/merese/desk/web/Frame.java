@@ -27,6 +27,7 @@ public record Frame(
   /** The parts of the desk that every page leads to, in their order. */
   public enum Tab {
     LOOK_UP("Look up", "/", Section.ASK),
+    FIND("Find words", "/find", Section.ASK),
     CONCORDANCE("Concordance", "/concordance", Section.ASK),
     TIMELINE("Timeline", "/timeline", Section.ASK),
     WORDS("Words", "/words", Section.ASK),
