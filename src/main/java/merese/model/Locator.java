@@ -59,6 +59,14 @@ public final class Locator implements Comparable<Locator> {
   }
 
   /**
+   * Whether a text begins as a place does, right or wrong: with a label and a number, as "pp. 9–2"
+   * does, with the label alone, as in "frontispiece", or with nothing but numbers.
+   */
+  public static boolean isBegunIn(String text) {
+    return LocatorBeginning.isIn(text);
+  }
+
+  /**
    * All members of all the locators, each once, sorted; neighbours of one kind in one place stand
    * together under one plural label, as in "pls IX, XXXVIII, XL". A member alone is as it was
    * typed.

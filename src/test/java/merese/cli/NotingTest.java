@@ -284,6 +284,35 @@ class NotingTest {
     }
 
     @Test
+    void takesAPlaceForOneThoughItsNumberIsAWordOfASource() {
+      for (String place : List.of("p. 12", "cat. no. 12", "vol. 1949", "frontispiece")) {
+        done("looked", "quenby-1949", place, "--for", "bladed ring", "--read");
+        assertEquals(place, last("quenby-1949").extent().orElseThrow().printed());
+      }
+      assertEquals(4, changes().size());
+      done("looked", "tressick-1954", "quenby neck 1949", "--for", "bladed ring", "--read");
+      assertEquals(Optional.empty(), last("quenby-1949").extent());
+    }
+
+    @Test
+    void refusesAPlaceThatCannotBeReadAsANoteDoes() {
+      String why = "the range \"9–2\" runs backwards; put the smaller number first";
+      assertTrue(refused(1, "note", "quenby-1949", "pp. 9–2", "ring").err().contains(why));
+      assertTrue(refusedPlace("pp. 9–2").contains(why));
+      assertTrue(refusedPlace("1949").contains("write \"p. 1949\" for a page"));
+    }
+
+    private String refusedPlace(String place) {
+      return refused(1, "looked", "quenby-1949", place, "--for", "bladed ring", "--read").err();
+    }
+
+    @Test
+    void withBlankWordsForAScopeHasNone() {
+      done("looked", "haskeld-1983", "--for", "bladed ring", "--read", "--scope", " ");
+      assertEquals(Optional.empty(), last("haskeld-1983").scope());
+    }
+
+    @Test
     void withoutAWayOfLookingOrAFeatureIsRefused() {
       refused(2, "looked", "haskeld-1983", "--for", "bladed ring");
       refused(2, "looked", "haskeld-1983", "--read");
