@@ -41,7 +41,7 @@ final class SittingCommand extends WritingCommand {
       option(
           String.class,
           "LOCATOR",
-          "Which pages are; else from the first to the last that was turned or noted.",
+          "Which pages are; else those that were turned or noted.",
           "--pages");
 
   private final Given<String> copy = option(String.class, "ID", "Which copy is in hand.", "--copy");
@@ -175,7 +175,7 @@ final class SittingCommand extends WritingCommand {
   }
 
   private String prompt() {
-    return sitting.page().map(Locator::printed).orElse(sitting.source().key()) + "> ";
+    return sitting.place().map(Locator::printed).orElse(sitting.source().key()) + "> ";
   }
 
   private void refuse(String message) {
@@ -228,7 +228,8 @@ final class SittingCommand extends WritingCommand {
       return;
     }
     NotedText words = new NotedText(context(), shelf);
-    page().text(at.printed() + ": " + Page.many(noted.size(), "note") + " already.");
+    String on = (at.count() == 1 ? at.page() : at).printed();
+    page().text(on + ": " + Page.many(noted.size(), "note") + " already.");
     for (NotedThere each : noted) {
       page().hanging("  ", words.words(each.note(), each.places()));
     }
@@ -264,12 +265,12 @@ final class SittingCommand extends WritingCommand {
     Optional<String> text =
         typed.parts().size() == 3 ? Optional.of(typed.parts().get(2)) : Optional.empty();
     Naming naming = meaning(shelf, term, options.facet(), options.meaning());
-    Optional<Locator> open = sitting.page();
+    Optional<Locator> open = sitting.place();
     Taken taken =
         sitting.note(options.note(at, naming, text, by(by)), options.photo(), options.again());
     new NotedText(context(), shelf).printShort(taken, options.facet());
-    if (!sitting.page().equals(open)) {
-      show(sitting.page().orElseThrow(), Optional.of(taken.notes().get(0)));
+    if (!sitting.place().equals(open)) {
+      show(sitting.place().orElseThrow(), Optional.of(taken.notes().get(0)));
     }
   }
 

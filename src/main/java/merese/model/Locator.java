@@ -167,14 +167,13 @@ public final class Locator implements Comparable<Locator> {
   }
 
   /**
-   * From the first to the last of the pages, for each kind and numeral: "pp. iv–xii; pp. 38–60; pl.
-   * IX".
+   * These pages and no others, for each kind and numeral: "pp. iv–xii; pp. 38–41, 60; pl. IX".
    *
    * @param pages at least one
    * @throws LocatorException where that would be more places than a locator may have
    */
-  public static Locator spanning(Collection<Locator> pages) {
-    return parse(LocatorPages.spanning(pages));
+  public static Locator ofPages(Collection<Locator> pages) {
+    return parse(LocatorPages.listed(pages));
   }
 
   private static boolean startsWith(List<LocatorLevel> place, List<LocatorLevel> of) {
