@@ -231,6 +231,14 @@ class NotingTest {
     }
 
     @Test
+    void inWhichAHeadingStandsTwiceSaysSo() {
+      String list = "ball; cushion; ball";
+      String said = refused(1, "list", "haskeld-1983", "p. 24", list, "--under", "knop").err();
+      assertTrue(said.contains("the heading “ball” stands twice in the list"), said);
+      assertFalse(said.contains("already"), said);
+    }
+
+    @Test
     void isNotWrittenInPart() {
       String said = refused(2, "list", "haskeld-1983", "p. 24", "bladed ring; triple ring").err();
       assertTrue(said.contains("triple ring"), said);
