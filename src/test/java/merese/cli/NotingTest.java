@@ -182,6 +182,20 @@ class NotingTest {
   }
 
   @Test
+  void whoseTermIsNotOneLineSaysWhere() {
+    String said = refused(1, "note", "haskeld-1983", "p. 77", "bladed\nring").err();
+    assertTrue(said.contains("the term has a line break after “bladed”"), said);
+    said = refused(1, "note", "haskeld-1983", "p. 77", "\u0007ring").err();
+    assertTrue(said.contains("the term has a control character (7 hexadecimal)"), said);
+  }
+
+  @Test
+  void whoseTermIsBlanksHasNone() {
+    done("note", "haskeld-1983", "p. 77", "  ", "--as", "ring-bladed");
+    assertEquals("", last("haskeld-1983").namings().get(0).printed());
+  }
+
+  @Test
   void twiceIsRefusedUnlessItIsWanted() {
     done("note", "haskeld-1983", "p. 77", "bladed ring");
     Ran ran = merese("note", "haskeld-1983", "p. 77", "bladed ring");
