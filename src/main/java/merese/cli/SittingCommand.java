@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import merese.change.notes.NoteTaking.Taken;
 import merese.change.notes.Sitting;
 import merese.change.notes.Sitting.NotedThere;
@@ -26,6 +27,9 @@ import picocli.CommandLine.ParameterException;
 final class SittingCommand extends WritingCommand {
   /** What a line may be that is no note. */
   static final List<String> WORDS = List.of("next", "back", "here", "undo", "help", "end");
+
+  /** What people type who want something else than to note it. */
+  private static final Set<String> MISTAKEN = Set.of("exit", "quit", "q", "bye", "redo");
 
   private final Given<String> named =
       word(String.class, "SOURCE", "The source that lies open: its key, or words.");
@@ -185,6 +189,9 @@ final class SittingCommand extends WritingCommand {
     for (String line : (where + message).split("\n", -1)) {
       page.hanging(line.startsWith(" ") ? "    " : "", line.strip());
     }
+    if (lines.edited()) {
+      page.text("Mend the line, or Ctrl-U clears it.");
+    }
     context().err().flush();
   }
 
@@ -197,6 +204,7 @@ final class SittingCommand extends WritingCommand {
       case "undo" -> undo();
       case "help", "?" -> help();
       default -> {
+        requireNoCommand(line);
         OptionalInt turns = Sitting.turns(line);
         if (turns.isPresent()) {
           show(sitting.turn(turns.getAsInt()));
@@ -204,6 +212,19 @@ final class SittingCommand extends WritingCommand {
           note(line);
         }
       }
+    }
+  }
+
+  private static void requireNoCommand(String line) {
+    String word = line.toLowerCase(Locale.ROOT);
+    if (MISTAKEN.contains(word)) {
+      throw CommandException.wrongUse(
+          "“"
+              + line
+              + "” is no command here; "
+              + (word.equals("redo") ? "help lists what is" : "end ends the sitting")
+              + ". To note it as a term, write it after a bar: | "
+              + line);
     }
   }
 
