@@ -196,6 +196,23 @@ class NotingTest {
   }
 
   @Test
+  void inALibraryOfANewerFormatIsRefusedAtTheStart() throws IOException {
+    Path settings = home.resolve("library/library.json");
+    String text = Files.readString(settings);
+    Files.writeString(settings, text.replaceFirst("\"format\": \\d+", "\"format\": 99"));
+    List<Ran> all =
+        List.of(
+            Ran.piped("p. 41\n", home, "sitting", "quenby-1926"),
+            merese("history"),
+            merese("remove", "quenby-1926", "n1"));
+    for (Ran ran : all) {
+      assertEquals(1, ran.code(), ran.out());
+      assertEquals("", ran.out());
+      assertTrue(ran.err().contains("made by a newer merese"), ran.err());
+    }
+  }
+
+  @Test
   void twiceIsRefusedUnlessItIsWanted() {
     done("note", "haskeld-1983", "p. 77", "bladed ring");
     Ran ran = merese("note", "haskeld-1983", "p. 77", "bladed ring");
