@@ -196,6 +196,22 @@ class NotingTest {
   }
 
   @Test
+  void whoseTermIsTheIdOfAConceptIsRemarkedOn() {
+    String said = done("note", "haskeld-1983", "p. 77", "ring-bladed").out();
+    assertTrue(said.contains("“ring-bladed” is the id of bladed ring; --as ring-bladed"), said);
+    assertFalse(said.contains("No word of the vocabulary"), said);
+    said = done("note", "haskeld-1983", "p. 78", "merese", "--unassigned").out();
+    assertFalse(said.contains("is the id of"), said);
+  }
+
+  @Test
+  void outsideItsArticleIsWarnedOfAsACheckDoes() {
+    String said = done("note", "farrow-1988", "p. 900", "bladed ring").out();
+    assertTrue(said.contains("p. 900 is not in the article, which has pp. "), said);
+    assertTrue(merese("check").out().contains("\"p. 900\" is not in the article, which has pp. "));
+  }
+
+  @Test
   void inALibraryOfANewerFormatIsRefusedAtTheStart() throws IOException {
     Path settings = home.resolve("library/library.json");
     String text = Files.readString(settings);
