@@ -71,6 +71,11 @@ final class EditedLines implements SittingLines {
   }
 
   @Override
+  public boolean edited() {
+    return true;
+  }
+
+  @Override
   public void close() throws IOException {
     terminal.close();
   }

@@ -10,6 +10,7 @@ import merese.shelf.SourceAddress;
 import merese.shelf.WritingShelf;
 import merese.store.History;
 import merese.store.History.Line;
+import merese.store.LibraryFolder;
 
 /** Lists the changes of the library. */
 final class HistoryCommand extends WritingCommand {
@@ -34,9 +35,11 @@ final class HistoryCommand extends WritingCommand {
 
   @Override
   int run() {
+    LibraryFolder library = library();
+    library.requireKnownFormat();
     Optional<String> file = source.value().map(this::file);
     List<Line> lines = new ArrayList<>();
-    for (Line line : History.of(library()).lines()) {
+    for (Line line : History.of(library).lines()) {
       if (file.isEmpty() || line.entry().paths().contains(file.get())) {
         lines.add(line);
       }

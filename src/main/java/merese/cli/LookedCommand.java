@@ -100,22 +100,34 @@ final class LookedCommand extends WritingCommand {
     return read.isSet() ? Method.READ : leafed.isSet() ? Method.LEAFED : Method.INDEX_ONLY;
   }
 
-  /** Takes the last word away where it is a place and names no source. */
+  /**
+   * Takes the last word away where it is a place: what begins as a place does always is one, though
+   * the numbers in it may be words of a source, and anything else where it names no source.
+   *
+   * @throws LocatorException where it is a place, but none that can be read
+   */
   private static Optional<Locator> extent(WritingShelf shelf, List<String> words) {
     if (words.size() < 2) {
       return Optional.empty();
     }
-    String last = words.get(words.size() - 1);
+    String last = words.get(words.size() - 1).strip();
+    boolean begun = Locator.isBegunIn(last) && !isKey(shelf, last);
     try {
-      Locator extent = Locator.parse(last.strip());
-      if (shelf.find(last).isEmpty()) {
+      Locator extent = Locator.parse(last);
+      if (begun || shelf.find(last).isEmpty()) {
         words.remove(words.size() - 1);
         return Optional.of(extent);
       }
     } catch (LocatorException e) {
-      return Optional.empty();
+      if (begun) {
+        throw e;
+      }
     }
     return Optional.empty();
+  }
+
+  private static boolean isKey(WritingShelf shelf, String typed) {
+    return shelf.find(typed).stream().anyMatch(source -> source.key().equals(typed));
   }
 
   static void print(Context context, WritingShelf shelf, Logged logged) {

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import merese.change.notes.NoteTaking.Taken;
 import merese.change.notes.NoteWords;
+import merese.change.notes.TermChoice.Choice;
+import merese.model.Naming;
 import merese.model.Note;
 import merese.model.Place;
 import merese.shelf.WritingShelf;
@@ -13,10 +15,12 @@ final class NotedText {
   private static final int MARGIN = 2;
 
   private final Page page;
+  private final WritingShelf shelf;
   private final NoteWords words;
 
   NotedText(Context context, WritingShelf shelf) {
     this.page = new Page(context.out(), context.screen());
+    this.shelf = shelf;
     this.words = new NoteWords(shelf);
   }
 
@@ -44,8 +48,12 @@ final class NotedText {
   /** What may be worth a second look. */
   private void remarks(Taken taken, Optional<String> facet) {
     for (Note note : taken.notes()) {
-      note.namings().forEach(naming -> words.open(naming, facet).ifPresent(this::item));
+      for (Naming naming : note.namings()) {
+        words.typedId(naming, facet).ifPresent(this::typedId);
+        words.open(naming, facet).ifPresent(this::item);
+      }
     }
+    NoteWords.outside(shelf, taken).forEach(this::item);
     for (Place place : taken.notes().get(0).places()) {
       if (place.photo().isPresent()) {
         item(
@@ -61,6 +69,17 @@ final class NotedText {
                 + " --drawing.");
       }
     }
+  }
+
+  private void typedId(Choice concept) {
+    item(
+        "“"
+            + concept.concept()
+            + "” is the id of "
+            + concept.label()
+            + "; --as "
+            + concept.concept()
+            + " gives a term that meaning.");
   }
 
   private void item(String text) {

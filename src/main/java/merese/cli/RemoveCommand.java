@@ -54,6 +54,7 @@ final class RemoveCommand extends LibraryCommand {
   @Override
   int run() {
     LibraryFolder library = library();
+    library.requireKnownFormat();
     RemovalRequest request =
         new RemovalRequest(
             what.required(),

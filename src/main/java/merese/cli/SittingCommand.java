@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import merese.change.notes.NoteTaking.Taken;
 import merese.change.notes.Sitting;
 import merese.change.notes.Sitting.NotedThere;
@@ -27,6 +28,9 @@ final class SittingCommand extends WritingCommand {
   /** What a line may be that is no note. */
   static final List<String> WORDS = List.of("next", "back", "here", "undo", "help", "end");
 
+  /** What people type who want something else than to note it. */
+  private static final Set<String> MISTAKEN = Set.of("exit", "quit", "q", "bye", "redo");
+
   private final Given<String> named =
       word(String.class, "SOURCE", "The source that lies open: its key, or words.");
 
@@ -41,7 +45,7 @@ final class SittingCommand extends WritingCommand {
       option(
           String.class,
           "LOCATOR",
-          "Which pages are; else from the first to the last that was turned or noted.",
+          "Which pages are; else those that were turned or noted.",
           "--pages");
 
   private final Given<String> copy = option(String.class, "ID", "Which copy is in hand.", "--copy");
@@ -175,7 +179,7 @@ final class SittingCommand extends WritingCommand {
   }
 
   private String prompt() {
-    return sitting.page().map(Locator::printed).orElse(sitting.source().key()) + "> ";
+    return sitting.place().map(Locator::printed).orElse(sitting.source().key()) + "> ";
   }
 
   private void refuse(String message) {
@@ -184,6 +188,9 @@ final class SittingCommand extends WritingCommand {
     Page page = new Page(context().err(), context().errorScreen());
     for (String line : (where + message).split("\n", -1)) {
       page.hanging(line.startsWith(" ") ? "    " : "", line.strip());
+    }
+    if (lines.edited()) {
+      page.text("Mend the line, or Ctrl-U clears it.");
     }
     context().err().flush();
   }
@@ -197,6 +204,7 @@ final class SittingCommand extends WritingCommand {
       case "undo" -> undo();
       case "help", "?" -> help();
       default -> {
+        requireNoCommand(line);
         OptionalInt turns = Sitting.turns(line);
         if (turns.isPresent()) {
           show(sitting.turn(turns.getAsInt()));
@@ -204,6 +212,19 @@ final class SittingCommand extends WritingCommand {
           note(line);
         }
       }
+    }
+  }
+
+  private static void requireNoCommand(String line) {
+    String word = line.toLowerCase(Locale.ROOT);
+    if (MISTAKEN.contains(word)) {
+      throw CommandException.wrongUse(
+          "“"
+              + line
+              + "” is no command here; "
+              + (word.equals("redo") ? "help lists what is" : "end ends the sitting")
+              + ". To note it as a term, write it after a bar: | "
+              + line);
     }
   }
 
@@ -228,7 +249,8 @@ final class SittingCommand extends WritingCommand {
       return;
     }
     NotedText words = new NotedText(context(), shelf);
-    page().text(at.printed() + ": " + Page.many(noted.size(), "note") + " already.");
+    String on = (at.count() == 1 ? at.page() : at).printed();
+    page().text(on + ": " + Page.many(noted.size(), "note") + " already.");
     for (NotedThere each : noted) {
       page().hanging("  ", words.words(each.note(), each.places()));
     }
@@ -264,12 +286,12 @@ final class SittingCommand extends WritingCommand {
     Optional<String> text =
         typed.parts().size() == 3 ? Optional.of(typed.parts().get(2)) : Optional.empty();
     Naming naming = meaning(shelf, term, options.facet(), options.meaning());
-    Optional<Locator> open = sitting.page();
+    Optional<Locator> open = sitting.place();
     Taken taken =
         sitting.note(options.note(at, naming, text, by(by)), options.photo(), options.again());
     new NotedText(context(), shelf).printShort(taken, options.facet());
-    if (!sitting.page().equals(open)) {
-      show(sitting.page().orElseThrow(), Optional.of(taken.notes().get(0)));
+    if (!sitting.place().equals(open)) {
+      show(sitting.place().orElseThrow(), Optional.of(taken.notes().get(0)));
     }
   }
 

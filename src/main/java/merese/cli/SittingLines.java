@@ -39,6 +39,11 @@ interface SittingLines extends Closeable {
   /** Whether somebody is there who can be asked. */
   boolean somebody();
 
+  /** Whether what is begun stands in the line, and can be edited. */
+  default boolean edited() {
+    return false;
+  }
+
   @Override
   default void close() throws IOException {}
 

@@ -59,6 +59,14 @@ public final class Locator implements Comparable<Locator> {
   }
 
   /**
+   * Whether a text begins as a place does, right or wrong: with a label and a number, as "pp. 9–2"
+   * does, with the label alone, as in "frontispiece", or with nothing but numbers.
+   */
+  public static boolean isBegunIn(String text) {
+    return LocatorBeginning.isIn(text);
+  }
+
+  /**
    * All members of all the locators, each once, sorted; neighbours of one kind in one place stand
    * together under one plural label, as in "pls IX, XXXVIII, XL". A member alone is as it was
    * typed.
@@ -159,14 +167,13 @@ public final class Locator implements Comparable<Locator> {
   }
 
   /**
-   * From the first to the last of the pages, for each kind and numeral: "pp. iv–xii; pp. 38–60; pl.
-   * IX".
+   * These pages and no others, for each kind and numeral: "pp. iv–xii; pp. 38–41, 60; pl. IX".
    *
    * @param pages at least one
    * @throws LocatorException where that would be more places than a locator may have
    */
-  public static Locator spanning(Collection<Locator> pages) {
-    return parse(LocatorPages.spanning(pages));
+  public static Locator ofPages(Collection<Locator> pages) {
+    return parse(LocatorPages.listed(pages));
   }
 
   private static boolean startsWith(List<LocatorLevel> place, List<LocatorLevel> of) {

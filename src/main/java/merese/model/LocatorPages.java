@@ -111,7 +111,7 @@ final class LocatorPages {
         && left.numeral().decimals().size() == right.numeral().decimals().size();
   }
 
-  static String spanning(Collection<Locator> pages) {
+  static String listed(Collection<Locator> pages) {
     List<List<Locator>> runs = new ArrayList<>();
     for (Locator page : new TreeSet<>(pages)) {
       List<Locator> run = null;
@@ -124,15 +124,35 @@ final class LocatorPages {
       }
       run.add(page);
     }
-    List<String> spans = new ArrayList<>();
+    List<String> listed = new ArrayList<>();
     for (List<Locator> run : runs) {
-      List<LocatorLevel> first = run.get(0).levels();
-      List<LocatorLevel> last = run.get(run.size() - 1).levels();
-      spans.add(
-          LocatorSeries.samePlace(first, last)
-              ? run.get(0).printed()
-              : LocatorSeries.fromTo(first, last));
+      listed.add(LocatorSeries.listed(stretches(run)));
     }
-    return String.join("; ", spans); // after a comma a figure would be one of the plate before
+    return String.join("; ", listed); // after a comma a figure would be one of the plate before
+  }
+
+  /** Pages of one run, parted wherever the next does not follow on the one before. */
+  private static List<List<Locator>> stretches(List<Locator> run) {
+    List<List<Locator>> stretches = new ArrayList<>();
+    Locator last = null;
+    for (Locator page : run) {
+      if (last != null && LocatorSeries.samePlace(last.levels(), page.levels())) {
+        continue;
+      }
+      if (last == null || !follows(page, last)) {
+        stretches.add(new ArrayList<>());
+      }
+      stretches.get(stretches.size() - 1).add(page);
+      last = page;
+    }
+    return stretches;
+  }
+
+  /** Both ways: p. 42 comes after p. 41a, and yet before it there is p. 41. */
+  private static boolean follows(Locator page, Locator before) {
+    List<LocatorLevel> next = stepped(before.levels(), 1);
+    List<LocatorLevel> back = stepped(page.levels(), -1);
+    return LocatorSeries.samePlace(next, page.levels())
+        && LocatorSeries.samePlace(back, before.levels());
   }
 }

@@ -23,6 +23,10 @@ final class LocatorScanner {
     return SPACES.indexOf(c) >= 0;
   }
 
+  static boolean isDash(char c) {
+    return DASHES.indexOf(c) >= 0;
+  }
+
   static String folded(String word) {
     StringBuilder out = new StringBuilder(word.length());
     for (int i = 0; i < word.length(); i++) {
@@ -85,7 +89,7 @@ final class LocatorScanner {
   boolean takeRangeSign() {
     int start = at;
     skipSpaces();
-    if (!atEnd() && DASHES.indexOf(peek()) >= 0) {
+    if (!atEnd() && isDash(peek())) {
       if (peek() == '-' && peek(1) == '-') {
         at++;
       }

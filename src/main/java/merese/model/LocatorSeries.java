@@ -110,15 +110,28 @@ final class LocatorSeries {
     return alike ? LocatorLabels.pluralOf(first.kind(), first.label()) : first.kind().plural();
   }
 
-  /** "vol. II, pp. 38–60", of two pages in one place. */
-  static String fromTo(List<LocatorLevel> first, List<LocatorLevel> last) {
+  /** "vol. II, pp. 38–41, 60", of stretches of pages in one place. */
+  static String listed(List<List<Locator>> stretches) {
+    Locator one = stretches.get(0).get(0);
+    List<LocatorLevel> first = one.levels();
     int at = first.size() - 1;
     LocatorLevel from = first.get(at);
+    if (stretches.size() == 1 && stretches.get(0).size() == 1) {
+      return one.printed();
+    } else if (stretches.size() > 1 && from.isJoined()) {
+      return String.join("; ", stretches.stream().map(s -> listed(List.of(s))).toList());
+    }
+    List<String> numbers = new ArrayList<>();
+    for (List<Locator> stretch : stretches) {
+      String begin = stretch.get(0).levels().get(at).value();
+      String end = stretch.get(stretch.size() - 1).levels().get(at).value();
+      numbers.add(stretch.size() == 1 ? begin : begin + "–" + end);
+    }
     String outer = printed(first.subList(0, at));
     String plural = from.isJoined() ? "" : LocatorLabels.pluralOf(from.kind(), from.label());
     String begin = outer.isEmpty() ? "" : from.isJoined() ? outer : outer + ", ";
     String label = from.isJoined() ? from.label() : plural + (plural.isEmpty() ? "" : " ");
-    return begin + label + from.value() + "–" + last.get(at).value();
+    return begin + label + String.join(", ", numbers);
   }
 
   private static String unlabelled(List<LocatorLevel> place, int at) {

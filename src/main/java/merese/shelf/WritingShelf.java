@@ -49,8 +49,11 @@ public final class WritingShelf implements Lexicon, Closeable {
 
   /**
    * Where very much was written since, or the vocabulary, the index is brought up to date first.
+   *
+   * @throws LibraryException where a newer program made the library
    */
   public static WritingShelf open(LibraryFolder folder, Watcher watcher) {
+    folder.requireKnownFormat();
     IndexKeeper keeper = new IndexKeeper(folder, watcher, Clock.systemUTC());
     IndexKeeper.AsItWas opened = keeper.openAsItWas();
     WritingShelf shelf = new WritingShelf(folder, opened.index());

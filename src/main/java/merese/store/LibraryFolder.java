@@ -113,6 +113,20 @@ public final class LibraryFolder {
     return storedSettings().value();
   }
 
+  /**
+   * Refuses a library that a newer program made: nothing of it may be taken for what it seems. What
+   * else is wrong with its settings is left to whoever asks for them.
+   */
+  public void requireKnownFormat() {
+    try {
+      settings();
+    } catch (LibraryException e) {
+      if (e.isOfNewerProgram()) {
+        throw e;
+      }
+    }
+  }
+
   /** What a library says of itself that says nothing else. */
   public static LibrarySettings usualSettings() {
     return LibraryMaker.settings("Library");

@@ -182,6 +182,53 @@ class NotingTest {
   }
 
   @Test
+  void whoseTermIsNotOneLineSaysWhere() {
+    String said = refused(1, "note", "haskeld-1983", "p. 77", "bladed\nring").err();
+    assertTrue(said.contains("the term has a line break after “bladed”"), said);
+    said = refused(1, "note", "haskeld-1983", "p. 77", "\u0007ring").err();
+    assertTrue(said.contains("the term has a control character (7 hexadecimal)"), said);
+  }
+
+  @Test
+  void whoseTermIsBlanksHasNone() {
+    done("note", "haskeld-1983", "p. 77", "  ", "--as", "ring-bladed");
+    assertEquals("", last("haskeld-1983").namings().get(0).printed());
+  }
+
+  @Test
+  void whoseTermIsTheIdOfAConceptIsRemarkedOn() {
+    String said = done("note", "haskeld-1983", "p. 77", "ring-bladed").out();
+    assertTrue(said.contains("“ring-bladed” is the id of bladed ring; --as ring-bladed"), said);
+    assertFalse(said.contains("No word of the vocabulary"), said);
+    said = done("note", "haskeld-1983", "p. 78", "merese", "--unassigned").out();
+    assertFalse(said.contains("is the id of"), said);
+  }
+
+  @Test
+  void outsideItsArticleIsWarnedOfAsACheckDoes() {
+    String said = done("note", "farrow-1988", "p. 900", "bladed ring").out();
+    assertTrue(said.contains("p. 900 is not in the article, which has pp. "), said);
+    assertTrue(merese("check").out().contains("\"p. 900\" is not in the article, which has pp. "));
+  }
+
+  @Test
+  void inALibraryOfANewerFormatIsRefusedAtTheStart() throws IOException {
+    Path settings = home.resolve("library/library.json");
+    String text = Files.readString(settings);
+    Files.writeString(settings, text.replaceFirst("\"format\": \\d+", "\"format\": 99"));
+    List<Ran> all =
+        List.of(
+            Ran.piped("p. 41\n", home, "sitting", "quenby-1926"),
+            merese("history"),
+            merese("remove", "quenby-1926", "n1"));
+    for (Ran ran : all) {
+      assertEquals(1, ran.code(), ran.out());
+      assertEquals("", ran.out());
+      assertTrue(ran.err().contains("made by a newer merese"), ran.err());
+    }
+  }
+
+  @Test
   void twiceIsRefusedUnlessItIsWanted() {
     done("note", "haskeld-1983", "p. 77", "bladed ring");
     Ran ran = merese("note", "haskeld-1983", "p. 77", "bladed ring");
@@ -228,6 +275,14 @@ class NotingTest {
       assertEquals(Place.Stance.LISTS, third.places().get(0).stance());
       assertEquals(Place.Medium.DRAWING, third.places().get(0).medium());
       assertEquals(1, changes().size(), "all are one change");
+    }
+
+    @Test
+    void inWhichAHeadingStandsTwiceSaysSo() {
+      String list = "ball; cushion; ball";
+      String said = refused(1, "list", "haskeld-1983", "p. 24", list, "--under", "knop").err();
+      assertTrue(said.contains("the heading “ball” stands twice in the list"), said);
+      assertFalse(said.contains("already"), said);
     }
 
     @Test
@@ -281,6 +336,35 @@ class NotingTest {
       assertEquals(1, changes().size());
       assertEquals("ring-square", last("tressick-1954").concept());
       assertEquals("Irish decanters only", last("haskeld-1983").scope().orElseThrow().words());
+    }
+
+    @Test
+    void takesAPlaceForOneThoughItsNumberIsAWordOfASource() {
+      for (String place : List.of("p. 12", "cat. no. 12", "vol. 1949", "frontispiece")) {
+        done("looked", "quenby-1949", place, "--for", "bladed ring", "--read");
+        assertEquals(place, last("quenby-1949").extent().orElseThrow().printed());
+      }
+      assertEquals(4, changes().size());
+      done("looked", "tressick-1954", "quenby neck 1949", "--for", "bladed ring", "--read");
+      assertEquals(Optional.empty(), last("quenby-1949").extent());
+    }
+
+    @Test
+    void refusesAPlaceThatCannotBeReadAsANoteDoes() {
+      String why = "the range \"9–2\" runs backwards; put the smaller number first";
+      assertTrue(refused(1, "note", "quenby-1949", "pp. 9–2", "ring").err().contains(why));
+      assertTrue(refusedPlace("pp. 9–2").contains(why));
+      assertTrue(refusedPlace("1949").contains("write \"p. 1949\" for a page"));
+    }
+
+    private String refusedPlace(String place) {
+      return refused(1, "looked", "quenby-1949", place, "--for", "bladed ring", "--read").err();
+    }
+
+    @Test
+    void withBlankWordsForAScopeHasNone() {
+      done("looked", "haskeld-1983", "--for", "bladed ring", "--read", "--scope", " ");
+      assertEquals(Optional.empty(), last("haskeld-1983").scope());
     }
 
     @Test

@@ -72,6 +72,23 @@ class SittingCommandTest {
   }
 
   @Test
+  void aWordThatSomebodyMayMeanForACommandIsNotedAfterABarAlone() throws IOException {
+    Ran ran = Ran.piped("p. 38\nexit\nredo\n| exit\n", shelf, "sitting", "quenby-1926");
+    assertEquals(1, ran.code());
+    String said = ran.err().replaceAll("\\s+", " ");
+    assertTrue(
+        said.contains(
+            "line 2: “exit” is no command here; end ends the sitting. To note it as a term, write"
+                + " it after a bar: | exit"),
+        said);
+    assertTrue(said.contains("line 3: “redo” is no command here"), said);
+    assertFalse(said.contains("Mend the line"), said);
+    assertTrue(ran.out().contains("1 note taken"), ran.out());
+    String file = Files.readString(shelf.resolve("library/works/quenby-1926.json"));
+    assertTrue(file.contains("\"printed\": \"exit\""), file);
+  }
+
+  @Test
   void whatThePagesWereLookedThroughForNeedsTheHow() {
     assertEquals(2, Ran.piped("", shelf, "sitting", "quenby-1926", "--for", "neck-ring").code());
     assertEquals(2, Ran.piped("", shelf, "sitting", "quenby-1926", "--read").code());

@@ -89,6 +89,7 @@ class SittingIT {
         "the refused line is there to be mended",
         screen ->
             screen.contains("there is no option --dte; did you mean --date?")
+                && screen.contains("Mend the line, or Ctrl-U clears it.")
                 && last(screen).equals("p. 62> firing foot --dte 1795")
                 && screen.indexOf("--dte") < screen.lastIndexOf("p. 62>"));
     key("BSpace", 10);

@@ -90,30 +90,33 @@ class TurningPagesTest {
   }
 
   @Test
-  void anExtentIsFromTheFirstToTheLastOfEachKindAndNumeral() {
-    assertEquals("pp. 38–60", spanning("p. 41", "p. 60", "p. 38"));
+  void pagesAreListedForEachKindAndNumeralWithNoneBetween() {
+    assertEquals("pp. 3–4, 12, 20", listed("p. 12", "p. 4", "p. 20", "p. 3"));
+    assertEquals("pp. 38–40", listed("p. 39", "p. 40", "p. 38"));
     assertEquals(
-        "pp. iv–xii; pp. 1–3; pls IX–XII",
-        spanning("p. 3", "p. iv", "p. 1", "p. xii", "pl. XII", "pl. IX"));
-    assertEquals("p. 7", spanning("p. 7", "p. 7"));
+        "pp. iv, xii; pp. 1, 3; pls IX–X",
+        listed("p. 3", "p. iv", "p. 1", "p. xii", "pl. X", "pl. IX"));
+    assertEquals("p. 7", listed("p. 7", "p. 7"));
+    assertEquals("pp. 41, 41a, 42", listed("p. 41", "p. 41a", "p. 42"));
     assertEquals(
-        "vol. I, pp. 5–9; vol. II, p. 5",
-        spanning("vol. I, p. 5", "vol. II, p. 5", "vol. I, p. 9"));
-    assertEquals("fols 2v–12r", spanning("fol. 12r", "fol. 2v"));
-    assertEquals("frontispiece; p. 2", spanning("p. 2", "frontispiece"));
+        "vol. I, pp. 5, 9; vol. II, p. 5", listed("vol. I, p. 5", "vol. II, p. 5", "vol. I, p. 9"));
+    assertEquals("fols 2v–3v, 12r", listed("fol. 12r", "fol. 2v", "fol. 3r", "fol. 3v"));
+    assertEquals("frontispiece; p. 2", listed("p. 2", "frontispiece"));
   }
 
-  private static String spanning(String... pages) {
-    return Locator.spanning(Stream.of(pages).map(Locator::parse).toList()).printed();
+  private static String listed(String... pages) {
+    Locator listed = Locator.ofPages(Stream.of(pages).map(Locator::parse).toList());
+    assertEquals(Stream.of(pages).distinct().count(), listed.count(), listed.printed());
+    return listed.printed();
   }
 
   @Test
-  void whatIsSpannedHoldsEveryPage() {
+  void whatIsListedHoldsEveryPage() {
     List<Locator> pages =
         Stream.of("p. 3", "p. iv", "pl. XII", "pl. IX", "fig. 9", "fol. 3r", "p. [9]")
             .map(Locator::parse)
             .toList();
-    Locator extent = Locator.spanning(pages);
+    Locator extent = Locator.ofPages(pages);
     for (Locator page : pages) {
       assertTrue(page.isWithin(extent), page + " in " + extent);
     }

@@ -29,7 +29,7 @@ final class NoteSlips {
   private final Edition edition;
   private final Findings findings;
   private final Map<String, Reach> parts = new HashMap<>();
-  private final Optional<Reach> whole;
+  private final Optional<ArticlePages> whole;
 
   NoteSlips(Stored<Work> file, Edition edition, Findings findings) {
     this.file = file;
@@ -38,7 +38,7 @@ final class NoteSlips {
     for (Part part : edition.parts()) {
       part.extent().ifPresent(extent -> parts.put(part.id(), Reach.of(extent)));
     }
-    whole = edition.container().flatMap(Edition.Container::pages).map(Reach::of);
+    whole = ArticlePages.of(edition);
   }
 
   void look() {
@@ -71,14 +71,9 @@ final class NoteSlips {
 
   private void place(Note note, Place place) {
     Locator locator = place.locator();
-    if (whole.isPresent() && whole.get().leavesOut(locator)) {
-      warn(
-          note,
-          place,
-          "is not in the article, which has "
-              + edition.container().flatMap(Edition.Container::pages).get(),
-          "correct the one or the other");
-    }
+    whole
+        .flatMap(article -> article.outside(locator))
+        .ifPresent(what -> warn(note, place, what, "correct the one or the other"));
     OptionalInt volumes = edition.imprint().volumes();
     if (volumes.isPresent() && lastVolume(locator) > volumes.getAsInt()) {
       warn(

@@ -154,7 +154,7 @@ final class WorkSlips {
 
   private void checks(Stored<Work> file, Edition edition) {
     Set<Check> seen = new HashSet<>();
-    Optional<Reach> article = edition.container().flatMap(Edition.Container::pages).map(Reach::of);
+    Optional<ArticlePages> article = ArticlePages.of(edition);
     for (Check check : edition.checks()) {
       Position at = Position.inEdition(file.content(), edition.key(), "checks", check.concept());
       if (!seen.add(check)) {
@@ -165,15 +165,13 @@ final class WorkSlips {
             "the check for " + check.concept() + " stands there twice, word for word",
             "keep one of them; merese check --fix does it");
       }
-      if (article.isPresent() && check.extent().filter(article.get()::leavesOut).isPresent()) {
+      Optional<String> outside = article.flatMap(pages -> check.extent().flatMap(pages::outside));
+      if (outside.isPresent()) {
         findings.warn(
             file,
             at,
             edition.key() + ", checks",
-            "\""
-                + check.extent().get()
-                + "\" is not in the article, which has "
-                + edition.container().flatMap(Edition.Container::pages).get(),
+            "\"" + check.extent().get() + "\" " + outside.get(),
             "correct the one or the other");
       }
     }

@@ -53,6 +53,7 @@ final class Drafts {
    * @throws LocatorException where a place cannot be read
    */
   static Note note(TypedNote typed, LocalDate today) {
+    typed.namings().forEach(naming -> requireOneLine(naming.printed()));
     try {
       return new Note(
           NO_ID,
@@ -71,6 +72,25 @@ final class Drafts {
       }
       throw ChangeRefusedException.of(e);
     }
+  }
+
+  private static void requireOneLine(String term) {
+    for (int i = 0; i < term.length(); i++) {
+      char c = term.charAt(i);
+      if (Character.isISOControl(c) || c == '\u2028' || c == '\u2029') {
+        String after = i == 0 ? " at its begin" : " after “" + term.substring(0, i) + "”";
+        throw new ChangeRefusedException(
+            "the term has " + named(c) + after + "; type it as printed, in one line");
+      }
+    }
+  }
+
+  private static String named(char control) {
+    return switch (control) {
+      case '\n', '\r', '\u0085', '\u2028', '\u2029' -> "a line break";
+      case '\t' -> "a tab";
+      default -> "a control character (" + Integer.toHexString(control) + " hexadecimal)";
+    };
   }
 
   private static List<Place> places(Where where) {

@@ -41,7 +41,7 @@ public final class Looking {
    *
    * @param extent empty for the whole of each source
    * @param concepts ids of what was looked for
-   * @param scope what the looking was limited to, in words
+   * @param scope what the looking was limited to, in words; blank ones are as none
    * @param list what is known of the source's own list of kinds; empty where nothing is said of it
    * @param copy the id of the copy that was in hand
    */
@@ -57,6 +57,7 @@ public final class Looking {
     public Looked {
       sources = List.copyOf(sources);
       concepts = List.copyOf(concepts);
+      scope = scope.map(String::strip).filter(words -> !words.isEmpty());
     }
   }
 

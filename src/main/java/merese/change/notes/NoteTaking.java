@@ -11,6 +11,7 @@ import java.util.Set;
 import merese.change.ChangeRefusedException;
 import merese.exchange.picture.PictureCopy;
 import merese.model.Edition;
+import merese.model.Naming;
 import merese.model.Note;
 import merese.model.Place;
 import merese.model.Work;
@@ -86,6 +87,7 @@ public final class NoteTaking {
       for (Note draft : drafts) {
         require(edition, draft);
         if (!again) {
+          requireOnce(taken, draft);
           requireNew(source, notes, draft);
         }
         do {
@@ -154,18 +156,31 @@ public final class NoteTaking {
     }
   }
 
+  private static void requireOnce(List<Note> taken, Note draft) {
+    if (taken.stream().anyMatch(note -> isTheSame(note, draft))) {
+      throw new ChangeRefusedException(
+          "the heading “"
+              + String.join(" or ", draft.namings().stream().map(Naming::printed).toList())
+              + "” stands twice in the list; nothing was written. Leave one of the two out");
+    }
+  }
+
   /** Return pressed twice makes one note. */
   private static void requireNew(SourceAddress source, List<Note> notes, Note draft) {
     for (Note note : notes) {
-      if (mayBeTheSame(note, draft)
-          && note.namings().equals(draft.namings())
-          && Photographs.without(note.places()).equals(draft.places())
-          && note.claims().equals(draft.claims())
-          && note.quotation().equals(draft.quotation())
-          && note.reading().equals(draft.reading())) {
+      if (isTheSame(note, draft)) {
         throw new NotedAlreadyException(source.key(), note.id());
       }
     }
+  }
+
+  private static boolean isTheSame(Note note, Note draft) {
+    return mayBeTheSame(note, draft)
+        && note.namings().equals(draft.namings())
+        && Photographs.without(note.places()).equals(draft.places())
+        && note.claims().equals(draft.claims())
+        && note.quotation().equals(draft.quotation())
+        && note.reading().equals(draft.reading());
   }
 
   /** Most notes differ in this, and the first comparison of records costs a process its start. */

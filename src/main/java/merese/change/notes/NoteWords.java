@@ -1,14 +1,20 @@
 package merese.change.notes;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import merese.change.checks.ArticlePages;
+import merese.change.notes.NoteTaking.Taken;
 import merese.change.notes.TermChoice.Choice;
 import merese.model.Claim;
+import merese.model.Edition;
 import merese.model.Naming;
 import merese.model.Note;
 import merese.model.Place;
 import merese.shelf.Lexicon;
+import merese.shelf.WritingShelf;
 import merese.vocabulary.Thesaurus;
 
 /** A note in words, and what of it may be worth a second look. */
@@ -67,13 +73,27 @@ public final class NoteWords {
     return same ? " (" + id + ")" : " = " + label + " (" + id + ")";
   }
 
+  /** The concept whose id, and no label, was typed for a term: most likely by mistake. */
+  public Optional<Choice> typedId(Naming naming, Optional<String> facet) {
+    Thesaurus thesaurus = lexicon.thesaurus();
+    String printed = naming.printed();
+    if (naming.concept().isPresent() || thesaurus.concept(printed).isEmpty()) {
+      return Optional.empty();
+    }
+    TermChoice meaning = TermChoice.of(lexicon, printed, facet);
+    return meaning.mustChoose() || meaning.naming().concept().isPresent()
+        ? Optional.empty()
+        : Optional.of(Choice.of(thesaurus, printed));
+  }
+
   /**
    * What a term that was left open may mean; empty where nothing is to be said of it.
    *
    * @param facet the heading that the term stands under
    */
   public Optional<String> open(Naming naming, Optional<String> facet) {
-    if (naming.concept().isPresent() || naming.printed().isBlank()) {
+    boolean said = naming.concept().isPresent() || typedId(naming, facet).isPresent();
+    if (said || naming.printed().isBlank()) {
       return Optional.empty();
     }
     TermChoice meaning = TermChoice.of(lexicon, naming.printed(), facet);
@@ -93,6 +113,27 @@ public final class NoteWords {
             + naming.printed()
             + "”"
             + (maybe.isEmpty() ? "." : "; it may mean " + words + "."));
+  }
+
+  /** What is said of those of the places of a note that are not in the article that it is of. */
+  public static List<String> outside(Edition edition, List<Place> places) {
+    Optional<ArticlePages> article = ArticlePages.of(edition);
+    Set<String> said = new LinkedHashSet<>();
+    for (Place place : places) {
+      article
+          .flatMap(a -> a.outside(place.locator()))
+          .ifPresent(
+              what ->
+                  said.add(
+                      place.locator().printed() + " " + what + "; correct the one or the other."));
+    }
+    return List.copyOf(said);
+  }
+
+  /** The same of all places that were just taken. */
+  public static List<String> outside(WritingShelf shelf, Taken taken) {
+    Edition edition = NoteTaking.edition(shelf.read(taken.source()).value(), taken.source());
+    return outside(edition, taken.notes().stream().flatMap(n -> n.places().stream()).toList());
   }
 
   /**

@@ -46,14 +46,15 @@ public final class Sitting {
   /** The pages that were looked at; one stands there as often as it was. */
   private final List<Locator> pages = new ArrayList<>();
 
-  private Optional<Locator> page = Optional.empty();
+  /** The place that lies open, as it was typed. */
+  private Optional<Locator> place = Optional.empty();
 
   /**
    * A note of this sitting with what it did.
    *
    * @param pages those that it counts as looked at
-   * @param before the page that lay open before it
-   * @param after the page that lay open then
+   * @param before the place that lay open before it
+   * @param after the place that lay open then
    */
   private record Step(
       Taken taken, List<Locator> pages, Optional<Locator> before, Optional<Locator> after) {}
@@ -73,14 +74,14 @@ public final class Sitting {
    * @param seen the pages that were looked at
    */
   public void resume(Optional<Locator> open, Optional<Locator> seen) {
-    page = open.map(Locator::page);
+    place = open.map(Locator::page);
     seen.ifPresent(all -> pages.addAll(all.members()));
   }
 
   /** Another that has the same page open and has seen the same pages. */
   public Sitting copy() {
     Sitting other = new Sitting(shelf, source, clock);
-    other.page = page;
+    other.place = place;
     other.pages.addAll(pages);
     return other;
   }
@@ -103,9 +104,16 @@ public final class Sitting {
     return source;
   }
 
-  /** The page that lies open; empty until one is named. */
+  /** The first page that lies open; empty until one is named. */
   public Optional<Locator> page() {
-    return page;
+    return place.map(Locator::page);
+  }
+
+  /**
+   * What was opened, as it was typed: a page, several, or a place on one. What is noted is there.
+   */
+  public Optional<Locator> place() {
+    return place;
   }
 
   /** The source as it is on the disk now. */
@@ -128,14 +136,14 @@ public final class Sitting {
   }
 
   /**
-   * Opens the page that somebody typed. It counts as looked at once a note is taken there or the
+   * Opens the place that somebody typed. It counts as looked at once a note is taken there or the
    * next is turned to, so that a slip of the finger does not.
    *
    * @throws LocatorException where it is none
    */
   public Locator open(String typed) {
-    page = Optional.of(place(typed).page());
-    return page.get();
+    place = Optional.of(place(typed));
+    return place.get();
   }
 
   /**
@@ -153,9 +161,9 @@ public final class Sitting {
               + from.printed()
               + " that can be counted; type which one it is");
     }
-    pages.add(from);
+    pages.addAll(pages(from));
     pages.add(to.get());
-    page = to;
+    place = to;
     return to.get();
   }
 
@@ -173,14 +181,14 @@ public final class Sitting {
   }
 
   private Locator required() {
-    return page.orElseThrow(
+    return place.orElseThrow(
         () -> new ChangeRefusedException("no page lies open; type which one, as in p. 41"));
   }
 
   /**
-   * What a place that was typed means with this page open. Nothing is the page; a number is a page
-   * numbered alike; on a plate, a figure is one of that plate, while figures of a page are numbered
-   * through the book; what has no sense alone, such as "n. 3", is on the page.
+   * What a place that was typed means with this page open. Nothing is what lies open; a number is a
+   * page numbered alike; on a plate, a figure is one of that plate, while figures of a page are
+   * numbered through the book; what has no sense alone, such as "n. 3", is on the page.
    *
    * @throws LocatorException where it is no place
    */
@@ -193,6 +201,7 @@ public final class Sitting {
       return numbered(text);
     }
     Optional<Locator> alone = parsed(text);
+    Optional<Locator> page = page();
     if (page.isPresent() && (alone.isEmpty() || isOfOpenPage(alone.get()))) {
       Optional<Locator> inside = parsed(page.get().printed() + ", " + text);
       if (inside.isPresent() && inside.get().isWithin(page.get())) {
@@ -232,6 +241,7 @@ public final class Sitting {
   /** A bare number is counted as the open page is, or a page. */
   private Locator numbered(String digits) {
     Locator alone = Locator.parse("p. " + digits);
+    Optional<Locator> page = page();
     List<LocatorLevel> levels = page.isPresent() ? page.get().levels() : List.of();
     if (!levels.isEmpty() && digits.length() < MOST_DIGITS) {
       Optional<LocatorNumber> open = levels.get(levels.size() - 1).number();
@@ -247,7 +257,8 @@ public final class Sitting {
   }
 
   private boolean isOfOpenPage(Locator typed) {
-    LocatorKind open = page.orElseThrow().levels().get(page.get().levels().size() - 1).kind();
+    List<LocatorLevel> levels = page().orElseThrow().levels();
+    LocatorKind open = levels.get(levels.size() - 1).kind();
     return switch (typed.labelKind()) {
       case COLUMN, NOTE, CAPTION, PARAGRAPH -> true;
       case FIGURE, ITEM, NUMBER ->
@@ -258,13 +269,14 @@ public final class Sitting {
     };
   }
 
-  /** What is noted of a page, in the order of its places. */
+  /** What is noted of the pages of a place, in the order of its places. */
   public List<NotedThere> noted(Locator of) {
+    List<Locator> on = pages(of);
     List<NotedThere> noted = new ArrayList<>();
     for (Note note : edition().notes()) {
       List<Place> there = new ArrayList<>();
       for (Place place : note.places()) {
-        if (place.locator().isPartlyIn(of)) {
+        if (on.stream().anyMatch(place.locator()::isPartlyIn)) {
           there.add(place);
         }
       }
@@ -274,6 +286,11 @@ public final class Sitting {
     }
     noted.sort(Comparator.comparing((NotedThere n) -> n.places().get(0).locator()));
     return noted;
+  }
+
+  /** The pages of a place, each once. */
+  private static List<Locator> pages(Locator place) {
+    return place.members().stream().map(Locator::page).distinct().toList();
   }
 
   /**
@@ -286,16 +303,16 @@ public final class Sitting {
     Taken taken = noteTaking.note(source, typed, photo, again);
     List<Locator> seen = new ArrayList<>();
     for (Place place : taken.notes().get(0).places()) {
-      List<Locator> members = place.locator().members();
-      seen.add(members.get(0).page());
-      seen.add(members.get(members.size() - 1).page());
+      seen.addAll(pages(place.locator()));
     }
-    Optional<Locator> before = page;
-    if (page.isEmpty() || page.get().isOfSameRun(seen.get(0))) {
-      page = Optional.of(seen.get(0));
+    Optional<Locator> before = place;
+    Optional<Locator> to = Optional.of(seen.get(0));
+    boolean isThere = page().equals(to);
+    if (!isThere && (before.isEmpty() || before.get().isOfSameRun(seen.get(0)))) {
+      place = to;
     }
     pages.addAll(seen);
-    steps.add(new Step(taken, seen, before, page));
+    steps.add(new Step(taken, seen, before, place));
     return taken;
   }
 
@@ -315,20 +332,20 @@ public final class Sitting {
         change.isPresent() && History.of(shelf.folder()).undo(change.getAsInt()).isPresent();
     steps.remove(steps.size() - 1);
     last.pages().forEach(pages::remove);
-    if (page.equals(last.after())) {
-      page = last.before();
+    if (place.equals(last.after())) {
+      place = last.before();
     }
     shelf.reread(source.file());
     return Optional.of(new TakenBack(last.taken(), !done));
   }
 
   /**
-   * From the first to the last of the pages that were turned or noted; empty where none was.
+   * The pages that were turned or noted, and none between them; empty where none was.
    *
    * @throws LocatorException where they are more than one place can name
    */
   public Optional<Locator> lookedThrough() {
-    return pages.isEmpty() ? Optional.empty() : Optional.of(Locator.spanning(pages));
+    return pages.isEmpty() ? Optional.empty() : Optional.of(Locator.ofPages(pages));
   }
 
   /**

@@ -10,7 +10,7 @@ import merese.model.Place;
 /**
  * What somebody typed of one place in a source.
  *
- * @param namings at least one
+ * @param namings at least one; a printed term of blanks is as none
  * @param quotation the source's words
  * @param reading what the user makes of them
  * @param by who took the note
@@ -26,8 +26,12 @@ public record TypedNote(
     String by) {
 
   public TypedNote {
-    namings = List.copyOf(namings);
+    namings = namings.stream().map(TypedNote::withoutBlanks).toList();
     claims = List.copyOf(claims);
+  }
+
+  private static Naming withoutBlanks(Naming naming) {
+    return naming.printed().isBlank() ? new Naming("", naming.concept(), naming.why()) : naming;
   }
 
   /**

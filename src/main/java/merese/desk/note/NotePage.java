@@ -278,7 +278,7 @@ public final class NotePage implements Page {
   }
 
   private Optional<String> turned(Sitting from, Typed typed, int by) {
-    if (from.page().flatMap(page -> page.stepped(by)).isEmpty()) {
+    if (from.place().flatMap(place -> place.stepped(by)).isEmpty()) {
       return Optional.empty();
     }
     Typed other =

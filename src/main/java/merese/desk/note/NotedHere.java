@@ -7,6 +7,8 @@ import java.util.Optional;
 import merese.change.notes.NoteWords;
 import merese.change.notes.Sitting;
 import merese.change.notes.Sitting.NotedThere;
+import merese.change.notes.TermChoice.Choice;
+import merese.model.Edition;
 import merese.model.Locator;
 import merese.model.Naming;
 import merese.model.Note;
@@ -55,16 +57,17 @@ public record NotedHere(
 
   static NotedHere of(WritingShelf shelf, Sitting sitting) {
     List<Line> noted = new ArrayList<>();
+    Edition edition = sitting.edition();
     Optional<Locator> page = sitting.page();
     if (page.isPresent()) {
       for (NotedThere each : sitting.noted(page.get())) {
-        noted.add(line(shelf, each.note(), each.places(), true));
+        noted.add(line(shelf, edition, each.note(), each.places(), true));
       }
     }
-    List<Note> all = sitting.edition().notes();
+    List<Note> all = edition.notes();
     List<Line> last = new ArrayList<>();
     for (int i = all.size() - 1; i >= 0 && last.size() < MOST_LAST; i--) {
-      last.add(line(shelf, all.get(i), all.get(i).places(), false));
+      last.add(line(shelf, edition, all.get(i), all.get(i).places(), false));
     }
     String at = page.map(Locator::printed).orElse("");
     return new NotedHere(sitting.source(), at, noted, last, all.size());
@@ -72,9 +75,10 @@ public record NotedHere(
 
   /** The note of an id; empty where it was taken back. */
   static Optional<Line> line(WritingShelf shelf, Sitting sitting, String id) {
-    for (Note note : sitting.edition().notes()) {
+    Edition edition = sitting.edition();
+    for (Note note : edition.notes()) {
       if (note.id().equals(id)) {
-        return Optional.of(line(shelf, note, note.places(), true));
+        return Optional.of(line(shelf, edition, note, note.places(), true));
       }
     }
     return Optional.empty();
@@ -83,14 +87,17 @@ public record NotedHere(
   /**
    * @param remarked whether to say what may be worth a second look
    */
-  private static Line line(WritingShelf shelf, Note note, List<Place> places, boolean remarked) {
+  private static Line line(
+      WritingShelf shelf, Edition edition, Note note, List<Place> places, boolean remarked) {
     NoteWords words = new NoteWords(shelf);
     List<String> photos = new ArrayList<>();
     List<String> remarks = new ArrayList<>();
     if (remarked) {
       for (Naming naming : note.namings()) {
+        words.typedId(naming, Optional.empty()).map(NotedHere::typedId).ifPresent(remarks::add);
         words.open(naming, Optional.empty()).ifPresent(remarks::add);
       }
+      remarks.addAll(NoteWords.outside(edition, places));
     }
     for (Place place : places) {
       place.photo().ifPresent(photos::add);
@@ -110,5 +117,13 @@ public record NotedHere(
         note.checked().map(Note.Checked::by),
         note.checked().flatMap(Note.Checked::on),
         remarks);
+  }
+
+  private static String typedId(Choice concept) {
+    return "“"
+        + concept.concept()
+        + "” is the id of "
+        + concept.label()
+        + "; as the Concept, under More, it gives a term that meaning.";
   }
 }

@@ -73,6 +73,21 @@ class SittingTest {
   }
 
   @Test
+  void whatIsTypedAsAPlaceIsWhatIsNotedAt() {
+    for (String place : List.of("fig. 3 (top)", "pp. 3–5", "p. 41, n. 3")) {
+      sitting.open(place);
+      assertEquals(place, sitting.place().orElseThrow().printed());
+      take(place(""), "collar", "neck-ring");
+      assertEquals(place, place(""));
+    }
+    sitting.open("pp. 3–5");
+    assertEquals("p. 6", sitting.turn(1).printed());
+    sitting.open("pp. 3–5");
+    assertEquals("p. 2", sitting.turn(-1).printed());
+    assertEquals("pp. 2–6, 41; fig. 3", sitting.lookedThrough().orElseThrow().printed());
+  }
+
+  @Test
   void whatIsNotedOfAPageIsShownInTextAndPictures() {
     assertEquals(List.of("n1"), noted("p. 41"));
     assertEquals(List.of("n1"), noted("pl. XII"));
@@ -154,7 +169,7 @@ class SittingTest {
   }
 
   @Test
-  void whatWasLookedThroughIsFromTheFirstToTheLastPageTurnedOrNoted() {
+  void whatWasLookedThroughIsThePagesTurnedOrNotedAndNoneBetween() {
     assertEquals(Optional.empty(), sitting.lookedThrough());
     sitting.open("p. 410"); // a slip: neither noted nor turned
     sitting.open("p. 40");
@@ -162,7 +177,7 @@ class SittingTest {
     sitting.turn(1);
     take("p. 60", "collar", "neck-ring");
     take("pl. IX, fig. 1", "collar", "neck-ring");
-    assertEquals("pp. 40–60; pl. IX", sitting.lookedThrough().orElseThrow().printed());
+    assertEquals("pp. 40–41, 60; pl. IX", sitting.lookedThrough().orElseThrow().printed());
     sitting.undo();
     sitting.undo();
     assertEquals("pp. 40–41", sitting.lookedThrough().orElseThrow().printed());
