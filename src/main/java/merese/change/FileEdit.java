@@ -36,6 +36,7 @@ public final class FileEdit {
   private final byte[] was;
 
   private FileEdit(LibraryFolder folder, LibraryFile file) {
+    folder.requireInside(file.path());
     this.folder = folder;
     this.file = file;
     this.was = read(file.path());
