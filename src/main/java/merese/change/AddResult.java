@@ -1,8 +1,10 @@
 package merese.change;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import merese.model.Copy;
+import merese.store.Problem;
 
 /**
  * What was added.
@@ -12,6 +14,8 @@ import merese.model.Copy;
  * @param reference the source in a word or two, as answers print it
  * @param work the id of its work
  * @param copy that was added
+ * @param unread a problem a file of a work that could not be read, so that nobody knows whether the
+ *     source is there already; the file as its path below the library folder
  */
 public record AddResult(
     String what,
@@ -20,4 +24,9 @@ public record AddResult(
     String title,
     String work,
     Path file,
-    Optional<Copy> copy) {}
+    Optional<Copy> copy,
+    List<Problem> unread) {
+  public AddResult {
+    unread = List.copyOf(unread);
+  }
+}

@@ -31,7 +31,8 @@ public final class Adding {
   private Adding(LibraryFolder folder, AddRequest request) {
     this.folder = folder;
     this.request = request;
-    this.directory = WorkDirectory.of(folder, work -> doubles.add(work.value(), work.file()));
+    this.directory =
+        WorkDirectory.ofReadable(folder, work -> doubles.add(work.value(), work.file()));
   }
 
   /**
@@ -185,6 +186,13 @@ public final class Adding {
         request.key().isPresent()
             ? request.key().get().strip()
             : NewNames.key(Optional.empty(), one, directory::hasKeyLike);
+    if (request.key().isPresent() && !isKey(key)) {
+      throw new ChangeRefusedException(
+          "--key: \""
+              + key
+              + "\" is no key; it takes letters, digits and - _ . : +, and starts with a letter or"
+              + " digit, as in quenby-1949");
+    }
     if (!NewNames.key(Optional.of(key), one, taken -> false).equals(key)) {
       throw new ChangeRefusedException(
           "--key: \""
@@ -197,6 +205,13 @@ public final class Adding {
           "--key: " + key + " is the key of a source already; choose another, or leave it out");
     }
     return work.withEditions(List.of(edition.withKey(key)));
+  }
+
+  /** Keys that are in a library already may have more in them, as BibTeX's have. */
+  private static boolean isKey(String key) {
+    return !key.isEmpty()
+        && Character.isLetterOrDigit(key.codePointAt(0))
+        && key.codePoints().allMatch(c -> Character.isLetterOrDigit(c) || "-_.:+".indexOf(c) >= 0);
   }
 
   /** Another edition of its own work has its title and maker, and may have its ISBN. */
@@ -242,6 +257,7 @@ public final class Adding {
         work.withOnly(edition).title(),
         work.id(),
         folder.findWork(work.id()).orElseThrow().file(),
-        request.copy().map(copy -> copies.get(copies.size() - 1)));
+        request.copy().map(copy -> copies.get(copies.size() - 1)),
+        directory.unread());
   }
 }

@@ -2,15 +2,18 @@ package merese.change;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import merese.model.Concept;
 import merese.model.Edition;
 import merese.model.Nearest;
@@ -36,6 +39,7 @@ public final class FileEdit {
   private final byte[] was;
 
   private FileEdit(LibraryFolder folder, LibraryFile file) {
+    folder.requireInside(file.path());
     this.folder = folder;
     this.file = file;
     this.was = read(file.path());
@@ -61,6 +65,7 @@ public final class FileEdit {
         folder.scan().stream().filter(file -> kinds.contains(file.kind())).toList();
     Set<LibraryFile> found = new LinkedHashSet<>();
     Set<String> names = new LinkedHashSet<>();
+    Map<LibraryFile, Problem> unread = new LinkedHashMap<>();
     for (LibraryFile file : files) {
       if (file.relative().equals(name) || file.relative().equals(name + ".json")) {
         return new FileEdit(folder, file);
@@ -72,10 +77,13 @@ public final class FileEdit {
     }
     if (found.isEmpty()) {
       for (LibraryFile file : files) {
-        if (namesIn(folder, file, names).contains(name)) {
+        if (namesIn(folder, file, names, unread).contains(name)) {
           found.add(file);
         }
       }
+    }
+    if (found.isEmpty()) {
+      unread.keySet().stream().filter(file -> mentions(file, name)).forEach(found::add);
     }
     if (found.size() == 1) {
       return new FileEdit(folder, found.iterator().next());
@@ -89,13 +97,15 @@ public final class FileEdit {
                     ? "; name a source by its key, an object by its reference, a facet, or mine,"
                         + " homonyms, characters or library"
                     : "; did you mean " + String.join(" or ", near) + "?")
+                + Unread.words(List.copyOf(unread.values()))
             : name
                 + " is the name of several files; name one by its path: "
                 + String.join(", ", found.stream().map(LibraryFile::relative).toList()));
   }
 
   /** The keys of a work's editions, the concepts of a facet. */
-  private static Set<String> namesIn(LibraryFolder folder, LibraryFile file, Set<String> all) {
+  private static Set<String> namesIn(
+      LibraryFolder folder, LibraryFile file, Set<String> all, Map<LibraryFile, Problem> unread) {
     Set<String> names = new LinkedHashSet<>();
     try {
       if (file.kind() == Kind.WORK) {
@@ -108,10 +118,25 @@ public final class FileEdit {
         }
       }
     } catch (LibraryException e) {
-      // what is in it is not known; it can be named by its own name
+      unread.put(file, Unread.below(folder, file, e.problems())); // see mentions()
     }
     all.addAll(names);
     return names;
+  }
+
+  /** Whether a file that cannot be read has the words that would give something in it a name. */
+  private static boolean mentions(LibraryFile file, String name) {
+    if (Files.isSymbolicLink(file.path()) || file.size() > LibraryFolder.LARGEST_FILE) {
+      return false;
+    }
+    try {
+      String text = new String(Files.readAllBytes(file.path()), StandardCharsets.UTF_8);
+      return Pattern.compile("\"(key|id)\"\\s*:\\s*\"" + Pattern.quote(name) + "\"")
+          .matcher(text)
+          .find();
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private static byte[] read(Path path) {

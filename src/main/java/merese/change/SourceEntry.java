@@ -1,5 +1,11 @@
 package merese.change;
 
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.Year;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,12 +41,15 @@ public final class SourceEntry {
   private final Map<SourceField, List<String>> values = new EnumMap<>(SourceField.class);
   private final List<Identifier> identifiers = new ArrayList<>();
   private final boolean asPrinted;
+  private final int latest;
 
   /**
    * @param asPrinted whether a number that fails its check digit is kept, as wrong in print
+   * @param clock by which a year may be too late for a source
    */
-  public SourceEntry(boolean asPrinted) {
+  public SourceEntry(boolean asPrinted, Clock clock) {
     this.asPrinted = asPrinted;
+    this.latest = Year.now(clock).getValue() + 1;
   }
 
   /**
@@ -64,7 +73,9 @@ public final class SourceEntry {
   private void check(SourceField field, String value) {
     switch (field) {
       case KIND -> kind(value);
-      case YEAR -> year(value);
+      case YEAR -> requirePast(year(value));
+      case URL -> address(value);
+      case ACCESSED -> day(value);
       case VOLUMES -> number(field, value);
       case PAGES -> locator(value);
       case ISBN -> identifiers.add(identifier(field, Identifiers.isbn(value)));
@@ -128,6 +139,45 @@ public final class SourceEntry {
         "there is no year of four digits in \""
             + typed
             + "\"; write one, such as 1949 or \"[c. 1926]\", or n.d. for none");
+  }
+
+  /** What is announced may be of the next year. */
+  private void requirePast(OptionalInt year) {
+    if (year.isPresent() && year.getAsInt() > latest) {
+      throw new EntryException(
+          SourceField.YEAR,
+          year.getAsInt() + " is still to come; look at the source again, or write n.d. for none");
+    }
+  }
+
+  private static void address(String typed) {
+    boolean whole;
+    try {
+      URI uri = new URI(typed);
+      whole = uri.getScheme() != null && uri.getHost() != null;
+    } catch (URISyntaxException e) {
+      whole = isAddressAllTheSame(typed);
+    }
+    if (!whole) {
+      throw new EntryException(
+          SourceField.URL,
+          "\"" + typed + "\" is no address on the web; write it as in https://glass.example/rings");
+    }
+  }
+
+  /** Browsers take more letters in an address than RFC 3986 does, such as | and [. */
+  private static boolean isAddressAllTheSame(String typed) {
+    return (typed.startsWith("https://") || typed.startsWith("http://"))
+        && typed.codePoints().noneMatch(Character::isWhitespace);
+  }
+
+  private static void day(String typed) {
+    try {
+      LocalDate.parse(typed);
+    } catch (DateTimeParseException e) {
+      throw new EntryException(
+          SourceField.ACCESSED, "\"" + typed + "\" is no day; write it as in 2025-03-02");
+    }
   }
 
   private static boolean isDigit(String text, int at) {

@@ -13,8 +13,10 @@ import merese.model.Nearest;
 import merese.model.Place;
 import merese.model.Work;
 import merese.model.WorkLink;
+import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
+import merese.store.Problem;
 import merese.store.Stored;
 
 /**
@@ -38,6 +40,7 @@ final class WorkDirectory {
   private final Map<String, Known> works = new LinkedHashMap<>();
   private final Map<String, String> worksOfKeys = new HashMap<>();
   private final Map<String, String> parents = new HashMap<>();
+  private final Map<String, Problem> unread = new LinkedHashMap<>();
 
   private WorkDirectory(LibraryFolder folder) {
     this.folder = folder;
@@ -58,6 +61,33 @@ final class WorkDirectory {
       }
     }
     return directory;
+  }
+
+  /**
+   * The same of those works that can be read, for a change that touches no other: the names of the
+   * files that cannot be are taken, and {@link #unread} says what is wrong with them.
+   */
+  static WorkDirectory ofReadable(LibraryFolder folder, Consumer<Stored<Work>> reader) {
+    WorkDirectory directory = new WorkDirectory(folder);
+    for (LibraryFile file : folder.scan()) {
+      if (file.kind() == LibraryFile.Kind.WORK) {
+        Stored<Work> work;
+        try {
+          work = folder.readWork(file.path());
+        } catch (LibraryException e) {
+          directory.unread.put(file.name(), Unread.below(folder, file, e.problems()));
+          continue;
+        }
+        directory.add(work);
+        reader.accept(work);
+      }
+    }
+    return directory;
+  }
+
+  /** A problem a file that could not be read. */
+  List<Problem> unread() {
+    return List.copyOf(unread.values());
   }
 
   private void add(Stored<Work> stored) {
@@ -97,7 +127,7 @@ final class WorkDirectory {
     if (alike.size() == 1) {
       return named(word, alike.get(0)).orElseThrow();
     }
-    throw new UnknownWorkException(word, Nearest.to(word, names(), MOST_NEAR));
+    throw new UnknownWorkException(word, Nearest.to(word, names(), MOST_NEAR), unread());
   }
 
   private Optional<Named> named(String typed, String name) {
@@ -136,12 +166,14 @@ final class WorkDirectory {
 
   /** Whether an edition has the key; to some systems keys that differ in capitals are one. */
   boolean hasKeyLike(String key) {
-    return worksOfKeys.keySet().stream().anyMatch(key::equalsIgnoreCase);
+    return worksOfKeys.keySet().stream().anyMatch(key::equalsIgnoreCase)
+        || unread.keySet().stream().anyMatch(key::equalsIgnoreCase);
   }
 
   /** The same of the id of a work. */
   boolean hasWorkLike(String id) {
-    return works.keySet().stream().anyMatch(id::equalsIgnoreCase);
+    return works.keySet().stream().anyMatch(id::equalsIgnoreCase)
+        || unread.keySet().stream().anyMatch(id::equalsIgnoreCase);
   }
 
   Stored<Work> read(String work) {

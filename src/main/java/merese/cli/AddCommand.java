@@ -19,6 +19,8 @@ import merese.store.LibraryFolder;
 
 /** Adds a work with its edition, a further edition of a work, or a copy of an edition. */
 final class AddCommand extends LibraryCommand {
+  private static final int SHOWN = 3;
+
   private final Given<String> editionOf =
       option(
           String.class,
@@ -114,6 +116,12 @@ final class AddCommand extends LibraryCommand {
     } else {
       print(result);
     }
+    if (!result.unread().isEmpty()) {
+      Page page = new Page(context().err(), context().errorScreen());
+      page.heading("Not compared with what is in files that cannot be read:");
+      result.unread().stream().limit(SHOWN).forEach(p -> page.hanging("  ", p.toString()));
+      page.hanging("  ", "merese check says more.");
+    }
     return ExitCode.DONE;
   }
 
@@ -139,7 +147,7 @@ final class AddCommand extends LibraryCommand {
   }
 
   private AddRequest sourceRequest(Optional<Asking> asking) {
-    SourceEntry entry = new SourceEntry(asPrinted.isSet());
+    SourceEntry entry = new SourceEntry(asPrinted.isSet(), WritingCommand.clock());
     try {
       fields.forEach((field, given) -> put(entry, field, given));
       entry.requireWhole();

@@ -2,6 +2,7 @@ package merese.cli;
 
 import java.util.List;
 import merese.answer.json.AnswerJson;
+import merese.answer.written.Harmless;
 import merese.change.LibraryCheck;
 import merese.change.LibraryCheck.Holdings;
 import merese.change.checks.Mended;
@@ -62,7 +63,7 @@ final class CheckCommand extends LibraryCommand {
       context().out().println("There is nothing that could be fixed safely.");
     }
     for (Problem problem : check.problems()) {
-      context().out().println(problem);
+      context().out().println(Harmless.words(problem.toString()));
     }
     Page page = new Page(context().out(), context().screen());
     page.text(holdings(check.holdings()) + ": " + found(check) + ".");

@@ -5,6 +5,7 @@ import java.util.Optional;
 import merese.answer.CitedSource;
 import merese.answer.Citing;
 import merese.answer.json.AnswerJson;
+import merese.answer.written.Harmless;
 import merese.citation.Citations;
 import merese.citation.Output;
 import merese.model.Locator;
@@ -57,7 +58,7 @@ final class CiteCommand extends LibraryCommand {
         AnswerJson.print(context().out(), cited);
       } else if (only.isPresent()) {
         context().out().println(only.get().of(cited));
-        cited.remarks().forEach(context().err()::println);
+        cited.remarks().stream().map(Harmless::words).forEach(context().err()::println);
       } else {
         print(cited, output);
       }

@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
+import merese.answer.written.Harmless;
 import merese.desk.Desk;
 import merese.desk.DeskSettings;
 import merese.store.LibraryFolder;
@@ -82,7 +83,7 @@ final class DeskCommand extends LibraryCommand {
   }
 
   private synchronized void tell(String fault) {
-    context().err().println("merese desk: " + fault);
+    context().err().println("merese desk: " + Harmless.words(fault));
     context().err().flush();
   }
 

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import merese.answer.written.Harmless;
 import merese.change.FileEdit;
 import merese.shelf.Watcher;
 import merese.store.LibraryException;
@@ -113,14 +114,16 @@ final class EditCommand extends LibraryCommand {
       context()
           .err()
           .println(
-              new Problem(
-                  context().fromHere(problem.file()),
-                  problem.line(),
-                  problem.column(),
-                  problem.where(),
-                  problem.what(),
-                  problem.remedy(),
-                  problem.severity()));
+              Harmless.words(
+                  new Problem(
+                          context().fromHere(problem.file()),
+                          problem.line(),
+                          problem.column(),
+                          problem.where(),
+                          problem.what(),
+                          problem.remedy(),
+                          problem.severity())
+                      .toString()));
     }
     if (wrong.size() > MOST) {
       context().err().println("… and " + (wrong.size() - MOST) + " more");

@@ -8,6 +8,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
+import merese.answer.written.Harmless;
 import merese.model.ForTheUser;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -116,12 +117,14 @@ final class Errors {
     PrintWriter err = context.err();
     String mark =
         context.errorScreen().colour() ? "\u001B[1;31m" + command + ":\u001B[0m" : command + ":";
-    err.println(mark + " " + message);
+    err.println(mark + " " + Harmless.words(message));
   }
 
   private void suggest(List<String> suggestions) {
     if (!suggestions.isEmpty()) {
-      context.err().println("Did you mean " + String.join(" or ", suggestions) + "?");
+      context
+          .err()
+          .println("Did you mean " + Harmless.words(String.join(" or ", suggestions)) + "?");
     }
   }
 

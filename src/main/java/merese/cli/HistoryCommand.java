@@ -11,6 +11,7 @@ import merese.shelf.WritingShelf;
 import merese.store.History;
 import merese.store.History.Line;
 import merese.store.LibraryFolder;
+import merese.store.Problem;
 
 /** Lists the changes of the library. */
 final class HistoryCommand extends WritingCommand {
@@ -39,13 +40,15 @@ final class HistoryCommand extends WritingCommand {
     library.requireKnownFormat();
     Optional<String> file = source.value().map(this::file);
     List<Line> lines = new ArrayList<>();
-    for (Line line : History.of(library).lines()) {
+    History history = History.of(library);
+    for (Line line : history.lines()) {
       if (file.isEmpty() || line.entry().paths().contains(file.get())) {
         lines.add(line);
       }
     }
     Page page = new Page(context().out(), context().screen());
-    if (lines.isEmpty()) {
+    List<Problem> damaged = history.damaged();
+    if (lines.isEmpty() && damaged.isEmpty()) {
       page.text(
           file.isEmpty()
               ? "No change has been made to this library with merese yet."
@@ -54,7 +57,7 @@ final class HistoryCommand extends WritingCommand {
     }
     int most = limit.value().orElse(USUAL);
     int shown = most <= 0 ? lines.size() : Math.min(most, lines.size());
-    int width = Integer.toString(lines.get(0).entry().number()).length();
+    int width = lines.isEmpty() ? 0 : Integer.toString(lines.get(0).entry().number()).length();
     for (Line line : lines.subList(0, shown)) {
       String number = Integer.toString(line.entry().number());
       String lead = " ".repeat(width - number.length()) + number + "  ";
@@ -65,6 +68,7 @@ final class HistoryCommand extends WritingCommand {
     if (shown < lines.size()) {
       page.text("+ " + (lines.size() - shown) + " more; --limit 0 lists them all.");
     }
+    damaged.forEach(problem -> page.text(context().fromHere(problem).toString()));
     return ExitCode.DONE;
   }
 

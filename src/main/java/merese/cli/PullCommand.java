@@ -15,6 +15,7 @@ import merese.answer.json.AnswerJson;
 import merese.answer.pull.Pull;
 import merese.answer.pull.PullQuestion;
 import merese.answer.pull.Pulls;
+import merese.answer.written.Harmless;
 import merese.shelf.Shelf;
 
 /** Which books and pieces to take out, and what to open each at. */
@@ -82,7 +83,7 @@ final class PullCommand extends LibraryCommand {
         context().out().print(text);
       }
       if (html.isSet() || json.isSet()) {
-        answer.remarks().forEach(context().err()::println);
+        answer.remarks().stream().map(Harmless::words).forEach(context().err()::println);
       }
       return answer.isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }

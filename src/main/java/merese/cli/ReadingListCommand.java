@@ -15,6 +15,7 @@ import merese.answer.ReadingListQuestion.Arrangement;
 import merese.answer.ReadingLists;
 import merese.answer.Script;
 import merese.answer.written.Breaking;
+import merese.answer.written.Harmless;
 import merese.answer.written.ListForm;
 import merese.citation.Citations;
 import merese.shelf.Shelf;
@@ -86,7 +87,8 @@ final class ReadingListCommand extends LibraryCommand {
       } else {
         context().out().print(text);
       }
-      read.ifPresent(s -> s.remarks().forEach(context().err()::println));
+      read.ifPresent(
+          s -> s.remarks().stream().map(Harmless::words).forEach(context().err()::println));
       return list.isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
   }
@@ -99,7 +101,7 @@ final class ReadingListCommand extends LibraryCommand {
   }
 
   private String fitted(ReadingList list, int limit) {
-    list.cautions().forEach(context().err()::println);
+    list.cautions().stream().map(Harmless::words).forEach(context().err()::println);
     return FittedList.of(list, limit)
         .orElseThrow(
             () -> new CommandException("--fit: not even one source fits in " + limit + " bytes"));

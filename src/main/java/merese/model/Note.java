@@ -53,6 +53,12 @@ public record Note(
         "a place speaks of the naming \"" + printed + "\", but the note has no naming printed so");
   }
 
+  /** The same note under another id. */
+  public Note withId(String other) {
+    return new Note(
+        other, namings, places, claims, quotation, reading, part, object, rights, checked);
+  }
+
   /** The same note with other places. */
   public Note withPlaces(List<Place> others) {
     return new Note(id, namings, others, claims, quotation, reading, part, object, rights, checked);

@@ -91,12 +91,16 @@ final class LibraryReading {
   }
 
   /**
-   * The hash of a file's bytes: "" where they cannot be read, so that it is tried again each time;
-   * a word that is none where they are too many to be looked at.
+   * The hash of a file's bytes: "" for a link, which may lead out of the library, and where they
+   * cannot be read, so that it is tried again each time; a word that is none where they are too
+   * many to be looked at.
    */
   static String hash(LibraryFile file) {
     if (file.size() > LibraryFolder.LARGEST_FILE) {
       return "too large";
+    }
+    if (Files.isSymbolicLink(file.path())) {
+      return "";
     }
     try {
       return hash(Files.readAllBytes(file.path()));

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.model.Work;
@@ -22,6 +24,7 @@ import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
 import merese.store.LibraryJson;
+import merese.store.Problem;
 import merese.store.Stored;
 import merese.vocabulary.Folding;
 import merese.vocabulary.Thesaurus;
@@ -34,11 +37,15 @@ import merese.vocabulary.Thesaurus;
  * <p>Not for several threads at once.
  */
 public final class WritingShelf implements Lexicon, Closeable {
+  private static final String WORKS = "works/";
+
   private final LibraryFolder folder;
   private final NoteIndex index;
 
   /** The works that the index does not hold as they are, by file; null for one that is gone. */
   private final Map<String, Work> since = new LinkedHashMap<>();
+
+  private final Map<String, Problem> unread = new TreeMap<>();
 
   private Thesaurus thesaurus;
 
@@ -60,6 +67,16 @@ public final class WritingShelf implements Lexicon, Closeable {
     for (String gone : opened.changes().removed()) {
       shelf.since.put(gone, null);
     }
+    for (Shortfall shortfall : IndexKeeper.shortfalls(opened.index(), folder)) {
+      boolean lost =
+          shortfall.effect() == Shortfall.Effect.UNREADABLE
+              || shortfall.effect() == Shortfall.Effect.REPEATS;
+      if (lost
+          && shortfall.file().startsWith(WORKS)
+          && !opened.changes().removed().contains(shortfall.file())) {
+        shelf.unread.put(shortfall.file(), shortfall.problems().get(0));
+      }
+    }
     for (LibraryFile file : opened.changes().changed()) {
       if (file.kind() == LibraryFile.Kind.WORK) {
         shelf.reread(file.relative());
@@ -72,13 +89,23 @@ public final class WritingShelf implements Lexicon, Closeable {
   public void reread(String file) {
     try {
       since.put(file, folder.readWork(folder.resolve(file)).value());
+      unread.remove(file);
     } catch (LibraryException e) {
       since.put(file, null); // a question, and writing to it, will say what is wrong
+      unread.put(file, e.problems().get(0));
     }
   }
 
   public LibraryFolder folder() {
     return folder;
+  }
+
+  /**
+   * What is wrong with the files of works that are left out, since they cannot be read or have what
+   * another has: a problem a file, by its path below the library folder.
+   */
+  public Map<String, Problem> unread() {
+    return Collections.unmodifiableMap(unread);
   }
 
   /** The work of a source as it is on the disk now. */

@@ -1,5 +1,6 @@
 package merese.store;
 
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -27,8 +28,8 @@ import java.util.zip.ZipOutputStream;
  * under a hidden name, forced to the disk, read back against the sums, and only then gets its name.
  *
  * <p>Everything below the library folder goes in, the history too, but the lock and what a change
- * has put by. A link to a file of the library's own kinds goes in as that file; any other is left
- * out, and said.
+ * has put by. A link that stays in the library goes in as the file that it leads to, if that is of
+ * the library's own kinds; any other is left out, and said.
  */
 public final class Backup {
   private final LibraryFolder library;
@@ -81,8 +82,18 @@ public final class Backup {
         Files.deleteIfExists(draft);
       }
     } catch (IOException e) {
-      throw Disk.unwritable(zip, e);
+      throw unwritable(e);
     }
+  }
+
+  private LibraryException unwritable(IOException cause) {
+    LibraryException failure =
+        new LibraryException(
+            zip,
+            "the zip could not be written" + Disk.reason(cause) + "; there is no backup",
+            "look at the room on its disk and at its permissions, or name a file on another disk");
+    failure.initCause(cause);
+    return failure;
   }
 
   private void requirePlace(boolean replace) {
@@ -114,7 +125,7 @@ public final class Backup {
     try (LibraryLock lock = library.lock();
         FileChannel channel =
             FileChannel.open(draft, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
-      OutputStream out = Channels.newOutputStream(channel);
+      OutputStream out = new ToZip(Channels.newOutputStream(channel));
       ZipOutputStream zipped = new ZipOutputStream(out, StandardCharsets.UTF_8);
       for (Found file : files()) {
         put(file, zipped);
@@ -128,6 +139,36 @@ public final class Backup {
     }
   }
 
+  /** That it is the zip which fails, and not a file of the library that is being put into it. */
+  private static final class ZipUnwritable extends IOException {
+    private static final long serialVersionUID = 1;
+
+    ZipUnwritable(IOException cause) {
+      super(Disk.reason(cause).replaceFirst("^: ", ""), cause);
+    }
+  }
+
+  /** Says of a failure that it is of the zip. */
+  private static final class ToZip extends FilterOutputStream {
+    ToZip(OutputStream out) {
+      super(out);
+    }
+
+    @Override
+    public void write(int one) throws IOException {
+      write(new byte[] {(byte) one}, 0, 1);
+    }
+
+    @Override
+    public void write(byte[] bytes, int from, int length) throws IOException {
+      try {
+        out.write(bytes, from, length);
+      } catch (IOException e) {
+        throw new ZipUnwritable(e);
+      }
+    }
+  }
+
   private void put(Found file, ZipOutputStream zipped) throws IOException {
     ZipEntry entry = new ZipEntry(BackupManifest.TOP + file.relative());
     entry.setLastModifiedTime(Files.getLastModifiedTime(file.path()));
@@ -137,6 +178,8 @@ public final class Backup {
       zipped.closeEntry();
     } catch (NoSuchFileException e) {
       leftOut.add(file.relative()); // somebody's editor has deleted it since
+    } catch (ZipUnwritable e) {
+      throw e;
     } catch (IOException e) {
       throw Disk.unreadable(file.path(), e);
     }
@@ -186,7 +229,7 @@ public final class Backup {
   private boolean isFileOfTheLibrary(String relative) {
     for (LibraryFile file : library.scan()) {
       if (file.relative().equals(relative)) {
-        return true;
+        return Disk.isInside(library.path(), file.path());
       }
     }
     return false;

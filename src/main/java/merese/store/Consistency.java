@@ -59,7 +59,7 @@ final class Consistency {
   private void visit(LibraryFile file, List<Problem> found, boolean first) {
     try {
       byte[] other = instead.get(file.path());
-      byte[] bytes = other == null ? Disk.read(file.path()) : other;
+      byte[] bytes = other == null ? Disk.readInside(library.path(), file.path()) : other;
       Source source = Source.of(file.path(), bytes);
       Json.Obj json = JsonReader.read(source);
       if (file.kind() == LibraryFile.Kind.SETTINGS) {

@@ -58,6 +58,44 @@ final class Disk {
     return bytes;
   }
 
+  /** The bytes of a file of a library, which no link leads out of; null where there is none. */
+  static byte[] readInsideIfThere(Path root, Path file) {
+    requireInside(root, file);
+    return readIfThere(file);
+  }
+
+  static byte[] readInside(Path root, Path file) {
+    requireInside(root, file);
+    return read(file);
+  }
+
+  /**
+   * Refuses a file that is, or stands behind, a link out of the library: a library may come from
+   * anybody, and what else is on the disk is not theirs to show. The library itself may be reached
+   * through a link.
+   */
+  static void requireInside(Path root, Path file) {
+    if (!isInside(root, file)) {
+      throw new LibraryException(
+          file,
+          Files.isSymbolicLink(file)
+              ? "this is a link that leads out of the library, and is not followed"
+              : "this stands behind a link that leads out of the library, and is not followed",
+          "put the file itself there");
+    }
+  }
+
+  /** Whether no link leads from a file out of its library; so it is where there is no file. */
+  static boolean isInside(Path root, Path file) {
+    try {
+      return file.toRealPath().startsWith(root.toRealPath());
+    } catch (NoSuchFileException e) {
+      return true;
+    } catch (IOException e) {
+      throw unreadable(file, e);
+    }
+  }
+
   /** Refuses a target that a rename would replace against the user's will. */
   static void requireReplaceable(Path file) {
     if (Files.isSymbolicLink(file)) {

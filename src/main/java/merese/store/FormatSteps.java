@@ -70,7 +70,7 @@ final class FormatSteps {
 
   boolean carryForward(List<Step> all) {
     Path settings = root.resolve(FolderScan.SETTINGS);
-    int before = format(settings, Disk.read(settings));
+    int before = format(settings, Disk.readInside(root, settings));
     int format = before;
     for (Step step : all) {
       if (step.from() == format) {
@@ -84,7 +84,7 @@ final class FormatSteps {
   private void take(Step step) {
     for (String file : step.files(root)) {
       if (!file.equals(FolderScan.SETTINGS)) {
-        byte[] bytes = Disk.read(root.resolve(file));
+        byte[] bytes = Disk.readInside(root, root.resolve(file));
         replace(step.from(), file, bytes, step.altered(file, bytes));
       }
     }

@@ -45,16 +45,16 @@ public final class History {
     }
   }
 
-  /**
-   * All changes that are kept, the newest first.
-   *
-   * @throws LibraryException where one of them cannot be read
-   */
+  /** Every change that is kept and can be read, the newest first; see {@link #damaged}. */
   public List<Line> lines() {
     List<Integer> numbers = folder.numbers();
     Map<Integer, HistoryEntry> entries = new HashMap<>();
     for (int number : numbers) {
-      entries.put(number, folder.read(number));
+      try {
+        entries.put(number, folder.read(number));
+      } catch (LibraryException e) {
+        // damaged() says what is wrong with it; the others can be taken back all the same
+      }
     }
     int last = numbers.isEmpty() ? 0 : numbers.get(numbers.size() - 1);
     if (last > 0 && folder.wasBrokenOff(last)) {
@@ -73,6 +73,39 @@ public final class History {
       }
     }
     return lines;
+  }
+
+  /** What is wrong with the changes that cannot be read, the newest first; all are warnings. */
+  public List<Problem> damaged() {
+    List<Problem> damaged = new ArrayList<>();
+    try {
+      List<Integer> numbers = folder.numbers();
+      for (int i = numbers.size() - 1; i >= 0; i--) {
+        try {
+          folder.read(numbers.get(i));
+        } catch (LibraryException e) {
+          Problem first = e.problems().get(0);
+          damaged.add(
+              warning(
+                  first,
+                  "change " + numbers.get(i) + " of the history cannot be read: " + first.what()));
+        }
+      }
+    } catch (LibraryException e) {
+      e.problems().forEach(problem -> damaged.add(warning(problem, problem.what())));
+    }
+    return damaged;
+  }
+
+  private static Problem warning(Problem problem, String what) {
+    return new Problem(
+        problem.file(),
+        problem.line(),
+        problem.column(),
+        problem.where(),
+        what,
+        problem.remedy(),
+        Problem.Severity.WARNING);
   }
 
   private static Optional<Line.TakesBack> takesBack(
@@ -124,8 +157,10 @@ public final class History {
    * Takes back one change, wherever in the history it is.
    *
    * @return it; empty where none of that number is kept, or it is taken back already
+   * @throws LibraryException where that one cannot be read
    */
   public Optional<HistoryEntry> undo(int number) {
+    entry(number);
     return undo(line -> line.entry().number() == number && !line.undone());
   }
 

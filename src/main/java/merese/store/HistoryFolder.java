@@ -94,7 +94,8 @@ final class HistoryFolder {
   }
 
   HistoryEntry read(int number) {
-    return Stored.read(file(number), new HistoryCodec(number)).value();
+    Path file = file(number);
+    return Stored.of(file, Disk.readInside(root, file), new HistoryCodec(number)).value();
   }
 
   void write(HistoryEntry entry) {

@@ -108,6 +108,13 @@ public final class LibraryFolder {
     return root.resolve(relative);
   }
 
+  /**
+   * Refuses a file that is, or stands behind, a link out of the library; such a file is not read.
+   */
+  public void requireInside(Path file) {
+    Disk.requireInside(root, file);
+  }
+
   /** What the library says of itself; a format that this program does not know is refused. */
   public LibrarySettings settings() {
     return storedSettings().value();
@@ -135,7 +142,7 @@ public final class LibraryFolder {
   /** As it was when it was first asked for. */
   public Stored<LibrarySettings> storedSettings() {
     if (settings == null) {
-      byte[] bytes = Disk.read(settingsFile);
+      byte[] bytes = Disk.readInside(root, settingsFile);
       Source source = Source.of(settingsFile, bytes);
       Json.Obj json = JsonReader.read(source);
       SettingsCodec.requireKnownFormat(source, json);
@@ -159,15 +166,15 @@ public final class LibraryFolder {
   }
 
   public Stored<Work> readWork(Path file) {
-    return Stored.read(file, WorkCodec.WORK);
+    return read(file, WorkCodec.WORK);
   }
 
   public Stored<VocabularyFile> readVocabulary(Path file) {
-    return Stored.read(file, VocabularyCodec.VOCABULARY);
+    return read(file, VocabularyCodec.VOCABULARY);
   }
 
   public Stored<OwnObject> readObject(Path file) {
-    return Stored.read(file, OwnObjectCodec.OBJECT);
+    return read(file, OwnObjectCodec.OBJECT);
   }
 
   /** The register of homonyms; an empty one where there is no file. */
@@ -216,8 +223,12 @@ public final class LibraryFolder {
     return readOr(root.resolve(FolderScan.RECEIVED), ReceivedCodec.KEPT, List.of());
   }
 
-  private static <T> Stored<T> readOr(Path file, Codec<T> codec, T absent) {
-    byte[] bytes = Disk.readIfThere(file);
+  private <T> Stored<T> read(Path file, Codec<T> codec) {
+    return Stored.of(file, Disk.readInside(root, file), codec);
+  }
+
+  private <T> Stored<T> readOr(Path file, Codec<T> codec, T absent) {
+    byte[] bytes = Disk.readInsideIfThere(root, file);
     return bytes == null ? new Stored<>(absent, file, null, codec) : Stored.of(file, bytes, codec);
   }
 

@@ -23,10 +23,6 @@ public final class Stored<T> {
     this.codec = codec;
   }
 
-  static <T> Stored<T> read(Path file, Codec<T> codec) {
-    return of(file, Disk.read(file), codec);
-  }
-
   static <T> Stored<T> of(Path file, byte[] bytes, Codec<T> codec) {
     Source source = Source.of(file, bytes);
     return new Stored<>(Reading.decode(source, JsonReader.read(source), codec), file, bytes, codec);

@@ -10,6 +10,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import merese.model.Edition;
 import merese.model.Edition.Lineage;
@@ -45,6 +47,52 @@ class AddCommandTest {
 
   private Work work(String id) {
     return LibraryFolder.open(home.resolve("library")).findWork(id).orElseThrow().value();
+  }
+
+  private Ran add(String... more) {
+    List<String> words = new ArrayList<>(List.of("add", "--kind", "web-page", "--title", "Necks"));
+    words.addAll(List.of(more));
+    return merese(words.toArray(String[]::new));
+  }
+
+  @Test
+  void whatCannotBeIsRefusedWithTheRightForm() {
+    assertTrue(add("--year", "3024").err().contains("3024 is still to come"));
+    assertTrue(add("--url", "not a url").err().contains("as in https://glass.example/rings"));
+    Ran accessed = add("--url", "https://a.example/b", "--accessed", "yesterday");
+    assertTrue(accessed.err().contains("as in 2025-03-02"), accessed.err());
+    Ran key = add("--year", "1950", "--key", "../../evil");
+    assertTrue(key.err().contains("letters, digits and - _ . : +"), key.err());
+    assertEquals(
+        0, add("--year", "1950", "--key", "a_b:c.d", "--url", "https://a.example/b").code());
+  }
+
+  @Test
+  void anAmpersandOrAnAccentMakesNoOtherSource() {
+    assertEquals(0, book("Céramic Neck & Stopper", "Ó Dálaigh, Ann").code());
+    Ran again = book("Ceramic Neck and Stopper", "O Dalaigh, Ann");
+    assertTrue(again.err().contains("the same title and maker"), again.out() + again.err());
+    Ran joined = book("Ceramic Neck&Stopper", "O Dalaigh, Ann");
+    assertTrue(joined.err().contains("the same title and maker"), joined.out() + joined.err());
+  }
+
+  private Ran book(String title, String author) {
+    return merese(
+        "add", "--kind", "monograph", "--title", title, "--author", author, "--year", "1950");
+  }
+
+  @Test
+  void goesOnBesideADamagedFileAndSaysSo() throws IOException {
+    assertEquals(0, book("Rims", "Oxley, Ann").code());
+    Path damaged = home.resolve("library/works/oxley-rims.json");
+    Files.writeString(damaged, Files.readString(damaged).replace("\"title\"", "title"));
+    Ran ran = book("Stoppers", "Oxley, Ann");
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.err().contains("works/oxley-rims.json:4:"), ran.err());
+    Ran sitting = merese("history", "rims");
+    assertTrue(sitting.err().contains("no source is called \"rims\""), sitting.err());
+    assertTrue(sitting.err().contains("works/oxley-rims.json:4:"), sitting.err());
+    assertTrue(sitting.err().contains("merese check says more."), sitting.err());
   }
 
   private Ran rings() {

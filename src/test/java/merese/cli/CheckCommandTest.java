@@ -11,8 +11,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import merese.model.Edition;
+import merese.model.Note;
+import merese.model.Work;
+import merese.store.LibraryFolder;
+import merese.store.Stored;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -245,6 +251,20 @@ class CheckCommandTest {
     }
 
     @Test
+    void keepsOneOfTwoNotesThatAreAlikeInAllButTheirIds() throws IOException {
+      Path file = library.resolve("works/tressick-1954.json");
+      LibraryFolder folder = LibraryFolder.open(library);
+      Stored<Work> stored = folder.readWork(file);
+      Edition edition = stored.value().editions().get(0);
+      List<Note> notes = new ArrayList<>(edition.notes());
+      notes.add(notes.get(0).withId("again"));
+      folder.save(stored, stored.value().withEditions(List.of(edition.withNotes(notes))));
+      assertTrue(check().out().contains("this note says just what"), check().out());
+      assertTrue(fix().out().contains("tressick-1954: the note again said word for word what"));
+      assertEquals(edition.notes(), folder.readWork(file).value().editions().get(0).notes());
+    }
+
+    @Test
     void leavesATermAsItIsPrinted() throws IOException {
       change("works/tressick-1954.json", "\"cut rings\"", "\" cut  rings \"");
       String before = Files.readString(library.resolve("works/tressick-1954.json"));
@@ -277,6 +297,34 @@ class CheckCommandTest {
       assertEquals(0, json.path("mended").size());
       assertEquals(8, json.path("check").path("holdings").path("works").asInt());
     }
+  }
+
+  @Test
+  void twoLettersThatChangedPlacesAreASlip() throws IOException {
+    String note =
+        "{\"id\": \"?\", \"namings\": [{\"printed\": \"bladed ?\"}], \"places\": [{\"locator\": \"p. 3\","
+            + " \"stance\": \"names\", \"medium\": \"text\"}]}, ";
+    change(
+        "works/tressick-1954.json",
+        "\"notes\": [",
+        "\"notes\": [" + note.replace("?", "rnig") + note.replace("?", "ring"));
+    assertTrue(
+        check().out().contains("\"bladed ring\" is one letter from \"bladed rnig\""),
+        check().out());
+  }
+
+  @Test
+  void aPictureThatIsALinkOutOfTheLibraryIsReported() throws IOException {
+    Path pictures = Files.createDirectories(library.resolve("pictures"));
+    Path outside = Files.writeString(folder.resolve("outside.jpg"), "x");
+    Files.createSymbolicLink(pictures.resolve("link.jpg"), outside);
+    change(
+        "works/tressick-1954.json",
+        "\"locator\": \"p. 88\"",
+        "\"photo\": \"link.jpg\", \"locator\": \"p. 88\"");
+    assertTrue(
+        check().out().contains("\"link.jpg\" is a symbolic link, which is not followed"),
+        check().out());
   }
 
   @Test

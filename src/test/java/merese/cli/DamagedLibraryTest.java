@@ -49,6 +49,55 @@ class DamagedLibraryTest {
   }
 
   @Test
+  void aLinkOutOfTheLibraryIsNotReadAndTheRestAnswers() throws IOException {
+    Path secret = Files.writeString(folder.resolve("secret.txt"), "secretword");
+    for (String link : List.of("works/link.json", "objects/link.json", "vocabulary/link.json")) {
+      Files.createSymbolicLink(home.resolve("library").resolve(link), secret);
+    }
+    Files.deleteIfExists(home.resolve("library/mine.json"));
+    Files.createSymbolicLink(home.resolve("library/mine.json"), secret);
+    Ran covers = ask("covers", "bladed ring");
+    assertEquals(0, covers.code());
+    assertTrue(covers.out().contains("4 sources cover it"), covers.out());
+    Ran check = ask("check");
+    String said = covers.err() + check.out() + ask("edit", "works/link").err();
+    assertFalse(said.contains("secretword"), said);
+    for (String link : List.of("works/link", "objects/link", "vocabulary/link", "mine")) {
+      assertTrue(
+          check
+              .out()
+              .contains(
+                  "library/"
+                      + link
+                      + ".json: this is a link that leads out of the library, and is not followed;"
+                      + " put the file itself there"),
+          check.out());
+    }
+  }
+
+  @Test
+  void aLibraryThatIsReachedThroughALinkIsWhole() throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("by-link"), home.resolve("library"));
+    assertEquals(0, ask("check", "--library", link.toString()).code());
+  }
+
+  @Test
+  void aDamagedChangeOfTheHistoryIsNamedAndTheOthersAreListed() throws IOException {
+    assertEquals(
+        0, ask("add", "--kind", "monograph", "--title", "Stoppers", "--year", "1950").code());
+    Path entry = home.resolve("library/.history/00000007.json");
+    Files.writeString(entry, "{ junk");
+    Ran history = ask("history");
+    assertEquals(0, history.code(), history.err());
+    assertTrue(history.out().contains("add “Stoppers”"), history.out());
+    assertTrue(history.out().contains("00000007.json:1:3: warning: change 7"), history.out());
+    Ran check = ask("check");
+    assertEquals(0, check.code(), check.out());
+    assertTrue(check.out().contains("library/.history/00000007.json:1:3: warning:"), check.out());
+    assertEquals(0, ask("undo", "1").code());
+  }
+
+  @Test
   void jsonIsTheAnswersOwnRecordAndTheErrorStreamSaysWhatItLacks() throws IOException {
     String sound = ask("covers", "ring-plain", "--json").out();
     cut("works/dunlavin-1990.json", 40);

@@ -70,6 +70,17 @@ class EditCommandTest {
   }
 
   @Test
+  void aSourceInADamagedFileIsNamedByItsKeyAllTheSame() throws IOException {
+    Path work = file("works/quenby-neck-and-stopper.json");
+    Files.writeString(work, Files.readString(work) + "junk");
+    assertEquals(
+        "Nothing was changed in library/works/quenby-neck-and-stopper.json.\n",
+        edit("true", "", "quenby-1949").out());
+    String said = edit("true", "", "nobody-1900").err();
+    assertTrue(said.contains("\n  works/quenby-neck-and-stopper.json:"), said);
+  }
+
+  @Test
   void aSourceIsNamedByItsKeyAndAConceptByItsId() throws IOException {
     assertEquals(
         "Nothing was changed in library/works/quenby-neck-and-stopper.json.\n",

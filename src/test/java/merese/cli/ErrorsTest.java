@@ -40,6 +40,13 @@ class ErrorsTest {
     }
 
     @Test
+    void steersNoTerminalAndTurnsNoWriting() {
+      assertEquals(
+          "merese covers: \uFFFD[2Jno \uFFFDkey\n",
+          rendered(new CommandException("\u001B[2Jno \u202Ekey"), Map.of()));
+    }
+
+    @Test
     void isMarkedWithColourOnlyOnATerminal() {
       Map<String, String> terminal = Map.of("MERESE_TTY", "out err", "TERM", "xterm");
       assertEquals(

@@ -153,6 +153,34 @@ class BackupTest {
     assertFalse(content(dir.resolve("again")).containsValue("secret"));
   }
 
+  @Test
+  void leavesOutALinkOutOfTheLibraryThatIsCalledLikeAFileOfIt() throws IOException {
+    Path secret = Files.writeString(dir.resolve("secret.txt"), "secret");
+    Files.createSymbolicLink(shelf.resolve("works/link.json"), secret);
+    Files.move(shelf.resolve("mine.json"), shelf.resolve("works/mine.txt"));
+    Files.createSymbolicLink(shelf.resolve("mine.json"), shelf.resolve("works/mine.txt"));
+    Backup.Written written = Backup.write(library, zip, false);
+    assertEquals(List.of("works/link.json"), written.leftOut());
+    Restore.to(dir.resolve("again"), zip);
+    assertFalse(content(dir.resolve("again")).containsValue("secret"));
+    assertTrue(Files.exists(dir.resolve("again/library/mine.json")));
+  }
+
+  @Test
+  void ofADiskThatIsFullSaysThatTheZipFails() {
+    FaultyDisk disk = new FaultyDisk(dir);
+    Path there = disk.on(dir).resolve("full.zip");
+    disk.fail(-1);
+    Backup.write(library, there, false);
+    int write =
+        disk.done()
+            .indexOf(disk.done().stream().filter(d -> d.startsWith("write")).findFirst().get());
+    disk.fail(write);
+    String said =
+        assertThrows(LibraryException.class, () -> Backup.write(library, there, true)).getMessage();
+    assertTrue(said.startsWith(there + ": the zip could not be written: No space left"), said);
+  }
+
   @Nested
   class IsRefusedWhere {
     private byte[] whole;

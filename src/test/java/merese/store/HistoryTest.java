@@ -65,6 +65,29 @@ class HistoryTest {
   }
 
   @Test
+  void aDamagedChangeHidesNoOtherAndIsNamed() {
+    LibraryFolder library = Fixture.in(dir);
+    Map<String, String> before = content(library);
+    retitle(library, "Brook");
+    retitle(library, "Brook", "Beck");
+    retitle(library, "Brook", "Beck", "Burn");
+    Path damaged = library.resolve(".history/00000001.json");
+    Fixture.write(damaged, "{\n  \"at\" junk");
+    History history = History.of(library);
+    assertEquals(List.of("titles Brook, Beck, Burn", "titles Brook, Beck"), whats(library));
+    Problem problem = history.damaged().get(0);
+    assertEquals(1, history.damaged().size());
+    assertEquals(damaged, problem.file());
+    assertEquals(2, problem.line());
+    assertEquals(Problem.Severity.WARNING, problem.severity());
+    assertTrue(problem.what().startsWith("change 1 of the history cannot be read"), problem.what());
+    assertTrue(history.undo().isPresent());
+    assertTrue(history.undo(2).isPresent());
+    assertFalse(before.equals(content(library)));
+    assertThrows(LibraryException.class, () -> history.undo(1));
+  }
+
+  @Test
   void takesBackAChangeOfManyFiles() {
     LibraryFolder library = Fixture.in(dir);
     Map<String, String> before = content(library);

@@ -12,6 +12,7 @@ import merese.model.Homonym;
 import merese.model.Mine;
 import merese.model.OwnObject;
 import merese.model.Work;
+import merese.store.History;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
 import merese.store.Problem;
@@ -116,6 +117,7 @@ public final class Checking {
     descent.look(this::reread, findings);
     corrected.look(this::reread, findings);
     doubles.found().forEach(this::twice);
+    History.of(folder).damaged().forEach(findings::add);
     for (Path leftover : folder.leftovers()) {
       findings.add(
           new Problem(

@@ -5,14 +5,17 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import merese.model.Check;
 import merese.model.Concept;
 import merese.model.Edition;
+import merese.model.Note;
 import merese.model.Work;
 import merese.model.WorkLink;
 import merese.store.ChangeSet;
@@ -102,9 +105,34 @@ public final class Mending {
               file,
               edition.checks(),
               check -> edition.key() + ": the check for " + check.concept());
-      editions.add(edition.withChecks(checks));
+      editions.add(edition.withChecks(checks).withNotes(notes(file, edition)));
     }
     change.save(file, work.withAlternateTitles(titles).withLinks(links).withEditions(editions));
+  }
+
+  /** Nothing refers to a note by its id, so the later of two that are else alike can go. */
+  private List<Note> notes(Stored<Work> file, Edition edition) {
+    Map<Note, String> first = new HashMap<>();
+    List<Note> kept = new ArrayList<>();
+    for (Note note : edition.notes()) {
+      String before = first.putIfAbsent(note.withId("any"), note.id());
+      if (before == null) {
+        kept.add(note);
+      } else {
+        mended.add(
+            new Mended(
+                file.file(),
+                edition.key()
+                    + ": the note "
+                    + note.id()
+                    + " said word for word what "
+                    + before
+                    + " says; "
+                    + before
+                    + " is kept"));
+      }
+    }
+    return kept;
   }
 
   private void vocabulary(Stored<VocabularyFile> file) {

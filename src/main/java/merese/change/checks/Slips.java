@@ -41,8 +41,9 @@ final class Slips {
         note.quotation().ifPresent(quotation -> pageBreaks(file, edition, note, quotation));
         note.places().stream()
             .flatMap(place -> place.photo().stream())
-            .filter(photo -> !isThere(photo))
-            .forEach(photo -> missingPhoto(file, edition, note, photo));
+            .forEach(
+                photo ->
+                    fault(photo).ifPresent(what -> wrongPhoto(file, edition, note, photo, what)));
       }
     }
   }
@@ -80,12 +81,13 @@ final class Slips {
   }
 
   /** Merese put it there itself, so one that is missing was moved or deleted since. */
-  private void missingPhoto(Stored<Work> file, Edition edition, Note note, String photo) {
+  private void wrongPhoto(
+      Stored<Work> file, Edition edition, Note note, String photo, String what) {
     findings.warn(
         file,
         Position.inNote(file.content(), edition.key(), note.id(), photo),
         edition.key() + ", " + note.id(),
-        noFile(photo),
+        what,
         "put the photograph there, or correct \"photo\"");
   }
 
@@ -100,6 +102,15 @@ final class Slips {
             noFile(name),
             "put the photograph there, or correct \"file\"");
       }
+    }
+  }
+
+  /** What is wrong with the file of a picture: it is not there, or is a link out of the folder. */
+  private Optional<String> fault(String name) {
+    try {
+      return Files.exists(folder.picture(name)) ? Optional.empty() : Optional.of(noFile(name));
+    } catch (LibraryException e) {
+      return Optional.of(e.problems().get(0).what());
     }
   }
 

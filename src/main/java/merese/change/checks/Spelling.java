@@ -1,6 +1,7 @@
 package merese.change.checks;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -22,6 +23,9 @@ import merese.vocabulary.Folding;
 final class Spelling {
   /** A shorter word is another word with one letter changed: "cut" and "cup". */
   private static final int LONG_ENOUGH = 5;
+
+  /** Two letters that changed places seldom make another word: "rnig" is none. */
+  private static final int LONG_ENOUGH_SWAPPED = 4;
 
   /** A text that is longer is no term, and looking at it would take the square of its length. */
   private static final int LONGEST = 200;
@@ -101,7 +105,8 @@ final class Spelling {
       if (!word.equals(with)) {
         differing++;
         boolean slip =
-            Math.min(word.length(), with.length()) >= LONG_ENOUGH
+            Math.min(word.length(), with.length())
+                    >= (hasLettersOf(word, with) ? LONG_ENOUGH_SWAPPED : LONG_ENOUGH)
                 && hasNoDigit(word)
                 && hasNoDigit(with)
                 && Slips.between(word, with) == 1;
@@ -109,6 +114,10 @@ final class Spelling {
       }
     }
     return differing == 1;
+  }
+
+  private static boolean hasLettersOf(String word, String other) {
+    return Arrays.equals(word.chars().sorted().toArray(), other.chars().sorted().toArray());
   }
 
   private static boolean hasNoDigit(String word) {

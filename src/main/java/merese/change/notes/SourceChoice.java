@@ -3,16 +3,20 @@ package merese.change.notes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import merese.change.Unread;
 import merese.model.Nearest;
 import merese.shelf.SourceAddress;
 import merese.shelf.WritingShelf;
+import merese.store.Problem;
 
 /**
  * The sources that somebody may mean who typed a key, or words.
  *
  * @param near keys that are near to what names no source
+ * @param unread what is wrong with the files that cannot be read, where no source was found
  */
-public record SourceChoice(String typed, List<SourceAddress> found, List<String> near) {
+public record SourceChoice(
+    String typed, List<SourceAddress> found, List<String> near, List<Problem> unread) {
   /** As many as somebody can be asked to choose from. */
   public static final int MOST = 9;
 
@@ -21,18 +25,23 @@ public record SourceChoice(String typed, List<SourceAddress> found, List<String>
   public SourceChoice {
     found = List.copyOf(found);
     near = List.copyOf(near);
+    unread = List.copyOf(unread);
   }
 
   public static SourceChoice of(WritingShelf shelf, String typed) {
     List<SourceAddress> found = shelf.find(typed);
     if (!found.isEmpty()) {
-      return new SourceChoice(typed, found, List.of());
+      return new SourceChoice(typed, found, List.of(), List.of());
     }
     List<String> keys = new ArrayList<>();
     for (SourceAddress source : shelf.sources()) {
       keys.add(source.key());
     }
-    return new SourceChoice(typed, found, Nearest.to(typed, keys, MOST_NEAR));
+    List<Problem> unread = new ArrayList<>();
+    shelf
+        .unread()
+        .forEach((file, first) -> unread.add(Unread.below(shelf.folder().path(), file, first)));
+    return new SourceChoice(typed, found, Nearest.to(typed, keys, MOST_NEAR), unread);
   }
 
   /** The one that is meant; empty where several may be, or none is. */
@@ -57,7 +66,8 @@ public record SourceChoice(String typed, List<SourceAddress> found, List<String>
           + "\""
           + (near.isEmpty()
               ? "; a source is named by its key, or by words of its author, year and title"
-              : "; did you mean " + String.join(" or ", near) + "?");
+              : "; did you mean " + String.join(" or ", near) + "?")
+          + Unread.words(unread);
     }
     String more = found.size() > MOST ? "\n  + " + (found.size() - MOST) + " more" : "";
     return "“"

@@ -91,6 +91,10 @@ record Fingerprint(
       if (Character.isLetterOrDigit(c) || Character.isSurrogate(c)) {
         word.append(c);
       } else if (c == '&') {
+        if (!word.isEmpty()) {
+          words.add(word.toString());
+        }
+        word.setLength(0);
         words.add("and");
       } else if (Character.getType(c) != Character.NON_SPACING_MARK && c != '\'' && c != '’') {
         if (!word.isEmpty()) {

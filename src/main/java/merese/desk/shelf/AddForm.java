@@ -1,5 +1,6 @@
 package merese.desk.shelf;
 
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -30,9 +31,11 @@ public final class AddForm {
       String name, String label, String hint, String example, boolean many, String value) {}
 
   private final Typed typed;
+  private final Clock clock;
 
-  AddForm(Typed typed) {
+  AddForm(Typed typed, Clock clock) {
     this.typed = typed;
+    this.clock = clock;
   }
 
   public Typed typed() {
@@ -135,7 +138,7 @@ public final class AddForm {
   }
 
   private SourceEntry entry() {
-    SourceEntry entry = new SourceEntry(typed.has("as-printed"));
+    SourceEntry entry = new SourceEntry(typed.has("as-printed"), clock);
     if (adds() == Adds.SOURCE) {
       if (kind().isEmpty()) {
         throw new FormException("Say what sort of source it is.");

@@ -32,7 +32,7 @@ public final class AddPage implements Page {
 
   @Override
   public void addTo(RoutesConfig routes) {
-    routes.get("/add", request -> show(request, new AddForm(Typed.address(request))));
+    routes.get("/add", request -> show(request, new AddForm(Typed.address(request), site.clock())));
     routes.post("/add", this::add);
   }
 
@@ -95,7 +95,7 @@ public final class AddPage implements Page {
   }
 
   private void add(Context request) {
-    AddForm form = new AddForm(Typed.form(request));
+    AddForm form = new AddForm(Typed.form(request), site.clock());
     try {
       Made<AddResult> made = Adding.make(site.library(), form.request());
       site.leadOn(request, "/shelf/" + Site.encoded(made.result().key()), made.change());

@@ -7,7 +7,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Locale;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
@@ -140,7 +142,14 @@ public record PictureCopy(byte[] bytes, String ending, int width, int height) {
                   + " million can be taken in",
               "export it smaller, as JPEG");
         }
-        return reader.read(0);
+        List<String> warnings = new ArrayList<>();
+        reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
+        BufferedImage image = reader.read(0);
+        if (warnings.stream().anyMatch(PictureCopy::isOfABreak)) {
+          throw new UnreadableException(
+              name, "the picture breaks off", "copy it from the camera again");
+        }
+        return image;
       } finally {
         reader.dispose();
       }
@@ -152,6 +161,11 @@ public record PictureCopy(byte[] bytes, String ending, int width, int height) {
       throw unreadable(
           name, "the picture is damaged, or of a rare kind", "export it anew, as JPEG", e);
     }
+  }
+
+  /** Where a JPEG breaks off, its reader makes the rest grey and only warns. */
+  private static boolean isOfABreak(String warning) {
+    return warning.contains("Missing EOI") || warning.contains("premature end");
   }
 
   private static byte[] encoded(BufferedImage image, String ending, String name) {

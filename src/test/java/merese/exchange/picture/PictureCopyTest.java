@@ -120,6 +120,18 @@ class PictureCopyTest {
   }
 
   @Test
+  void aJpegThatBreaksOffIsRefusedAndOneWithBytesBehindItIsNot() throws IOException {
+    byte[] whole = jpeg(corners("RGBW", 400, 300));
+    for (int length : new int[] {whole.length - 2, whole.length / 2}) {
+      assertTrue(
+          refused(java.util.Arrays.copyOf(whole, length))
+              .contains("the picture breaks off; copy it from the camera again"));
+    }
+    byte[] longer = java.util.Arrays.copyOf(whole, whole.length + 100);
+    assertEquals(400, PictureCopy.of(longer, "photo.jpg").width());
+  }
+
+  @Test
   void bytesThatAreBrokenAnywhereAreReadOrRefused() throws IOException {
     byte[] good = withExif(jpeg(corners("RGBW", 16, 8)), 6);
     for (int i = 0; i < good.length; i += 3) {
