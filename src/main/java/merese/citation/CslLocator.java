@@ -51,8 +51,7 @@ record CslLocator(Optional<CSLLabel> label, boolean plural, String text, String 
       printed.add(place.printed);
     }
     return Optional.of(
-        new CslLocator(
-            first.label, plural, String.join(", ", texts), String.join(", ", printed)));
+        new CslLocator(first.label, plural, String.join(", ", texts), String.join(", ", printed)));
   }
 
   /**

@@ -144,7 +144,7 @@ class CheckPageTest {
           address);
       String read = edit.selectFirst("[name=read]").val();
       Answer saved = desk.post(address, "text", before, "read", read);
-      assertEquals(200, saved.status(), saved.text());
+      assertTrue(saved.status() < 400, saved.text());
       assertEquals(before, text(file));
     }
     assertEquals(sound, text(WORK));
