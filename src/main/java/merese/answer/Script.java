@@ -34,12 +34,13 @@ public record Script(List<Mark> marks, List<String> remarks) {
   /**
    * Reads a script.
    *
-   * @param file how messages name it
-   * @throws ScriptException for a mark of a source, object or term that cannot be read
+   * @param file how messages name it; "" for a text that is no file, of which lines are named alone
+   * @throws ScriptException for marks of a source, object or term that cannot be read, all of them
    */
   public static Script read(String text, String file, Shelf shelf) {
     List<Mark> marks = new ArrayList<>();
     List<String> remarks = new ArrayList<>();
+    List<String> faults = new ArrayList<>();
     int line = 1;
     for (int at = 0; at < text.length(); at++) {
       char c = text.charAt(at);
@@ -47,21 +48,29 @@ public record Script(List<Mark> marks, List<String> remarks) {
       if (c != '[') {
         continue;
       }
-      String place = file + ":" + line + ": ";
+      String place = file.isEmpty() ? "line " + line + ": " : file + ":" + line + ": ";
       int end = closing(text, at);
       if (end < 0) {
         remarks.add(place + "a bracket is not closed and stays text");
         continue;
       }
       String inside = text.substring(at + 1, end).strip();
-      Optional<Mark> mark = mark(inside, place, shelf);
-      if (mark.isEmpty()) {
-        remarks.add(place + "[" + brief(inside) + "] names no source, object or term: stays text");
-        continue; // a mark may stand inside it
+      try {
+        Optional<Mark> mark = mark(inside, place, shelf);
+        if (mark.isEmpty()) {
+          remarks.add(
+              place + "[" + brief(inside) + "] names no source, object or term: stays text");
+          continue; // a mark may stand inside it
+        }
+        marks.add(mark.get());
+      } catch (ScriptException e) {
+        faults.add(e.getMessage()); // the others are said too
       }
-      marks.add(mark.get());
       line += (int) text.substring(at, end).chars().filter(n -> n == '\n').count();
       at = end;
+    }
+    if (!faults.isEmpty()) {
+      throw new ScriptException(String.join("\n", faults));
     }
     return new Script(List.copyOf(marks), List.copyOf(remarks));
   }

@@ -2,7 +2,7 @@ package merese.answer;
 
 import merese.model.ForTheUser;
 
-/** That a mark of a script cannot be read; the message says in which line. */
+/** That marks of a script cannot be read; the message has a line for each, with where it stands. */
 public final class ScriptException extends RuntimeException implements ForTheUser {
   private static final long serialVersionUID = 1L;
 

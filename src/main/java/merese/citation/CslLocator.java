@@ -4,7 +4,6 @@ import de.undercouch.citeproc.csl.CSLLabel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import merese.model.Locator;
 import merese.model.Locator.Simple;
 import merese.model.LocatorKind;
@@ -31,16 +30,42 @@ record CslLocator(Optional<CSLLabel> label, boolean plural, String text, String 
     }
     CslLocator first = places.get(0);
     List<String> texts = new ArrayList<>(List.of(first.text));
+    List<String> printed = new ArrayList<>(List.of(first.printed));
     boolean plural = first.plural;
     boolean sameLabel = first.label.isPresent() && !first.text.contains(",");
+    boolean hasOwnLabel = true;
     for (int i = 1; i < places.size(); i++) {
       CslLocator place = places.get(i);
+      Optional<String> note = noteOn(locators.get(i - 1), locators.get(i));
+      if (note.isPresent() && hasOwnLabel) {
+        texts.set(texts.size() - 1, texts.get(texts.size() - 1) + " and " + note.get());
+        printed.set(printed.size() - 1, printed.get(printed.size() - 1) + " and " + note.get());
+        sameLabel = false;
+        hasOwnLabel = false;
+        continue;
+      }
       sameLabel = sameLabel && place.label.equals(first.label) && !place.text.contains(",");
       plural = plural || sameLabel;
+      hasOwnLabel = !sameLabel;
       texts.add(sameLabel ? place.text : place.printed);
+      printed.add(place.printed);
     }
-    String whole = places.stream().map(CslLocator::printed).collect(Collectors.joining(", "));
-    return Optional.of(new CslLocator(first.label, plural, String.join(", ", texts), whole));
+    return Optional.of(
+        new CslLocator(first.label, plural, String.join(", ", texts), String.join(", ", printed)));
+  }
+
+  /**
+   * "n. 1" of a note on the very page that is cited before it, which is not named twice: "p. 70 and
+   * n. 1" (common practice, no source).
+   */
+  private static Optional<String> noteOn(Locator page, Locator place) {
+    List<LocatorLevel> levels = place.levels();
+    int last = levels.size() - 1;
+    boolean isNote = place.count() == 1 && last > 0 && levels.get(last).kind() == LocatorKind.NOTE;
+    boolean within = page.count() == 1 && place.printed().startsWith(page.printed() + ", ");
+    return isNote && within && page.levels().size() == last
+        ? Optional.of(PlainText.of(levels.get(last).printed()))
+        : Optional.empty();
   }
 
   private static CslLocator read(Locator locator) {

@@ -189,6 +189,35 @@ public final class History {
     }
   }
 
+  /** A change of so many files is not looked through before it is asked for. */
+  private static final int MOST_LOOKED_THROUGH = 40;
+
+  /**
+   * Which changes could not be taken back as the files are now, and what to do first, by their
+   * numbers. Those that are taken back already are not looked at.
+   */
+  public Map<Integer, String> hindrances(List<Line> lines) {
+    Map<Integer, String> hindrances = new HashMap<>();
+    Map<Path, byte[]> read = new HashMap<>();
+    List<LibraryFile> scanned = library.scan();
+    for (Line line : lines) {
+      HistoryEntry entry = line.entry();
+      if (line.undone() || entry.files().size() > MOST_LOOKED_THROUGH) {
+        continue;
+      }
+      try {
+        for (AlteredFile file : entry.files()) {
+          Path path = library.resolve(file.file());
+          byte[] now = read.computeIfAbsent(path, Disk::readIfThere);
+          before(entry, file, path, now, scanned);
+        }
+      } catch (LibraryException e) {
+        hindrances.put(entry.number(), e.problems().get(0).remedy());
+      }
+    }
+    return hindrances;
+  }
+
   private void takeBack(HistoryEntry entry) {
     String what = "undo of " + entry.number() + ": " + entry.what();
     OptionalInt undoes = OptionalInt.of(entry.number());
@@ -196,14 +225,15 @@ public final class History {
       for (AlteredFile file : entry.files()) {
         Path path = library.resolve(file.file());
         byte[] now = Disk.readIfThere(path);
-        byte[] before = before(entry, file, path, now);
+        byte[] before = before(entry, file, path, now, library.scan());
         change.put(path, now, before);
       }
       change.commit();
     }
   }
 
-  private byte[] before(HistoryEntry entry, AlteredFile file, Path path, byte[] now) {
+  private byte[] before(
+      HistoryEntry entry, AlteredFile file, Path path, byte[] now, List<LibraryFile> scanned) {
     if (Hash.of(now).equals(file.is())) {
       try {
         return file.restored(now);
@@ -218,14 +248,14 @@ public final class History {
       }
     }
     byte[] takenOut = now == null ? null : file.takenOut(now);
-    if (takenOut == null || !isReadable(path, takenOut)) {
+    if (takenOut == null || !isReadable(scanned, path, takenOut)) {
       throw changedSince(entry, file, path);
     }
     return takenOut;
   }
 
-  private boolean isReadable(Path path, byte[] bytes) {
-    for (LibraryFile file : library.scan()) {
+  private static boolean isReadable(List<LibraryFile> scanned, Path path, byte[] bytes) {
+    for (LibraryFile file : scanned) {
       if (file.path().equals(path)) {
         try {
           Stored.of(path, bytes, Consistency.codec(file.kind()));

@@ -207,3 +207,19 @@ function wake(root) {
 
 wake(document);
 document.addEventListener("htmx:afterSettle", (event) => wake(event.target));
+
+// --- What was wrong is what is seen first, wherever in the page it is. ---
+{
+  const wrong = document.querySelector("[data-refused] [autofocus], #problem[autofocus]");
+  const problem = document.getElementById("problem");
+  if (wrong && problem) {
+    for (let part = wrong.closest("details"); part; part = part.parentElement.closest("details")) {
+      part.open = true;
+    }
+    wrong.focus({ preventScroll: true });
+    problem.scrollIntoView({ block: "start" });
+    if (wrong.getBoundingClientRect().bottom > innerHeight * 0.9) {
+      wrong.scrollIntoView({ block: "center" });
+    }
+  }
+}

@@ -84,6 +84,11 @@
     follow(); // what was typed before, and kept, names a source
   }
 
+  // --- What came back with another page is kept for the next, as what is typed is. ---
+  if (form.hasAttribute("data-turned")) {
+    form.dispatchEvent(new Event("input"));
+  }
+
   // --- The keys that turn the page. ---
   form.addEventListener("keydown", (event) => {
     const id = { PageDown: "note-next", PageUp: "note-back" }[event.key];

@@ -39,13 +39,29 @@ async function go(address) {
   document.title = page.title;
   history.replaceState(null, "", address);
   wake();
-  scrollTo(0, 0);
+  scroller().scrollTo(0, 0);
   document.querySelector("#slide h1").focus({ preventScroll: true });
 }
 
 const link = (relation) => document.querySelector('#foot a[rel="' + relation + '"]');
 const next = () => link("next") && link("next").getAttribute("href");
 const back = () => link("prev") && link("prev").getAttribute("href");
+
+// In a wide window the slide itself scrolls, above its foot; in a narrow one the page does.
+function scroller() {
+  const slide = document.getElementById("slide");
+  return getComputedStyle(slide).overflowY === "auto" ? slide : document.documentElement;
+}
+
+function below() {
+  const part = scroller();
+  return part.scrollHeight - part.clientHeight - part.scrollTop;
+}
+
+function overflows() {
+  const parts = [scroller(), ...document.querySelectorAll(".slide-words, .slide-side")];
+  return parts.some((part) => part.scrollHeight > part.clientHeight + 1);
+}
 
 function key(event) {
   if (event.ctrlKey || event.altKey || event.metaKey) {
@@ -57,14 +73,16 @@ function key(event) {
   }
   switch (event.key) {
     case "ArrowDown":
-      if (scrollY + innerHeight < document.documentElement.scrollHeight - 1) {
-        return; // there is more of this slide below
+      if (below() > 1) {
+        scroller().scrollBy(0, scroller().clientHeight * 0.8); // there is more of this slide below
+        break;
       }
       go(next());
       break;
     case "ArrowUp":
-      if (scrollY > 0) {
-        return;
+      if (scroller().scrollTop > 0) {
+        scroller().scrollBy(0, -scroller().clientHeight * 0.8);
+        break;
       }
       go(back());
       break;
@@ -114,7 +132,7 @@ function fit() {
   const slide = document.getElementById("slide");
   let size = 1;
   slide.style.fontSize = "";
-  while (document.documentElement.scrollHeight > innerHeight && size > 0.7) {
+  while (overflows() && size > 0.6) {
     size -= 0.05;
     slide.style.fontSize = size + "em";
   }

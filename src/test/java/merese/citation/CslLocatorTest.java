@@ -65,6 +65,15 @@ class CslLocatorTest {
   }
 
   @Test
+  void aNoteOnThePageBeforeItDoesNotNameThePageAgain() {
+    assertEquals("Quenby, Neck, p. 70 and n. 1.", shortNote(mhra, "p. 70", "p. 70, n. 1"));
+    assertEquals("Quenby, Neck, 70 and n. 1.", shortNote(chicago, "p. 70", "p. 70, n. 1"));
+    assertEquals(
+        "Quenby, Neck, p. 70 and n. 1, p. 74.", shortNote(mhra, "p. 70", "p. 70, n. 1", "p. 74"));
+    assertEquals("Quenby, Neck, p. 7, p. 70, n. 1.", shortNote(mhra, "p. 7", "p. 70, n. 1"));
+  }
+
+  @Test
   void aPlateFollowsAPage() {
     assertEquals(
         "Quenby, Neck, 45, pl. XII, fig. 3.", shortNote(chicago, "p. 45", "pl. XII, fig. 3"));

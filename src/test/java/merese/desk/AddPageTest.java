@@ -18,6 +18,7 @@ import merese.shelf.Source;
 import merese.shelf.Watcher;
 import merese.store.History;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -206,5 +207,18 @@ class AddPageTest {
                 .POST(HttpRequest.BodyPublishers.ofString("kind=leaflet&title=T&year=1950"))
                 .build());
     assertEquals(403, refused.status());
+  }
+
+  @Test
+  void whatIsWrongIsWhereTheEyeIs() throws Exception {
+    Document page = desk.post("/add", "kind", "monograph", "title", " ").page();
+    Element field = page.selectFirst("[autofocus]");
+    assertEquals("title", field.attr("name"));
+    assertEquals("true", field.attr("aria-invalid"));
+    assertTrue(page.getElementById("wrong-title").text().contains("needs a title"));
+    Document key =
+        desk.post("/add", "kind", "monograph", "title", "Necks", "year", "1931", "key", "A B")
+            .page();
+    assertEquals("key", key.selectFirst("[autofocus]").attr("name"));
   }
 }

@@ -82,8 +82,18 @@ class ChangesPageTest {
     Answer undone = desk.post("/undo");
     assertEquals("/changes?done=" + (number + 1), undone.address());
     assertEquals("none", title());
-    assertTrue(undone.page().selectFirst(".done").text().contains("undo of " + number));
+    String what = undone.page().selectFirst("#change-" + number + " p").text();
+    assertTrue(what.contains("title Neck and Shoulder"), what);
+    assertTrue(
+        undone
+            .page()
+            .selectFirst(".done")
+            .text()
+            .startsWith("Taken back: title Neck and Shoulder"));
     Answer redone = desk.post("/undo", "redo", "on");
+    assertTrue(
+        redone.page().selectFirst(".done").text().startsWith("Put back: title Neck and Shoulder"));
+    assertEquals(List.of(), redone.page().getElementsContainingOwnText("undo of").eachText());
     assertEquals("/changes?done=" + (number + 2), redone.address());
     assertEquals("Neck and Shoulder", title());
   }
@@ -135,6 +145,12 @@ class ChangesPageTest {
     assertEquals(422, answer.status());
     String problem = answer.page().selectFirst("#problem").text();
     assertTrue(problem.contains("take back first what came after it: " + second), problem);
+    assertFalse(problem.contains(home.toString()), problem);
+    Document page = answer.page();
+    assertEquals(0, page.select("#change-" + first + " button").size());
+    String beside = page.selectFirst("#change-" + first).text();
+    assertTrue(beside.contains("take back first what came after it: " + second), beside);
+    assertEquals(1, page.select("#change-" + second + " button").size());
     assertEquals("Two", title());
   }
 

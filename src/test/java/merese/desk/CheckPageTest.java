@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import merese.desk.RunningDesk.Answer;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -73,7 +74,7 @@ class CheckPageTest {
     write(WORK, text(WORK).replaceFirst("\"kind\": \"[a-z-]+\"", "\"kind\": \"novel\""));
     Document page = desk.get("/check").page();
     var answer = desk.get("/check?as=json").json();
-    assertEquals(List.of(), AllShown.missing(answer, page, Set.of()));
+    assertEquals(List.of(), AllShown.missing(answer, page, Set.of("problems/remedy")));
     List<String> headings = page.select(".findings h2").eachText();
     assertEquals(WORK, headings.get(0));
     assertTrue(headings.contains(FIRST), headings.toString());
@@ -115,5 +116,38 @@ class CheckPageTest {
                 .build());
     assertEquals(403, answer.status());
     assertEquals(wrong, text(WORK));
+  }
+
+  @Test
+  void aFileThatCannotBeReadIsMendedFromWhereItIsNamed() throws Exception {
+    String sound = text(WORK);
+    for (String file : List.of(WORK, "vocabulary/ring.json", "mine.json", "objects/d-17.json")) {
+      String before = text(file);
+      write(file, before.substring(0, before.length() - 20));
+      Document page = desk.get("/check").page();
+      Element finding =
+          page.select(".findings").stream()
+              .filter(f -> f.selectFirst("h2").text().equals(file))
+              .findFirst()
+              .orElseThrow();
+      String address = finding.selectFirst("a").attr("href");
+      assertTrue(
+          page.selectFirst(".caution").select("a").eachAttr("href").contains(address)
+              || file.startsWith("objects/"),
+          address);
+      assertFalse(page.text().contains(home.toString()), "no page says where the library is");
+      assertTrue(page.selectFirst(".caution").text().contains(file), file);
+      Document edit = desk.get(address).page();
+      assertEquals(
+          before.substring(0, before.length() - 20),
+          edit.selectFirst("textarea").wholeText().replaceFirst("^\n", ""),
+          address);
+      String read = edit.selectFirst("[name=read]").val();
+      Answer saved = desk.post(address, "text", before, "read", read);
+      assertTrue(saved.status() < 400, saved.text());
+      assertEquals(before, text(file));
+    }
+    assertEquals(sound, text(WORK));
+    assertEquals(0, desk.get("/check").page().select(".caution").size());
   }
 }

@@ -385,6 +385,8 @@ class ConceptPageTest {
             "razor ring = nobody knows it\nblade-edge ring");
     Preference made = preference("ring-bladed");
     assertEquals("knife-edged ring", made.label());
+    assertEquals("knife-edged ring", answer.page().selectFirst("h1").text());
+    assertTrue(answer.page().title().startsWith("knife-edged ring"), answer.page().title());
     assertEquals(Optional.of("usage"), made.reason());
     assertEquals(Optional.of(LocalDate.of(2025, 3, 2)), made.on());
     assertTrue(

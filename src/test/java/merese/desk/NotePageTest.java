@@ -312,6 +312,41 @@ class NotePageTest {
   }
 
   @Test
+  void turningThePageByTheTermKeepsWhatWasTyped() throws Exception {
+    Document page =
+        note(
+                "at", "p. 42",
+                "term", "+",
+                "does", "drawing",
+                "reading", "mine\r\nof two lines",
+                "claim-date", "c. 1790",
+                "unnamed", "on",
+                "under", "stopper")
+            .page();
+    assertEquals("p. 43", value(page, "at"));
+    assertEquals("", value(page, "term"));
+    assertTrue(page.selectFirst("details.more").hasAttr("open"));
+    assertEquals(
+        "mine\r\nof two lines", page.selectFirst("[name=reading]").wholeText(), "as it was typed");
+    assertEquals("c. 1790", page.selectFirst("[name=claim-date]").wholeText());
+    assertEquals("drawing", page.selectFirst("[name=does][checked]").val());
+    assertTrue(page.selectFirst("[name=unnamed]").hasAttr("checked"));
+    assertEquals("stopper", page.selectFirst("[name=under] [selected]").val());
+    assertEquals(NOTES, notes().size());
+  }
+
+  @Test
+  void whatIsCorrectedMustBeNamed() throws Exception {
+    Answer answer = note("at", "p. 42", "term", "plain ring", "does", "corrects");
+    assertEquals(422, answer.status());
+    Element field = answer.page().selectFirst("[name=corrects]");
+    assertEquals("true", field.attr("aria-invalid"));
+    assertTrue(field.hasAttr("autofocus"));
+    assertTrue(answer.page().selectFirst("details.more").hasAttr("open"));
+    assertEquals(NOTES, notes().size());
+  }
+
+  @Test
   void besideTheFormStandsWhatIsNotedOfThePage() throws Exception {
     String address = "/note?source=" + SOURCE + "&at=pl.+XII,+fig.+3";
     Document page = desk.get(address).page();

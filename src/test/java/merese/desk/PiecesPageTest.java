@@ -172,7 +172,7 @@ class PiecesPageTest {
             "sense",
             "felt",
             "found",
-            "yes");
+            "there");
     assertTrue(
         piece("d-9")
             .observations()
@@ -201,6 +201,33 @@ class PiecesPageTest {
     assertEquals("kept part", refused.page().getElementById("observe-part").val());
     assertEquals("felt", refused.page().selectFirst("input[name=sense][checked]").val());
     assertEquals("no", refused.page().selectFirst("input[name=found][checked]").val());
+  }
+
+  @Test
+  void whatCameOfItMustBeSaidAndIsNeverGuessed() throws Exception {
+    OwnObject before = piece("d-9");
+    for (String found : List.of("like", "", "perhaps")) {
+      RunningDesk.Answer refused =
+          desk.post("/pieces/d-9/observe", "part", "ring", "character", "join", "found", found);
+      assertRefused(refused, "observe", found.equals("like") ? "what it is like" : "what came of");
+      Element focus = refused.page().selectFirst("[autofocus]");
+      assertEquals(found.equals("like") ? "value" : "found", focus.attr("name"));
+      assertTrue(focus.closest("details").hasAttr("open"));
+    }
+    assertEquals(before, piece("d-9"));
+    RunningDesk.Answer dunno =
+        desk.post(
+            "/pieces/d-9/observe",
+            "part",
+            "ring",
+            "character",
+            "join",
+            "found",
+            "like",
+            "value",
+            "dunno");
+    assertTrue(dunno.page().select(".told").text().contains("identify does not read this"));
+    takeBack(dunno);
   }
 
   @Test

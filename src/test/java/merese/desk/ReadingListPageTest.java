@@ -148,7 +148,7 @@ class ReadingListPageTest {
         "fit=many|no number of bytes",
         "fit=12|not even one source fits in 12 bytes",
         "by=colour|neither feature nor source",
-        "script=%5Bterm+no+such+word%5D|script:1: "
+        "script=%5Bterm+no+such+word%5D|line 1: "
       })
   void whatCannotBeAnsweredIsSaidBesideTheFormAndNothingIsLost(String both) throws Exception {
     String question = both.substring(0, both.indexOf('|'));

@@ -102,7 +102,8 @@ class ShowPageTest {
     assertTrue(answer.at("/sections/0/heading/myTerm").asBoolean());
     Document page = desk.get("/show?concept=ring-bladed").page();
     assertEquals(own, page.selectFirst("#slide h1").text());
-    assertTrue(page.select(".called li").size() > 3);
+    assertEquals(8, page.select(".called li").size(), "those of most books");
+    assertTrue(page.selectFirst(".more-words").text().matches("and \\d+ more words"));
   }
 
   @Test

@@ -165,4 +165,10 @@ class SourcePageTest {
     }
     assertEquals(0, page.select("img[src=x]").size(), answer.address());
   }
+
+  @Test
+  void onlyAnEditionOfSeveralCanBeSplitOff() throws Exception {
+    assertEquals(0, desk.get("/shelf/farrow-1988").page().select("a[href^=/split]").size());
+    assertEquals(1, desk.get("/shelf/quenby-1968").page().select("a[href^=/split]").size());
+  }
 }

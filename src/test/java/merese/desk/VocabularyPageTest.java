@@ -16,6 +16,7 @@ import merese.shelf.Shelf;
 import merese.shelf.Watcher;
 import merese.store.History;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -114,6 +115,53 @@ class VocabularyPageTest {
     int number = Integer.parseInt(answer.page().selectFirst("input[name=number]").val());
     History.of(desk.library()).undo(number);
     assertTrue(onDisk("ring-wrythen").isEmpty());
+  }
+
+  @Test
+  void anIdIsMadeOfTheLabelWhereNoneIsWritten() throws Exception {
+    String[] fields = {
+      "label", "Bladed Rings", "definition", "Thin.", "facet", "ring", "id", "", "scope", "other"
+    };
+    RunningDesk.Answer answer = desk.post("/vocabulary", fields);
+    assertEquals("Bladed Rings", onDisk("ring-bladed-2").orElseThrow().preferred().text());
+    int number = Integer.parseInt(answer.page().selectFirst("input[name=number]").val());
+    History.of(desk.library()).undo(number);
+    RunningDesk.Answer below =
+        desk.post(
+            "/vocabulary",
+            "label",
+            "wrythen ring",
+            "definition",
+            "Twisted.",
+            "broader",
+            "applied neck ring");
+    assertTrue(below.address().startsWith("/vocabulary/ring-wrythen?done="), below.address());
+    number = Integer.parseInt(below.page().selectFirst("input[name=number]").val());
+    History.of(desk.library()).undo(number);
+    assertTrue(onDisk("ring-wrythen").isEmpty());
+  }
+
+  @Test
+  void whatIsWrongIsWhereTheEyeIs() throws Exception {
+    Document lacking = desk.post("/vocabulary", "label", "x ring", "facet", "ring").page();
+    Element field = lacking.selectFirst("[autofocus]");
+    assertEquals("definition", field.attr("name"));
+    assertEquals("true", field.attr("aria-invalid"));
+    assertEquals("problem", field.attr("aria-describedby"));
+    Document same =
+        desk.post(
+                "/vocabulary",
+                "label",
+                "x ring",
+                "id",
+                "ring-bladed",
+                "facet",
+                "ring",
+                "definition",
+                "X.")
+            .page();
+    assertEquals("problem", same.selectFirst("[autofocus]").id());
+    assertTrue(same.selectFirst("#problem").closest("details").hasAttr("open"));
   }
 
   @Test

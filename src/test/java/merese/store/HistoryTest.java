@@ -114,6 +114,8 @@ class HistoryTest {
     retitle(library, "A long brook");
     retitle(library, "A long brook", "A long rill");
     retitle(library, "A long brook", "A long rill", "A long beck");
+    History history = History.of(library);
+    assertEquals(Map.of(), history.hindrances(history.lines()), "each can be taken back");
     assertEquals("titles A long brook, A long rill", History.of(library).undo(2).get().what());
     Work work = library.readWork(library.resolve(Fixture.WORK)).value();
     assertEquals(List.of("A long brook", "A long beck"), work.alternateTitles());
@@ -125,8 +127,13 @@ class HistoryTest {
     LibraryFolder library = Fixture.in(dir);
     retitle(library, "A long brook");
     retitle(library, "Another title");
-    String said = refusal(() -> History.of(library).undo(1));
+    History history = History.of(library);
+    assertEquals(
+        Map.of(1, "take back first what came after it: 2"), history.hindrances(history.lines()));
+    String said = refusal(() -> history.undo(1));
     assertTrue(said.contains("take back first what came after it: 2"), said);
+    history.undo(2);
+    assertEquals(Map.of(), history.hindrances(history.lines()));
   }
 
   @Test

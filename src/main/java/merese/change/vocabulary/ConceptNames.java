@@ -1,15 +1,18 @@
 package merese.change.vocabulary;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import merese.change.ChangeRefusedException;
 import merese.model.Concept;
 import merese.model.Facet;
 import merese.model.Mine;
 import merese.store.LibraryFolder;
+import merese.vocabulary.Folding;
 import merese.vocabulary.NearTerm;
 import merese.vocabulary.PhraseMatch;
 import merese.vocabulary.Thesaurus;
@@ -85,9 +88,44 @@ public final class ConceptNames {
     }
   }
 
+  /** The facet of a concept, by its id. */
+  public Optional<String> facetOf(String concept) {
+    return thesaurus.concept(concept).map(Concept::facet);
+  }
+
   /** The facet of a name: its id, or its noun. */
   public Facet facet(String typed) {
     return facet(thesaurus, typed);
+  }
+
+  /**
+   * An id for a new concept: its facet's, then the words of its label but the facet's own noun, as
+   * in ring-bladed for "bladed ring"; with a number where there is one of that id already.
+   *
+   * @param facet an id or noun; one that is made with the concept too
+   * @return empty where the label has no letter or digit that an id may have
+   */
+  public Optional<String> newId(String facet, String label) {
+    Optional<Facet> known = thesaurus.facet(facet.strip());
+    String prefix = known.map(Facet::id).orElse(facet.strip());
+    Set<String> left = new HashSet<>(Folding.words(prefix));
+    known.flatMap(Facet::headNoun).ifPresent(noun -> left.addAll(Folding.words(noun)));
+    List<String> words = new ArrayList<>();
+    for (String word : Folding.words(label)) {
+      String plain = word.replaceAll("[^a-z0-9]", "");
+      if (!left.contains(word) && !plain.isEmpty()) {
+        words.add(plain);
+      }
+    }
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    String id = prefix + "-" + String.join("-", words);
+    String free = id;
+    for (int number = 2; thesaurus.concept(free).isPresent(); number++) {
+      free = id + "-" + number;
+    }
+    return Optional.of(free);
   }
 
   static Facet facet(Thesaurus thesaurus, String typed) {

@@ -16,8 +16,6 @@ import merese.shelf.Shelf;
 /** The features of an address, as answers take them and as a page names them. */
 public final class Features {
   /** How messages name a script that was pasted in. */
-  private static final String SCRIPT = "script";
-
   private Features() {}
 
   /**
@@ -47,7 +45,7 @@ public final class Features {
   /** The script of an address; empty where it has none. */
   static Optional<Script> script(Shelf shelf, Question asked) {
     return asked.has("script")
-        ? Optional.of(Script.read(asked.get("script"), SCRIPT, shelf))
+        ? Optional.of(Script.read(asked.get("script"), "", shelf))
         : Optional.empty();
   }
 

@@ -52,6 +52,11 @@ public final class ReadingListPage implements Page {
       return problem.isEmpty() && ListAnswer.arrangement(asked) == Arrangement.BY_SOURCE;
     }
 
+    /** The names that the box for another style offers. */
+    public List<String> allStyles() {
+      return Styles.all();
+    }
+
     /** Where the list can be saved from. */
     public String save(String form) {
       return asked.address(PATH + "/save") + "&as=" + form;

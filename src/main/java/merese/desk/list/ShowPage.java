@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.showing.Showing;
+import merese.answer.showing.Showing.Called;
 import merese.answer.showing.Showing.Seen;
 import merese.answer.showing.Showing.Slide;
 import merese.answer.showing.ShowingQuestion;
@@ -63,6 +64,59 @@ public final class ShowPage implements Page {
       List<Seen> present,
       List<Seen> missing,
       String caution) {
+    private static final int MOST_WORDS = 8;
+    private static final int MOST_PICTURES = 4;
+
+    /** As many words as can be read from across a room, those of most books. */
+    public List<Called> names() {
+      return slide.names().subList(0, Math.min(MOST_WORDS, slide.names().size()));
+    }
+
+    public List<Called> moreNames() {
+      return slide.names().subList(names().size(), slide.names().size());
+    }
+
+    /** The further words with who prints them, in one line. */
+    public String moreWords() {
+      List<String> words = new ArrayList<>();
+      for (Called each : moreNames()) {
+        words.add("“" + each.word() + "” " + String.join("; ", each.references()));
+      }
+      return String.join("; ", words);
+    }
+
+    /** As many pictures as are large enough side by side; one of the user's own is among them. */
+    public List<Seen> pictured() {
+      List<Seen> shown =
+          new ArrayList<>(present.subList(0, Math.min(MOST_PICTURES, present.size())));
+      if (shown.size() < present.size() && shown.stream().noneMatch(Seen::own)) {
+        present.stream().filter(Seen::own).findFirst().ifPresent(own -> shown.set(3, own));
+      }
+      return shown;
+    }
+
+    public List<Seen> morePictures() {
+      List<Seen> more = new ArrayList<>(present);
+      pictured().forEach(more::remove);
+      return more;
+    }
+
+    /** The further pictures in one line. */
+    public String moreSeen() {
+      List<String> seen = new ArrayList<>();
+      for (Seen each : morePictures()) {
+        seen.add(
+            each.reference()
+                + ", "
+                + each.at()
+                + each.words().map(words -> ": " + words).orElse("")
+                + " ("
+                + each.file()
+                + ")");
+      }
+      return String.join("; ", seen);
+    }
+
     public String address(int other) {
       return asked.with(AT, Integer.toString(other)).address(PATH);
     }

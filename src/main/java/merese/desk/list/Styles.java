@@ -28,6 +28,16 @@ public final class Styles {
     return OFFERED;
   }
 
+  /** Listed once, since the class path does not change. */
+  private static final class All {
+    static final List<String> NAMES = StyleCatalogue.load().names();
+  }
+
+  /** The names of all styles that have rules of their own, A–Z. */
+  static List<String> all() {
+    return All.NAMES;
+  }
+
   /** The one that is named in the box, else the one that is chosen, else the library's. */
   static String asked(Shelf shelf, Question asked) {
     if (asked.has("other")) {

@@ -4,10 +4,14 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import merese.desk.web.DoneWords;
 import merese.desk.web.FormException;
 import merese.desk.web.Frame.Tab;
 import merese.desk.web.Page;
@@ -60,8 +64,7 @@ public final class ChangesPage implements Page {
 
     /** What taking this one back is called. */
     public String button() {
-      boolean undo = takesBack.equals(Optional.of(Line.TakesBack.CHANGE));
-      return undo ? "Put it back" : "Take it back";
+      return DoneWords.button(what);
     }
   }
 
@@ -77,8 +80,21 @@ public final class ChangesPage implements Page {
     }
   }
 
-  /** The page, with what could not be done. */
-  public record Model(Changes answer, Optional<String> problem) {}
+  /**
+   * The page, with what could not be done.
+   *
+   * @param hindrances why a change cannot be taken back now, by its number
+   */
+  public record Model(Changes answer, Map<Integer, String> hindrances, Optional<String> problem) {}
+
+  private Model model(Changes answer, Optional<String> problem) {
+    History history = History.of(site.library());
+    Set<Integer> shown = new HashSet<>();
+    answer.changes().forEach(change -> shown.add(change.number()));
+    List<Line> lines =
+        history.lines().stream().filter(line -> shown.contains(line.entry().number())).toList();
+    return new Model(answer, history.hindrances(lines), problem);
+  }
 
   private void show(Context request) {
     Changes answer = changes(Query.text(request, "page").orElse("1"));
@@ -86,7 +102,7 @@ public final class ChangesPage implements Page {
       site.json(request, answer);
       return;
     }
-    site.show(request, Tab.CHANGES, TITLE, TEMPLATE, new Model(answer, Optional.empty()));
+    site.show(request, Tab.CHANGES, TITLE, TEMPLATE, model(answer, Optional.empty()));
   }
 
   private Changes changes(String typed) {
@@ -139,7 +155,7 @@ public final class ChangesPage implements Page {
     } catch (LibraryException | FormException e) {
       problem = e.getMessage();
     }
-    Model model = new Model(changes("1"), Optional.of(problem));
+    Model model = model(changes("1"), Optional.of(problem));
     site.refuse(request, Tab.CHANGES, TITLE, TEMPLATE, model);
   }
 

@@ -118,7 +118,9 @@ public final class CheckPage implements Page {
       LibraryCheck check, Optional<List<Mended>> mended, Optional<String> problem) {
     Map<String, List<Problem>> byFile = new LinkedHashMap<>();
     for (Problem each : check.problems()) {
-      byFile.computeIfAbsent(each.file().toString(), f -> new ArrayList<>()).add(each);
+      byFile
+          .computeIfAbsent(each.file().toString().replace('\\', '/'), f -> new ArrayList<>())
+          .add(each);
     }
     List<InFile> files = new ArrayList<>();
     byFile.forEach(

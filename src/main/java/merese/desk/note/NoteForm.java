@@ -161,6 +161,10 @@ final class NoteForm {
       throw new WrongFieldException(
           "corrects", "say above, under “What it does there”, that it corrects another source");
     }
+    if (corrects && corrected.isEmpty()) {
+      throw new WrongFieldException(
+          "corrects", "which source does it correct? Name it, as in quenby-1926:p. 41");
+    }
     if (corrected.isPresent()) {
       int colon = corrected.get().indexOf(':');
       if (colon >= 0) {

@@ -176,6 +176,11 @@ public final class NotePage implements Page {
       return source.map(s -> "/note/terms/" + Site.encoded(s.key())).orElse("/note/terms");
     }
 
+    /** Whether it came back on another page, with something under More. */
+    public boolean turned() {
+      return !refused.refuses() && more();
+    }
+
     /** The term that a choice of meanings is for. */
     public String asked() {
       return refused.choosing().isEmpty() ? "" : refused.choosing().get(0).printed();
@@ -315,6 +320,36 @@ public final class NotePage implements Page {
   /** What a form comes to: where it leads. */
   private record Outcome(String address, OptionalInt change, Optional<Taken> taken) {}
 
+  /** What says of one note or one turn only, and is not carried over to another page. */
+  private static final Set<String> NOT_CARRIED =
+      Set.of("token", "term", "asked", "meaning", "again", "taken", "open");
+
+  /**
+   * The form on another page, with all that was typed. It is shown at once, since an address cannot
+   * hold pages of text; loading it again turns from the same page once more, and writes nothing.
+   */
+  private void turn(Context request, Typed typed, int by, Optional<Held> held) {
+    Model turned =
+        site.write(
+            shelf -> {
+              Sitting sitting = Opened.sitting(shelf, typed, site.clock());
+              sitting.open(NoteForm.place(sitting, "at", typed.get("at")).printed());
+              Locator to = sitting.turn(by);
+              Typed kept = Typed.NOTHING;
+              for (String name : typed.names()) {
+                if (!NOT_CARRIED.contains(name)) {
+                  kept = kept.with(name, typed.all(name));
+                }
+              }
+              kept =
+                  kept.with("source", sitting.source().key())
+                      .with("at", to.printed())
+                      .with("seen", seen(sitting, typed));
+              return model(shelf, kept, Optional.of(sitting), Refused.NOT, held);
+            });
+    site.show(request, Tab.NOTE, TITLE, TEMPLATE, turned);
+  }
+
   private void take(Context request) {
     Typed typed = Typed.form(request);
     Optional<Held> held = photographs.kept(typed.get("held"));
@@ -322,6 +357,11 @@ public final class NotePage implements Page {
     try {
       Optional<Held> photograph = photographs.of(request, typed);
       held = photograph;
+      OptionalInt turns = Sitting.turns(typed.get("term").strip());
+      if (turns.isPresent()) {
+        turn(request, typed, turns.getAsInt(), photograph);
+        return;
+      }
       Outcome outcome = site.write(shelf -> take(shelf, typed, photograph, choosing));
       if (!choosing.isEmpty()) {
         refuse(request, typed, new Refused(Wrong.NOTHING, choosing, Optional.empty()), held);
@@ -348,13 +388,6 @@ public final class NotePage implements Page {
   private Outcome take(
       WritingShelf shelf, Typed typed, Optional<Held> photograph, List<Choosing> choosing) {
     Sitting sitting = Opened.sitting(shelf, typed, site.clock());
-    OptionalInt turns = Sitting.turns(typed.get("term").strip());
-    if (turns.isPresent()) {
-      sitting.open(NoteForm.place(sitting, "at", typed.get("at")).printed());
-      Locator to = sitting.turn(turns.getAsInt());
-      return new Outcome(
-          address(sitting, to.printed(), typed), OptionalInt.empty(), Optional.empty());
-    }
     if (!typed.has("at")) {
       throw new WrongFieldException("at", "which page is it? Type it, as in p. 41 or pl. XII");
     }

@@ -123,6 +123,7 @@ public final class AddForm {
     OptionalInt original = originalYear();
     if (original.isPresent() && lineage.isEmpty()) {
       throw new FormException(
+          "form",
           "The year of what is reprinted needs how this edition stands to the other, such as"
               + " reprint.");
     }
@@ -153,10 +154,14 @@ public final class AddForm {
       }
     }
     if (adds() == Adds.SOURCE && !entry.has(SourceField.TITLE)) {
-      throw new FormException("A source needs a title; where it has none, say what it is.");
+      throw new FormException(
+          FieldWords.name(SourceField.TITLE),
+          "A source needs a title; where it has none, say what it is.");
     }
     if (adds() == Adds.EDITION && !entry.has(SourceField.YEAR)) {
-      throw new FormException("Say which edition it is: its year is needed, n.d. for none.");
+      throw new FormException(
+          FieldWords.name(SourceField.YEAR),
+          "Say which edition it is: its year is needed, n.d. for none.");
     }
     entry.requireWhole();
     return entry;
@@ -185,7 +190,8 @@ public final class AddForm {
     try {
       return year.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(year.get()));
     } catch (NumberFormatException e) {
-      throw new FormException("\"" + year.get() + "\" is no year; write it as 1926.");
+      throw new FormException(
+          "original-year", "\"" + year.get() + "\" is no year; write it as 1926.");
     }
   }
 

@@ -11,6 +11,7 @@ import merese.change.EntryException;
 import merese.change.Made;
 import merese.change.SourceField;
 import merese.desk.shelf.AddForm.Adds;
+import merese.desk.web.FormException;
 import merese.desk.web.Frame.Tab;
 import merese.desk.web.NotThereException;
 import merese.desk.web.Page;
@@ -56,7 +57,11 @@ public final class AddPage implements Page {
     }
 
     public Optional<String> at(AddForm.Field field) {
-      return wrong.filter(w -> w.field().equals(field.name())).map(Wrong::message);
+      return at(field.name());
+    }
+
+    public Optional<String> at(String field) {
+      return wrong.filter(w -> w.field().equals(field)).map(Wrong::message);
     }
 
     /** What is wrong with the form as a whole. */
@@ -110,8 +115,10 @@ public final class AddPage implements Page {
       if (!(e instanceof ForTheUser)) {
         throw e;
       }
+      boolean key = e.getMessage().startsWith("--key: ");
       String said = e.getMessage().replace("--key: ", "Key: ");
-      refuse(request, form, new Wrong(said, "", Optional.empty(), false));
+      String field = e instanceof FormException typed ? typed.field().orElse("") : key ? "key" : "";
+      refuse(request, form, new Wrong(said, field, Optional.empty(), false));
     }
   }
 

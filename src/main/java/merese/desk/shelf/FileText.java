@@ -44,10 +44,7 @@ record FileText(String text, boolean windows, String hash, Optional<String> clos
 
   private static FileText closed(String hash, String why) {
     return new FileText(
-        "",
-        false,
-        hash,
-        Optional.of("This file " + why + ". Edit it with merese edit at the terminal."));
+        "", false, hash, Optional.of("This file " + why + ". Edit it with an editor of texts."));
   }
 
   /** Text as a form sends it, with LF at the ends of lines. */

@@ -43,9 +43,11 @@ public final class SourcePage implements Page {
   /**
    * The page.
    *
+   * @param severalEditions whether its work has more than this edition
    * @param pictures of each note that has any which are there, by the note's id
    */
-  public record Model(Holding answer, Map<String, List<Picture>> pictures) {
+  public record Model(
+      Holding answer, Map<String, List<Picture>> pictures, boolean severalEditions) {
     public List<Picture> of(NoteLine note) {
       return pictures.getOrDefault(note.id(), List.of());
     }
@@ -68,6 +70,12 @@ public final class SourcePage implements Page {
    */
   public record Unknown(String message, List<String> near) {}
 
+  private boolean severalEditions(Holding answer) {
+    return site.ask(
+        shelf ->
+            shelf.sources().stream().filter(s -> s.workId().equals(answer.work())).count() > 1);
+  }
+
   private void show(Context request) {
     String key = request.pathParam("key");
     try {
@@ -77,7 +85,7 @@ public final class SourcePage implements Page {
         return;
       }
       SourceLine source = answer.source();
-      Model model = new Model(answer, pictures(answer));
+      Model model = new Model(answer, pictures(answer), severalEditions(answer));
       site.show(
           request, Tab.SHELF, source.reference() + ", " + source.title(), "source.jte", model);
     } catch (UnknownSourceException e) {

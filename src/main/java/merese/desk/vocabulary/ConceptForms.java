@@ -42,12 +42,13 @@ final class ConceptForms {
     Optional<Facet> made = newFacet();
     Optional<String> facet = made.isPresent() ? Optional.empty() : given("facet");
     if (broader.isEmpty() && made.isEmpty() && facet.isEmpty()) {
-      throw new FormException("choose a facet that it is kept in, or a broader concept");
+      throw new FormException("broader", "choose a facet that it is kept in, or a broader concept");
     }
     List<LookAlike> alike = new ArrayList<>();
-    given("alike").ifPresent(word -> alike.add(new LookAlike(concept(word), given("test"))));
+    given("alike")
+        .ifPresent(word -> alike.add(new LookAlike(concept("alike", word), given("test"))));
     return new ConceptRequest.Add(
-        required("id", "write an id for it, in small letters, digits and hyphens"),
+        id(made.map(Facet::id).or(() -> facet), broader),
         broader.isEmpty() || made.isPresent() ? facet : given("facet"),
         made,
         required("label", "write what it is called"),
@@ -58,6 +59,19 @@ final class ConceptForms {
         lines("hidden"),
         alike,
         typed.has("uncertain") ? Status.UNCERTAIN : Status.COMMON);
+  }
+
+  /** As typed, else made of the label. */
+  private String id(Optional<String> facet, List<String> broader) {
+    String label = required("label", "write what it is called");
+    Optional<String> kept = facet.or(() -> broader.stream().findFirst().flatMap(names::facetOf));
+    return given("id")
+        .or(() -> kept.flatMap(f -> names.newId(f, label)))
+        .orElseThrow(
+            () ->
+                new FormException(
+                    "id",
+                    "no id can be made of the label; write one, in small letters and digits"));
   }
 
   /**
@@ -74,12 +88,12 @@ final class ConceptForms {
       case "look-alike" ->
           new ConceptRequest.Mistaken(
               concept.id(),
-              concept(required("other", "name the other concept")),
+              concept("other", required("other", "name the other concept")),
               typed.has("none") ? Optional.empty() : given("test"),
               typed.has("none"));
       case "merge" ->
           new ConceptRequest.Merge(
-              concept.id(), concept(required("into", "name the concept that stays")));
+              concept.id(), concept("into", required("into", "name the concept that stays")));
       default -> split(concept);
     };
   }
@@ -112,7 +126,8 @@ final class ConceptForms {
     boolean label =
         !text.equals(concept.preferred().text()) || !scope.equals(concept.preferred().scope());
     if (!label && id.equals(concept.id())) {
-      throw new FormException("it has this label and this id already; write another of either");
+      throw new FormException(
+          "label", "it has this label and this id already; write another of either");
     }
     return new ConceptRequest.Rename(
         concept.id(),
@@ -132,20 +147,22 @@ final class ConceptForms {
     boolean below = how.equals("instead") || how.equals("also");
     Optional<String> broader =
         below
-            ? Optional.of(concept(required("broader", "name the concept that it goes below")))
+            ? Optional.of(
+                concept("broader", required("broader", "name the concept that it goes below")))
             : Optional.empty();
     Optional<String> from =
         how.equals("leave") || how.equals("instead") ? given("from") : Optional.empty();
     if (how.equals("leave") && from.isEmpty()) {
-      throw new FormException("choose what it is no longer below");
+      throw new FormException("from", "choose what it is no longer below");
     } else if (how.equals("instead") && from.isEmpty() && concept.broader().size() > 1) {
       throw new FormException(
+          "from",
           "it is below "
               + String.join(" and ", concept.broader())
               + "; choose which of them it leaves");
     } else if (!below && !how.equals("leave") && !how.equals("top")) {
       if (facet.isEmpty() && made.isEmpty()) {
-        throw new FormException("choose where it goes: below what, or to which facet");
+        throw new FormException("facet", "choose where it goes: below what, or to which facet");
       }
     }
     return new ConceptRequest.Move(
@@ -188,7 +205,7 @@ final class ConceptForms {
       String word = (equals < 0 ? line : line.substring(0, equals)).strip();
       String reason = equals < 0 ? "" : line.substring(equals + 1).strip();
       if (word.isEmpty()) {
-        throw new FormException("write a word before the = in “" + line + "”");
+        throw new FormException("aside", "write a word before the = in “" + line + "”");
       }
       aside.add(new SetAside(word, reason.isEmpty() ? Optional.empty() : Optional.of(reason)));
     }
@@ -198,7 +215,7 @@ final class ConceptForms {
   Coining.Request coin(Concept concept, Clock clock) {
     Optional<String> object = given("object");
     if (object.isEmpty() && given("evidence").isEmpty()) {
-      throw new FormException("say what the word rests on: a piece of yours, or words");
+      throw new FormException("evidence", "say what the word rests on: a piece of yours, or words");
     }
     return new Coining.Request(
         required("label", "write the word that you coin"),
@@ -214,7 +231,8 @@ final class ConceptForms {
     try {
       return on.map(LocalDate::parse).orElseGet(() -> LocalDate.now(clock));
     } catch (DateTimeParseException e) {
-      throw new FormException("“" + on.orElseThrow() + "” is no day; write it as in 2025-03-02");
+      throw new FormException(
+          "on", "“" + on.orElseThrow() + "” is no day; write it as in 2025-03-02");
     }
   }
 
@@ -222,7 +240,8 @@ final class ConceptForms {
     Optional<String> noun = given("noun");
     Optional<String> name = given("newFacet");
     if (noun.isPresent() && name.isEmpty()) {
-      throw new FormException("a noun to leave out goes with a new facet; name that too");
+      throw new FormException(
+          "newFacet", "a noun to leave out goes with a new facet; name that too");
     }
     return name.map(n -> new Facet(n, noun, List.of()));
   }
@@ -231,14 +250,14 @@ final class ConceptForms {
     List<String> ids = new ArrayList<>();
     for (String each : typed.all(field)) {
       if (!each.isBlank()) {
-        ids.add(concept(each));
+        ids.add(concept(field, each));
       }
     }
     return ids;
   }
 
   /** The id of what is named by an id or a label; a word of several meanings is not guessed at. */
-  String concept(String word) {
+  String concept(String field, String word) {
     ConceptNames.Named named = names.named(word);
     if (named.id().isPresent()) {
       return named.id().get();
@@ -248,6 +267,7 @@ final class ConceptForms {
       choices.add(choice.id() + " (" + choice.label() + ")");
     }
     throw new FormException(
+        field,
         "“"
             + word.strip()
             + (choices.size() == 1
@@ -263,7 +283,7 @@ final class ConceptForms {
   }
 
   private String required(String field, String lacking) {
-    return given(field).orElseThrow(() -> new FormException(lacking));
+    return given(field).orElseThrow(() -> new FormException(field, lacking));
   }
 
   private List<String> lines(String field) {

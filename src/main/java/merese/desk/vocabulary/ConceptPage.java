@@ -149,7 +149,7 @@ public final class ConceptPage implements Page {
       return;
     }
     Model model = model(id, Form.NONE, told.of(request));
-    site.show(request, Tab.VOCABULARY, model.sheet().label(), "concept.jte", model);
+    site.show(request, Tab.VOCABULARY, model.section().heading().label(), "concept.jte", model);
   }
 
   private static Shelf known(Shelf shelf, String id) {
@@ -212,8 +212,8 @@ public final class ConceptPage implements Page {
       if (!(e instanceof ForTheUser)) {
         throw e;
       }
-      Model model = model(id, Form.refused(operation, typed, e.getMessage()), List.of());
-      site.refuse(request, Tab.VOCABULARY, model.sheet().label(), "concept.jte", model);
+      Model model = model(id, Form.refused(operation, typed, e), List.of());
+      site.refuse(request, Tab.VOCABULARY, model.section().heading().label(), "concept.jte", model);
     }
   }
 
@@ -222,7 +222,7 @@ public final class ConceptPage implements Page {
     if (ConceptForms.isShownFirst(asked) && !typed.has("confirmed")) {
       VocabularyChange preview = ConceptChange.preview(site.library(), asked);
       Model model = model(concept.id(), Form.shown(operation, typed, preview), List.of());
-      site.show(request, Tab.VOCABULARY, model.sheet().label(), "concept.jte", model);
+      site.show(request, Tab.VOCABULARY, model.section().heading().label(), "concept.jte", model);
     } else {
       leadOn(request, told.doing(() -> ConceptChange.apply(site.library(), asked)));
     }

@@ -43,9 +43,22 @@ final class PieceForms {
   }
 
   PieceRequest observe(String ref) {
-    boolean found = !typed.is("found", "no");
-    if (!found && given("value").isPresent()) {
-      throw new FormException("what was looked for and not found has no value; leave that empty");
+    String outcome = typed.get("found");
+    boolean like = outcome.equals("like");
+    boolean there = outcome.equals("there");
+    boolean notFound = outcome.equals("no");
+    if (!like && !there && !notFound) {
+      throw new FormException(
+          "found", "say what came of it: what it is like, that it is there, or that it is not");
+    } else if (like && given("value").isEmpty()) {
+      throw new FormException(
+          "value", "say what it is like; or choose “it is there” or “looked for and not found”");
+    } else if (notFound && given("value").isPresent()) {
+      throw new FormException(
+          "value", "what was looked for and not found has no value; leave that empty");
+    } else if (there && given("value").isPresent()) {
+      throw new FormException(
+          "value", "what it is like is written here; choose “found: what it is like”, or empty it");
     }
     return new PieceRequest.Observe(
         ref,
@@ -54,14 +67,14 @@ final class PieceForms {
             required("character", "write what was looked for"),
             given("value"),
             typed.is("sense", "felt") ? Sense.FELT : Sense.SEEN,
-            found,
+            !notFound,
             given("photo")),
         typed.has("instead"));
   }
 
   PieceRequest show(String ref, ConceptNames names) {
     String concept =
-        new ConceptForms(typed, names).concept(required("concept", "name the concept"));
+        new ConceptForms(typed, names).concept("concept", required("concept", "name the concept"));
     Evidence.Kind kind =
         switch (typed.get("as")) {
           case "counter-example" -> Evidence.Kind.COUNTER_EXAMPLE;
@@ -79,6 +92,7 @@ final class PieceForms {
     boolean sent = file != null && file.size() > 0;
     if (sent == named.isPresent()) {
       throw new FormException(
+          sent ? "name" : "file",
           sent
               ? "choose a file, or name one of the library’s pictures; not both"
               : "choose a file, or name one of the library’s pictures");
@@ -89,6 +103,7 @@ final class PieceForms {
     String name = named.orElseThrow();
     if (!site.hasPicture(name)) {
       throw new FormException(
+          "name",
           "there is no picture “"
               + name
               + "” in the library’s folder “pictures”; write its path below that folder");
@@ -115,6 +130,6 @@ final class PieceForms {
   }
 
   private String required(String field, String lacking) {
-    return given(field).orElseThrow(() -> new FormException(lacking));
+    return given(field).orElseThrow(() -> new FormException(field, lacking));
   }
 }

@@ -76,6 +76,7 @@ public final class PiecesPage implements Page {
    * @param pictures ids of the photographs that are there
    * @param labels of concepts, by id
    * @param characters what the key calls what can be looked for
+   * @param values and what it may be
    * @param parts names of parts that are recorded already
    */
   public record Model(
@@ -88,6 +89,7 @@ public final class PiecesPage implements Page {
       List<Effect> effects,
       List<ConceptLine> concepts,
       List<String> characters,
+      Set<String> values,
       Set<String> parts) {
     /** Its address, to which its forms are sent. */
     public String at() {
@@ -125,10 +127,7 @@ public final class PiecesPage implements Page {
       site.json(request, site.ask(Shelf::objects));
       return;
     }
-    Form form =
-        Query.flag(request, "add")
-            ? new Form("add", Typed.address(request), Optional.empty(), Optional.empty())
-            : Form.NONE;
+    Form form = Query.flag(request, "add") ? Form.begun("add", Typed.address(request)) : Form.NONE;
     site.show(request, Tab.PIECES, "My pieces", "pieces.jte", all(form));
   }
 
@@ -157,13 +156,13 @@ public final class PiecesPage implements Page {
     Typed typed = Typed.form(request);
     refusing(
         () -> apply(request, new PieceForms(typed).add()),
-        message ->
+        wrong ->
             site.refuse(
                 request,
                 Tab.PIECES,
                 "My pieces",
                 "pieces.jte",
-                all(Form.refused("add", typed, message))));
+                all(Form.refused("add", typed, wrong))));
   }
 
   private void show(Context request) {
@@ -219,8 +218,15 @@ public final class PiecesPage implements Page {
               effects,
               VocabularyPage.concepts(shelf),
               key.characters().stream().map(KeyCharacter::label).toList(),
+              values(key),
               parts);
         });
+  }
+
+  private static Set<String> values(CharacterKey key) {
+    Set<String> values = new LinkedHashSet<>();
+    key.characters().forEach(c -> c.values().forEach(value -> values.add(value.label())));
+    return values;
   }
 
   private static Seen seen(CharacterKey key, Observation observation) {
@@ -276,8 +282,8 @@ public final class PiecesPage implements Page {
                 default -> forms.photograph(ref, request.uploadedFile("file"), site);
               });
         },
-        message -> {
-          Model model = model(ref, Form.refused(operation, typed, message), List.of());
+        wrong -> {
+          Model model = model(ref, Form.refused(operation, typed, wrong), List.of());
           site.refuse(request, Tab.PIECES, title(model), "piece.jte", model);
         });
   }
@@ -297,7 +303,7 @@ public final class PiecesPage implements Page {
   }
 
   private interface Refusal {
-    void say(String message);
+    void say(RuntimeException wrong);
   }
 
   private static void refusing(Runnable work, Refusal refusal) {
@@ -307,7 +313,7 @@ public final class PiecesPage implements Page {
       if (!(e instanceof ForTheUser)) {
         throw e;
       }
-      refusal.say(e.getMessage());
+      refusal.say(e);
     }
   }
 }

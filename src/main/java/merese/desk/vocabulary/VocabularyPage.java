@@ -59,10 +59,7 @@ public final class VocabularyPage implements Page {
       site.json(request, site.ask(shelf -> ConceptTree.of(shelf, find, facet)));
       return;
     }
-    Form form =
-        Query.flag(request, "add")
-            ? new Form("add", Typed.address(request), Optional.empty(), Optional.empty())
-            : Form.NONE;
+    Form form = Query.flag(request, "add") ? Form.begun("add", Typed.address(request)) : Form.NONE;
     Model model = model(find, facet, form);
     site.show(request, Tab.VOCABULARY, TITLE, "vocabulary.jte", model);
   }
@@ -97,7 +94,7 @@ public final class VocabularyPage implements Page {
       if (!(e instanceof ForTheUser)) {
         throw e;
       }
-      Form refused = Form.refused("add", typed, e.getMessage());
+      Form refused = Form.refused("add", typed, e);
       Model model = model(Optional.empty(), Optional.empty(), refused);
       site.refuse(request, Tab.VOCABULARY, TITLE, "vocabulary.jte", model);
     }

@@ -1,6 +1,7 @@
 package merese.desk.web;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import merese.store.HistoryEntry;
 
@@ -12,6 +13,7 @@ import merese.store.HistoryEntry;
  * @param here the tab that is open
  * @param token what every change must bring along
  * @param shortfalls what answers lack because files are damaged, a line each
+ * @param edits where the file of such a line is edited; not every one has an address
  * @param done the change that was just made, to be said and to be taken back
  * @param assets addresses of the style and the scripts
  */
@@ -21,6 +23,7 @@ public record Frame(
     Tab here,
     String token,
     List<String> shortfalls,
+    Map<String, String> edits,
     Optional<HistoryEntry> done,
     Assets assets) {
 

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +40,7 @@ public final class Site {
   private final TemplateEngine templates;
   private final Assets assets;
   private final String token;
+  private final InLibrary inLibrary;
 
   Site(
       LibraryFolder library,
@@ -55,6 +57,7 @@ public final class Site {
     this.templates = templates;
     this.assets = assets;
     this.token = token;
+    this.inLibrary = new InLibrary(library.path());
   }
 
   public LibraryFolder library() {
@@ -110,14 +113,24 @@ public final class Site {
   public void show(Context request, Tab tab, String title, String template, Object model) {
     Utf8ByteOutput out = new Utf8ByteOutput();
     templates.render(template, Map.of("frame", frame(request, tab, title), "model", model), out);
-    request.contentType("text/html; charset=utf-8").result(out.toByteArray());
+    html(request, out);
   }
 
   /** Shows a part of a page, which a script puts into it. */
   public void part(Context request, String template, Object model) {
     Utf8ByteOutput out = new Utf8ByteOutput();
     templates.render(template, Map.of("token", token, "model", model), out);
-    request.contentType("text/html; charset=utf-8").result(out.toByteArray());
+    html(request, out);
+  }
+
+  private void html(Context request, Utf8ByteOutput out) {
+    String page = inLibrary.page(new String(out.toByteArray(), StandardCharsets.UTF_8));
+    request.contentType("text/html; charset=utf-8").result(page);
+  }
+
+  /** A message for whoever sits at the desk, where there is no page to say it. */
+  String said(String message) {
+    return inLibrary.words(Remedies.words(message));
   }
 
   /** The same page with what was wrong; nothing that was typed is lost. */
@@ -156,17 +169,25 @@ public final class Site {
 
   private Frame frame(Context request, Tab tab, String title) {
     List<String> lines = new ArrayList<>();
+    Map<String, String> edits = new HashMap<>();
     String name =
         glance(
             shelf -> {
-              shelf.shortfalls().forEach(shortfall -> lines.add(words(shortfall)));
+              for (Shortfall shortfall : shelf.shortfalls()) {
+                lines.add(words(shortfall));
+                EditAddress.of(shortfall.file())
+                    .ifPresent(address -> edits.put(words(shortfall), address));
+              }
               return shelf.settings().title();
             });
-    return new Frame(name, title, tab, token, lines, done(request), assets);
+    return new Frame(name, title, tab, token, lines, edits, done(request), assets);
   }
 
   private String words(Shortfall shortfall) {
-    return shortfall.problems().get(0) + " (" + shortfall.effect().words() + ")";
+    return Remedies.words(shortfall.problems().get(0).toString())
+        + " ("
+        + shortfall.effect().words()
+        + ")";
   }
 
   private Optional<HistoryEntry> done(Context request) {

@@ -124,10 +124,10 @@ public final class Studio implements Closeable {
   private void say(Context request, int status, String heading, String message) {
     request.status(status);
     try {
-      Failure failure = new Failure(heading, message.lines().toList());
+      Failure failure = new Failure(heading, Remedies.words(message).lines().toList());
       site.show(request, Tab.LOOK_UP, heading, "failure.jte", failure);
     } catch (RuntimeException e) {
-      plain(request, status, message);
+      plain(request, status, site.said(message));
     }
   }
 

@@ -27,10 +27,15 @@ public final class Typed {
     return new Typed(new LinkedHashMap<>(request.queryParamMap()));
   }
 
-  /** Of one value. */
+  /** With a field of one value. */
   public Typed with(String name, String value) {
+    return with(name, List.of(value));
+  }
+
+  /** With a field of several values. */
+  public Typed with(String name, List<String> values) {
     Map<String, List<String>> other = new LinkedHashMap<>(fields);
-    other.put(name, List.of(value));
+    other.put(name, List.copyOf(values));
     return new Typed(other);
   }
 
