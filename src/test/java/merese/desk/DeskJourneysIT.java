@@ -174,7 +174,15 @@ class DeskJourneysIT {
   @Test
   void aWordWithoutAnEndWidensNoPage() throws Exception {
     desk.post(
-        "/vocabulary", "facet", "ring", "label", "ring".repeat(750), "definition", "A long one.");
+        "/vocabulary",
+        "facet",
+        "ring",
+        "id",
+        "ring-long",
+        "label",
+        "ring".repeat(750),
+        "definition",
+        "A long one.");
     for (String page : List.of("/changes", "/vocabulary?facet=ring", "/?term=bladed+ring")) {
       browser.go(page);
       assertEquals(List.of(), browser.stickingOut(), page);
