@@ -13,7 +13,8 @@ import merese.shelf.TermMeaning;
 
 /**
  * What a question may mean. A word is never guessed at: it has every meaning that the register of
- * homonyms, the labels of the vocabulary or the text of some source gives it.
+ * homonyms, the labels of the vocabulary or the text of some source gives it. What is no word and
+ * is the id of a concept names that concept.
  *
  * @param concepts the meanings, the likeliest first
  * @param ask why the user has to choose; empty where there is one meaning or none
@@ -38,6 +39,10 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
     TermMeaning meaning = TermMeaning.of(shelf, phrase, facet);
     if (!meaning.concepts().isEmpty()) {
       return new Interpretation(meaning.concepts(), meaning.doubt().map(Interpretation::ask));
+    }
+    boolean isId = shelf.thesaurus().concept(phrase).isPresent();
+    if (isId && TermMeaning.isIn(shelf.thesaurus(), facet, phrase)) {
+      return new Interpretation(List.of(phrase), Optional.empty());
     }
     Set<String> concepts = new LinkedHashSet<>();
     addMeaningsOfWhatHolds(shelf, phrase, facet, concepts);

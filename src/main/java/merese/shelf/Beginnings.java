@@ -1,11 +1,14 @@
 package merese.shelf;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import merese.model.Concept;
 import merese.model.Concept.Label;
+import merese.model.Mine;
 import merese.model.Naming;
 import merese.search.Hits.NoteHit;
 import merese.search.NoteIndex;
@@ -38,47 +41,57 @@ public final class Beginnings {
     SOURCE
   }
 
-  private record Folded(String key, Beginning of) {
+  private record Folded(String key, Beginning of, boolean mine) {
     /** Whether a word begins so; the first one, or any. */
     boolean has(String begun, boolean first) {
       return first ? key.startsWith(begun) : key.contains(" " + begun);
     }
   }
 
-  Beginnings(NoteIndex index, Thesaurus thesaurus, Iterable<Source> all) {
+  Beginnings(NoteIndex index, Thesaurus thesaurus, Mine mine, Iterable<Source> all) {
     this.index = index;
+    Set<String> own = new HashSet<>();
+    mine.preferences().forEach(each -> own.add(Folding.key(each.label())));
+    mine.coinages().forEach(each -> own.add(Folding.key(each.label())));
     for (Concept concept : thesaurus.concepts()) {
       String preferred = Thesaurus.display(concept.preferred());
-      addLabel(concept.preferred(), concept, "");
+      addLabel(concept.preferred(), concept, "", own);
       for (Label label : concept.alternatives()) {
-        addLabel(label, concept, preferred);
+        addLabel(label, concept, preferred, own);
       }
       for (Label label : concept.hidden()) {
-        addLabel(label, concept, preferred);
+        addLabel(label, concept, preferred, own);
       }
     }
+    // The shorter, the likelier that it is what somebody begins to type.
+    labels.sort(Comparator.comparingInt(each -> each.key().length()));
     for (Source source : all) {
       String key = Folding.key(source.reference() + " " + source.title());
       String detail = source.title();
       sources.add(
-          new Folded(key, new Beginning(Kind.SOURCE, source.reference(), source.key(), detail)));
+          new Folded(
+              key, new Beginning(Kind.SOURCE, source.reference(), source.key(), detail), false));
     }
   }
 
-  private void addLabel(Label label, Concept concept, String preferred) {
+  private void addLabel(Label label, Concept concept, String preferred, Set<String> own) {
     String detail = preferred.isEmpty() ? concept.definition() : "for " + preferred;
     Beginning of = new Beginning(Kind.CONCEPT, label.text(), concept.id(), detail);
-    labels.add(new Folded(Folding.key(label.text()), of));
+    String key = Folding.key(label.text());
+    labels.add(new Folded(key, of, own.contains(key)));
   }
 
-  /** Concepts by their labels, then terms as printed; those that begin so before others. */
+  /**
+   * Concepts by their labels, then terms as printed. The user's own terms come first, each concept
+   * comes once before any comes again, and what begins so comes before what goes on so.
+   */
   public List<Beginning> terms(String typed, int most) {
     String begun = Folding.key(typed);
     if (begun.isEmpty()) {
       return List.of();
     }
     List<Beginning> found = new ArrayList<>();
-    add(labels, begun, most, found);
+    addLabels(begun, most, found);
     Set<String> known = new LinkedHashSet<>();
     found.forEach(each -> known.add(Folding.key(each.text())));
     for (NoteHit hit : index.printing(begun, 2 * most)) {
@@ -100,6 +113,36 @@ public final class Beginnings {
       add(sources, begun, most, found);
     }
     return found;
+  }
+
+  private void addLabels(String begun, int most, List<Beginning> found) {
+    for (boolean first : new boolean[] {true, false}) {
+      for (Folded each : labels) {
+        if (each.mine() && found.size() < most && each.has(begun, first)) {
+          found.add(each.of());
+        }
+      }
+    }
+    List<Beginning> again = new ArrayList<>();
+    Set<String> concepts = new HashSet<>();
+    found.forEach(each -> concepts.add(each.id()));
+    for (boolean first : new boolean[] {true, false}) {
+      for (Folded each : labels) {
+        if (!each.has(begun, first) || found.contains(each.of())) {
+          continue;
+        }
+        if (!concepts.add(each.of().id())) {
+          again.add(each.of());
+        } else if (found.size() < most) {
+          found.add(each.of());
+        }
+      }
+    }
+    for (Beginning each : again) {
+      if (found.size() < most && !found.contains(each)) {
+        found.add(each);
+      }
+    }
   }
 
   private static void add(List<Folded> among, String begun, int most, List<Beginning> found) {

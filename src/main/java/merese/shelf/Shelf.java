@@ -235,7 +235,7 @@ public final class Shelf implements Lexicon, Closeable {
   /** What begins with what somebody types. */
   public Beginnings beginnings() {
     if (beginnings == null) {
-      beginnings = new Beginnings(index, thesaurus(), sources());
+      beginnings = new Beginnings(index, thesaurus(), mine(), sources());
     }
     return beginnings;
   }

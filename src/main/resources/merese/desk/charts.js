@@ -10,6 +10,10 @@
   const table = document.getElementById(figure.dataset.from);
   const name = figure.dataset.name;
   const NARROW = 560;
+  const held = getComputedStyle(canvas);
+  figure.hidden = false; // what is hidden has no width
+  const inner = Math.floor(canvas.clientWidth
+    - parseFloat(held.paddingLeft) - parseFloat(held.paddingRight));
 
   // The colours are looked up anew when the reader's light changes; a class names each in the style.
   const svgOf = (width, height, title, description) => {
@@ -59,6 +63,20 @@
     return made.map((each) => fitted(each, width, size));
   };
 
+  /** Lines of at most a width that end between two parts. */
+  const linesOf = (parts, width, size) => {
+    const made = [""];
+    for (const part of parts) {
+      const longer = made.at(-1) === "" ? part : made.at(-1) + "; " + part;
+      if (made.at(-1) !== "" && measure(longer, size) > width) {
+        made.push(part);
+      } else {
+        made[made.length - 1] = longer;
+      }
+    }
+    return made.flatMap((each) => lines(each, width, size));
+  };
+
   // --- Concordance: a square for each source and concept. ---
   function concordance() {
     const concepts = [...table.querySelectorAll("[data-column]")].map((th) => th.textContent);
@@ -81,8 +99,8 @@
     const right = Math.ceil(longest * Math.cos(slant)) + 28;
     const width = left + concepts.length * size + right;
     // Saved by itself, the drawing has to say what its letters are.
-    const key = lines([...figure.querySelectorAll(".legend li")]
-      .map((li) => li.textContent.trim().replace(/\s+/g, " ")).join("; "), width - 24, 12);
+    const key = linesOf([...figure.querySelectorAll(".legend li")]
+      .map((li) => li.textContent.trim().replace(/\s+/g, " ")), width - 24, 12);
     const foot = top + rows.length * size + 22;
     const svg = svgOf(width, foot + key.length * 16,
       "Concordance: " + table.caption.textContent,
@@ -130,6 +148,7 @@
         return a.node();
       }));
     });
+    legendPatterns();
     roving(all);
     grid.on("click", (event) => {
       const cell = event.target.closest("a.cell");
@@ -149,6 +168,17 @@
     pattern("CHECKED", "M0,3 H6");
     pattern("NARROWER", "M3,0 V6");
     pattern("APART", "M3,2.2 V3.8 M2.2,3 H3.8");
+  }
+
+  /** The legend shows what the squares do. */
+  function legendPatterns() {
+    for (const key of figure.querySelectorAll(".legend .key")) {
+      if (document.getElementById("pattern-" + key.dataset.stand)) {
+        d3.select(key).insert("svg", ":first-child").attr("class", "pattern")
+          .append("rect").attr("width", "100%").attr("height", "100%")
+          .attr("fill", `url(#pattern-${key.dataset.stand})`);
+      }
+    }
   }
 
   /** The Tab key stops once; the arrow keys go on, as in the ARIA pattern for a grid. */
@@ -235,7 +265,7 @@
       those.flatMap((each) => [each.outerSpan.from, each.outerSpan.to])))
       .filter((year) => year !== null);
     const small = canvas.clientWidth < NARROW;
-    const width = small ? 620 : Math.max(760, Math.min(canvas.clientWidth - 4, 1100));
+    const width = small ? 620 : Math.max(760, Math.min(inner, 1100));
     const left = small ? 180 : 300;
     const right = 28;
     const scale = d3.scaleLinear()
@@ -365,7 +395,7 @@
       - d3.mean(b.links, (link) => order.get(link.meaning)));
 
     const small = canvas.clientWidth < NARROW;
-    const width = small ? 620 : Math.max(700, Math.min(canvas.clientWidth - 4, 1000));
+    const width = small ? 620 : Math.max(700, Math.min(inner, 1000));
     const row = 26;
     const top = 34;
     const height = top + Math.max(left.length, right.length) * row + 10;
@@ -428,7 +458,7 @@
   // --- Witnesses: sources by year, arrows from who repeats to who is repeated. ---
   function witnesses() {
     const small = canvas.clientWidth < NARROW;
-    const width = small ? 640 : Math.max(760, Math.min(canvas.clientWidth - 4, 1100));
+    const width = small ? 640 : Math.max(760, Math.min(inner, 1100));
     const features = [...table.querySelectorAll("[data-feature]")]
       .filter((section) => section.querySelector("tr[data-source]")).map(witnessed);
     const row = 30;
@@ -505,8 +535,12 @@
         } else {
           g.append("circle").attr("class", "dot").attr("cx", x(node)).attr("cy", node.y).attr("r", 7);
         }
+        const name = fitted(node.reference, Math.max(120, width - x(node) - 20));
+        // An arrow goes behind a name, not through it.
+        g.append("rect").attr("class", "paper").attr("x", x(node) + 11).attr("y", node.y - 9)
+          .attr("width", measure(name) + 6).attr("height", 18);
         g.append("text").attr("class", "ink halo").attr("x", x(node) + 14).attr("y", node.y + 4.5)
-          .text(fitted(node.reference, Math.max(120, width - x(node) - 20)));
+          .text(name);
       }
     }
   }
@@ -596,14 +630,33 @@
     }
     copy.querySelectorAll("[role]").forEach((element) => element.removeAttribute("role"));
     copy.setAttribute("role", "img");
-    const paper = document.createElementNS("http://www.w3.org/2000/svg", "rect");
-    paper.setAttribute("width", "100%");
-    paper.setAttribute("height", "100%");
-    paper.setAttribute("fill", getComputedStyle(document.documentElement).backgroundColor);
     const before = [...copy.children].find((each) => !["title", "desc"].includes(each.tagName));
-    copy.insertBefore(paper, before || null);
-    return '<?xml version="1.0" encoding="UTF-8"?>\n' + new XMLSerializer().serializeToString(copy);
+    const width = Number(drawn.getAttribute("width"));
+    const heads = lines(headline(), width - 16, 17);
+    const more = heads.length * 22 + 12;
+    const height = Number(drawn.getAttribute("height")) + more;
+    copy.setAttribute("height", height);
+    copy.setAttribute("viewBox", `0 ${-more} ${width} ${height}`);
+    const put = (kind, attributes) => {
+      const made = document.createElementNS("http://www.w3.org/2000/svg", kind);
+      Object.entries(attributes).forEach(([key, value]) => made.setAttribute(key, value));
+      copy.insertBefore(made, before || null);
+      return made;
+    };
+    put("rect", { y: -more, width, height,
+      fill: getComputedStyle(document.querySelector(".drawing .canvas")).backgroundColor });
+    heads.forEach((line, i) => {
+      put("text", { x: 8, y: 24 - more + i * 22, fill: getComputedStyle(figure).color,
+        "font-family": getComputedStyle(document.documentElement).fontFamily,
+        "font-size": "17px", "font-weight": "600" }).textContent = line;
+    });
+    return { width, height,
+      text: '<?xml version="1.0" encoding="UTF-8"?>\n' + new XMLSerializer().serializeToString(copy) };
   }
+
+  /** What is drawn, of which terms. */
+  const headline = () => (document.getElementById("asked")
+    || canvas.querySelector("svg > title")).textContent.trim();
 
   function give(blob, ending) {
     const address = URL.createObjectURL(blob);
@@ -617,19 +670,19 @@
     figure.querySelector("[data-saved]").textContent = link.download + " goes to your downloads.";
   }
 
-  const svgBlob = () => new Blob([alone()], { type: "image/svg+xml;charset=utf-8" });
+  const svgBlob = (made) => new Blob([made.text], { type: "image/svg+xml;charset=utf-8" });
 
   async function png() {
-    const drawn = canvas.querySelector("svg");
-    const address = URL.createObjectURL(svgBlob());
+    const made = alone();
+    const address = URL.createObjectURL(svgBlob(made));
     try {
       const picture = new Image();
       picture.src = address;
       await picture.decode();
       const page = document.createElement("canvas");
-      const times = Math.min(2, 8000 / Math.max(drawn.clientWidth, drawn.clientHeight));
-      page.width = Math.round(Number(drawn.getAttribute("width")) * times);
-      page.height = Math.round(Number(drawn.getAttribute("height")) * times);
+      const times = Math.min(2, 8000 / Math.max(made.width, made.height));
+      page.width = Math.round(made.width * times);
+      page.height = Math.round(made.height * times);
       page.getContext("2d").drawImage(picture, 0, 0, page.width, page.height);
       const blob = await new Promise((done) => page.toBlob(done, "image/png"));
       if (!blob) {
@@ -644,9 +697,8 @@
     }
   }
 
-  figure.querySelector('[data-save="svg"]').addEventListener("click", () => give(svgBlob(), ".svg"));
+  figure.querySelector('[data-save="svg"]').addEventListener("click", () => give(svgBlob(alone()), ".svg"));
   figure.querySelector('[data-save="png"]').addEventListener("click", png);
 
-  figure.hidden = false;
   ({ concordance, timeline, words, witnesses })[figure.dataset.draws]();
 })();

@@ -50,6 +50,9 @@ function suggesting(box) {
     input.value = key || option.dataset.text;
     close();
     input.dispatchEvent(new Event("change", { bubbles: true }));
+    if (input.form && input.form.hasAttribute("data-at-once")) {
+      input.form.requestSubmit();
+    }
   };
   const ask = async () => {
     const typed = input.value.trim();
@@ -104,57 +107,147 @@ function suggesting(box) {
 
 // --- What is typed into a form is kept in this browser until the form is sent. ---
 function keeping(form) {
-  const place = "merese:" + form.dataset.keep;
+  const per = form.dataset.keepPer;
+  const place = () =>
+    "merese:" + form.dataset.keep + (per ? ":" + form.elements[per].value.trim() : "");
+  let last = place();
   const fields = () => [...form.elements].filter(
     (field) => field.name && field.name !== "token" && !["hidden", "file", "submit", "button"].includes(field.type));
+  const isChoice = (field) => field.type === "checkbox" || field.type === "radio";
+  const forget = () => {
+    sessionStorage.removeItem(last);
+    last = place();
+    sessionStorage.removeItem(last);
+  };
   const keep = () => {
     const kept = fields().map((field) =>
-      [field.name, field.type === "checkbox" || field.type === "radio" ? field.checked : field.value, field.value]);
+      [field.name, isChoice(field) ? field.checked : field.value, field.value]);
     try {
-      sessionStorage.setItem(place, JSON.stringify(kept));
+      if (place() !== last) {
+        forget();
+      }
+      sessionStorage.setItem(last, JSON.stringify(kept));
     } catch {
       // a browser that keeps nothing still sends forms
     }
   };
-  const kept = sessionStorage.getItem(place);
+  const kept = sessionStorage.getItem(last);
   if (kept && !form.hasAttribute("data-refused")) {
-    const values = JSON.parse(kept);
-    fields().forEach((field, i) => {
-      const [name, value] = values[i] || [];
-      if (name === field.name) {
-        if (field.type === "checkbox" || field.type === "radio") {
-          field.checked = value;
-        } else {
-          field.value = value;
-        }
-      }
-    });
+    putIn(form, fields(), JSON.parse(kept), isChoice, forget);
   }
   form.addEventListener("input", keep);
-  form.addEventListener("submit", () => sessionStorage.removeItem(place));
+  form.addEventListener("submit", forget);
 }
 
-// --- Pictures enlarge where they are. ---
+/** What the address says goes before what was kept; what is put in is said. */
+function putIn(form, fields, kept, isChoice, forget) {
+  const address = new URLSearchParams(location.search);
+  const left = [...kept];
+  const changed = [];
+  for (const field of fields) {
+    const at = left.findIndex(([name]) => name === field.name);
+    if (at < 0) {
+      continue;
+    }
+    const [[, value]] = left.splice(at, 1);
+    if (address.has(field.name) || (isChoice(field) ? field.checked : field.value) === value) {
+      continue;
+    }
+    if (isChoice(field)) {
+      field.checked = value;
+    } else {
+      field.value = value;
+    }
+    if (!isChoice(field) || value) {
+      changed.push(field);
+    }
+  }
+  if (changed.length === 0) {
+    return;
+  }
+  const words = changed.filter((field) => !isChoice(field) && field.value.trim() !== "")
+    .map((field) => {
+      const text = field.value.trim().replace(/\s+/g, " ");
+      return "“" + (text.length > 60 ? text.slice(0, 60) + "…" : text) + "”";
+    });
+  const where = form.dataset.keepAt && kept.find(([name]) => name === form.dataset.keepAt);
+  const elsewhere = where && where[1] && where[1] !== form.elements[where[0]].value;
+  const line = document.createElement("p");
+  line.className = "left-over";
+  line.setAttribute("role", "status");
+  const clear = document.createElement("button");
+  clear.type = "button";
+  clear.textContent = "Clear it";
+  clear.addEventListener("click", () => {
+    form.reset();
+    forget();
+    line.remove();
+    changed[0].focus();
+  });
+  form.prepend(line);
+  line.append("Left over from before: " + (words.join(", ") || "what was chosen")
+    + (elsewhere ? ", typed at " + where[1] : "") + ". ", clear);
+}
+
+// --- Pictures enlarge where they are, one after another. ---
 function enlarging(link) {
   link.addEventListener("click", (event) => {
     event.preventDefault();
-    const dialog = document.createElement("dialog");
-    const figure = link.closest("figure");
-    const picture = document.createElement("img");
-    picture.src = link.href;
-    picture.alt = link.querySelector("img").alt;
-    const caption = document.createElement("p");
-    caption.textContent = figure ? figure.querySelector("figcaption").textContent : "";
-    const close = document.createElement("button");
-    close.type = "button";
-    close.textContent = "Close";
-    close.addEventListener("click", () => dialog.close());
-    dialog.append(picture, caption, close);
-    dialog.setAttribute("aria-label", picture.alt);
-    dialog.addEventListener("close", () => dialog.remove());
-    document.body.append(dialog);
-    dialog.showModal();
+    enlarged(link);
   });
+}
+
+function enlarged(first) {
+  const all = [...document.querySelectorAll("a[data-enlarge]")];
+  let at = all.indexOf(first);
+  const dialog = document.createElement("dialog");
+  dialog.className = "enlarged";
+  const picture = document.createElement("img");
+  const caption = document.createElement("p");
+  const full = document.createElement("a");
+  full.textContent = "Full size";
+  const button = (text, does) => {
+    const made = document.createElement("button");
+    made.type = "button";
+    made.textContent = text;
+    made.addEventListener("click", does);
+    return made;
+  };
+  const show = () => {
+    const link = all[at];
+    const words = link.closest("figure")?.querySelector("figcaption");
+    picture.src = full.href = link.href;
+    picture.alt = link.querySelector("img").alt;
+    caption.textContent = (words ? words.textContent : "")
+      + (all.length > 1 ? ` (${at + 1} of ${all.length})` : "");
+    dialog.setAttribute("aria-label", picture.alt);
+  };
+  const step = (by) => {
+    at = (at + by + all.length) % all.length;
+    show();
+  };
+  const row = document.createElement("p");
+  row.className = "turning-pictures";
+  caption.setAttribute("aria-live", "polite");
+  if (all.length > 1) {
+    row.append(button("Previous", () => step(-1)), button("Next", () => step(1)));
+    dialog.addEventListener("keydown", (event) => {
+      const by = { ArrowLeft: -1, ArrowRight: 1 }[event.key];
+      if (by && !event.ctrlKey && !event.altKey && !event.metaKey) {
+        event.preventDefault();
+        step(by);
+      }
+    });
+  }
+  row.append(full, button("Close", () => dialog.close()));
+  dialog.append(picture, caption, row);
+  dialog.addEventListener("close", () => {
+    dialog.remove();
+    all[at].focus();
+  });
+  show();
+  document.body.append(dialog);
+  dialog.showModal();
 }
 
 // --- A file that is dropped on a form goes into its field. ---
@@ -204,6 +297,23 @@ function wake(root) {
   root.querySelectorAll("[data-print]").forEach((button) =>
     button.addEventListener("click", () => print()));
 }
+
+// --- Paper can't be opened: what is closed on the screen is printed open. ---
+let closed = [];
+addEventListener("beforeprint", () => {
+  closed = [...document.querySelectorAll("main details:not([open])")];
+  closed.forEach((each) => (each.open = true));
+});
+addEventListener("afterprint", () => {
+  closed.forEach((each) => (each.open = false));
+  closed = [];
+});
+
+// --- On a narrow screen a row of the band is pushed sideways: to where one is. ---
+document.querySelectorAll(".tabs [aria-current]").forEach((here) => {
+  const row = here.closest("ul");
+  row.scrollLeft = here.offsetLeft - row.offsetLeft - (row.clientWidth - here.offsetWidth) / 2;
+});
 
 wake(document);
 document.addEventListener("htmx:afterSettle", (event) => wake(event.target));

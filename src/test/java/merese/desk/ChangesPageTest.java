@@ -17,6 +17,7 @@ import merese.store.ChangeSet;
 import merese.store.LibraryFolder;
 import merese.store.Stored;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -74,6 +75,27 @@ class ChangesPageTest {
   void aLibraryThatNobodyHasChangedSaysSo() throws Exception {
     Document page = desk.get("/changes").page();
     assertTrue(page.selectFirst(".empty").text().contains("No change has been made"));
+  }
+
+  @Test
+  void aLongLineIsShortAndItsTitleHoldsAll() throws Exception {
+    String longTitle = "Neck".repeat(750);
+    Answer answer =
+        desk.post(
+            "/vocabulary",
+            "facet",
+            "ring",
+            "id",
+            "ring-long",
+            "label",
+            longTitle,
+            "definition",
+            "A ring.");
+    assertEquals(200, answer.status());
+    Element line = desk.get("/changes").page().selectFirst(".change p span[title]");
+    assertTrue(line.attr("title").contains(longTitle), line.attr("title"));
+    assertTrue(line.text().length() < 170, line.text());
+    assertTrue(line.text().endsWith("…"), line.text());
   }
 
   @Test

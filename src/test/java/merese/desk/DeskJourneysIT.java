@@ -50,16 +50,20 @@ class DeskJourneysIT {
     browser.type("bladed r");
     browser.find("#term-list [role=option]");
     browser.type(Keys.ARROW_DOWN, Keys.ENTER);
-    browser.awaitTrue(
-        "the suggestion is in the box",
-        () -> "bladed ring".equals(browser.find("#term").getDomProperty("value")));
-    browser.type(Keys.ENTER);
     assertTrue(browser.find(".meaning h2").getText().contains("bladed ring"));
+    assertEquals("bladed ring", browser.find("#term").getDomProperty("value"));
     assertTrue(browser.texts(".counted .entry").stream().anyMatch(e -> e.contains("pl. XII")));
 
     WebElement picture = browser.find(".pictures a[data-enlarge]");
     picture.sendKeys(Keys.ENTER);
-    assertTrue(browser.find("dialog img").isDisplayed());
+    String first = browser.find("dialog img").getDomAttribute("src");
+    browser.type(Keys.ARROW_RIGHT);
+    browser.awaitTrue(
+        "the next picture", () -> !first.equals(browser.find("dialog img").getDomAttribute("src")));
+    browser.type(Keys.ARROW_LEFT);
+    browser.awaitTrue(
+        "the one before", () -> first.equals(browser.find("dialog img").getDomAttribute("src")));
+    assertEquals(first, browser.find("dialog a").getDomAttribute("href"));
     browser.type(Keys.ESCAPE);
     browser.awaitTrue("it is closed", () -> browser.all("dialog").isEmpty());
     browser.assertNoComplaints();
@@ -83,6 +87,9 @@ class DeskJourneysIT {
     String said = browser.find("dialog").getText();
     assertTrue(said.contains("knife-edged rings"), said);
     assertTrue(said.contains("pl. XII, fig. 3"), said);
+    var dialog = browser.find("dialog").getRect();
+    assertEquals(1024 / 2.0, dialog.x + dialog.width / 2.0, 12, "it is in the middle");
+    assertEquals(900 / 2.0, dialog.y + dialog.height / 2.0, 12, "it is in the middle");
     browser.assertNoComplaints();
   }
 
@@ -151,6 +158,67 @@ class DeskJourneysIT {
     browser.go("/shelf");
     browser.go("/note?source=haskeld-1983&at=p.+90");
     assertEquals("half a word", browser.find("[name=term]").getDomProperty("value"));
+    browser.go("/note?source=quenby-1926&at=p.+77");
+    assertEquals("", browser.find("[name=term]").getDomProperty("value"));
+    browser.go("/note?source=haskeld-1983&at=p.+91");
+    assertEquals("p. 91", browser.find("[name=at]").getDomProperty("value"));
+    String said = browser.find(".left-over[role=status]").getText();
+    assertTrue(said.contains("Left over from before: “half a word”, typed at p. 90"), said);
+    browser.find(".left-over button").sendKeys(Keys.ENTER);
+    assertEquals("", browser.find("[name=term]").getDomProperty("value"));
+    browser.go("/note?source=haskeld-1983&at=p.+90");
+    assertEquals("", browser.find("[name=term]").getDomProperty("value"));
+    assertEquals(List.of(), browser.all(".left-over"));
+  }
+
+  @Test
+  void aWordWithoutAnEndWidensNoPage() throws Exception {
+    desk.post(
+        "/vocabulary",
+        "facet",
+        "ring",
+        "id",
+        "ring-long",
+        "label",
+        "ring".repeat(750),
+        "definition",
+        "A long one.");
+    for (String page : List.of("/changes", "/vocabulary?facet=ring", "/?term=bladed+ring")) {
+      browser.go(page);
+      assertEquals(List.of(), browser.stickingOut(), page);
+    }
+  }
+
+  @Test
+  void whatIsClosedOnTheScreenIsPrintedOpen() {
+    browser.go("/concordance?term=ring");
+    assertEquals(0, browser.all("#names[open]").size());
+    browser.driver().executeScript("dispatchEvent(new Event('beforeprint'))");
+    assertEquals(1, browser.all("#names[open]").size());
+    browser.driver().executeScript("dispatchEvent(new Event('afterprint'))");
+    assertEquals(0, browser.all("#names[open]").size());
+  }
+
+  @Test
+  void drawingsFitTheirFrameAndAreSavedWithTheirTitle() throws Exception {
+    browser.size(1280, 900);
+    for (String page :
+        List.of("/timeline?concept=stopper-target", "/witnesses?concept=foot-folded")) {
+      browser.go(page);
+      browser.find("#drawing svg");
+      assertEquals(
+          "true",
+          String.valueOf(
+              browser
+                  .driver()
+                  .executeScript(
+                      "const c = document.querySelector('.canvas');"
+                          + "return c.scrollWidth <= c.clientWidth;")),
+          page);
+    }
+    browser.find("[data-save=svg]").sendKeys(Keys.ENTER);
+    String svg = Files.readString(browser.await("a file is saved", () -> saved(".svg")));
+    assertTrue(svg.contains(">Who repeats whom: folded foot</text>"), svg.substring(0, 900));
   }
 
   @Test
@@ -192,16 +260,16 @@ class DeskJourneysIT {
     browser.go("/reading-list?concept=foot-firing");
     assertTrue(browser.find("#preview").getText().contains("Lutwyck"));
     browser.find("a[data-save=bibtex]").sendKeys(Keys.ENTER);
-    Path saved = browser.await("a file is saved", this::saved);
+    Path saved = browser.await("a file is saved", () -> saved(".bib"));
     String bibtex = Files.readString(saved);
     assertTrue(bibtex.contains("@book{lutwyck-1912,"), bibtex);
     assertFalse(bibtex.contains("quenby"), "only what is on the list");
     browser.assertNoComplaints();
   }
 
-  private Path saved() {
+  private Path saved(String ending) {
     try (Stream<Path> files = Files.list(browser.downloads())) {
-      return files.filter(file -> file.toString().endsWith(".bib")).findFirst().orElse(null);
+      return files.filter(file -> file.toString().endsWith(ending)).findFirst().orElse(null);
     } catch (IOException e) {
       return null;
     }

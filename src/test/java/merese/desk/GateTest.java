@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import merese.store.History;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -126,6 +127,75 @@ class GateTest {
     HttpRequest request =
         HttpRequest.newBuilder(desk.uri("/undo")).method(method, BodyPublishers.noBody()).build();
     assertEquals(403, desk.send(request).status());
+    assertNothingChanged();
+  }
+
+  @Test
+  void aFormOfAnEarlierStartIsShownAndOnePressSendsIt() throws Exception {
+    String typed = "A \"ring\" <b>&</b>";
+    String labels = "new one\nnew other";
+    String body =
+        "token=0123&facet=ring&definition="
+            + RunningDesk.encoded(typed)
+            + "&alternative="
+            + RunningDesk.encoded(labels)
+            + "&id=ring-new&label=new+ring+for+a+test";
+    HttpRequest.Builder sent =
+        HttpRequest.newBuilder(desk.uri("/vocabulary"))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(BodyPublishers.ofString(body));
+    String own = "http://127.0.0.1:" + desk.port();
+    for (String origin : List.of("http://glass.example", "null")) {
+      RunningDesk.Answer foreign = desk.send(sent.copy().header("Origin", origin).build());
+      assertEquals(403, foreign.status());
+      assertFalse(foreign.text().contains("<form"), foreign.text());
+    }
+    assertFalse(desk.send(sent.copy().build()).text().contains("<form"));
+
+    RunningDesk.Answer again = desk.send(sent.copy().header("Origin", own).build());
+    assertEquals(403, again.status());
+    assertFalse(again.text().contains("<b>&"), "it is escaped");
+    assertNothingChanged();
+    Element form = again.page().selectFirst("form#again");
+    assertEquals("/vocabulary", form.attr("action"));
+    assertEquals(desk.token(), form.selectFirst("[name=token]").val());
+    assertEquals(typed, form.selectFirst("[name=definition]").val());
+    assertEquals(labels, form.selectFirst("[name=alternative]").val());
+    assertTrue(form.text().contains("new ring for a test"), form.text());
+
+    StringBuilder pressed = new StringBuilder();
+    for (Element field : form.select("input")) {
+      pressed.append(pressed.isEmpty() ? "" : "&").append(field.attr("name")).append('=');
+      pressed.append(RunningDesk.encoded(field.val()));
+    }
+    HttpRequest press =
+        HttpRequest.newBuilder(desk.uri(form.attr("action")))
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .header("Origin", own)
+            .POST(BodyPublishers.ofString(pressed.toString()))
+            .build();
+    assertEquals(303, desk.send(press).status());
+    assertEquals(1, History.of(desk.library()).lines().size());
+  }
+
+  @Test
+  void aFileOfAnEarlierStartIsNamedAndNotKept() throws Exception {
+    String body =
+        "--x\r\nContent-Disposition: form-data; name=\"term\"\r\n\r\nwrythen\r\n--x\r\n"
+            + "Content-Disposition: form-data; name=\"photo\"; filename=\"a.jpg\"\r\n"
+            + "Content-Type: image/jpeg\r\n\r\nletters\r\n--x--\r\n";
+    HttpRequest sent =
+        HttpRequest.newBuilder(desk.uri("/note"))
+            .header("Content-Type", "multipart/form-data; boundary=x")
+            .header("Origin", "http://127.0.0.1:" + desk.port())
+            .POST(BodyPublishers.ofString(body))
+            .build();
+    RunningDesk.Answer again = desk.send(sent);
+    assertEquals(403, again.status());
+    assertEquals("wrythen", again.page().selectFirst("#again [name=term]").val());
+    assertEquals("multipart/form-data", again.page().selectFirst("#again").attr("enctype"));
+    assertTrue(again.page().selectFirst(".wrong").text().contains("a.jpg"), again.text());
+    assertFalse(again.text().contains("letters"), again.text());
     assertNothingChanged();
   }
 

@@ -12,10 +12,12 @@ import java.util.function.Function;
 import merese.answer.Choice;
 import merese.answer.TermException;
 import merese.answer.UnknownConceptException;
+import merese.desk.look.Noted;
 import merese.desk.web.FormException;
 import merese.desk.web.Frame.Tab;
 import merese.desk.web.Site;
 import merese.model.Facet;
+import merese.model.Homonym;
 import merese.shelf.Shelf;
 
 /**
@@ -107,12 +109,13 @@ public record Inquiry<A>(
   private static List<String> examples(Shelf shelf, Takes takes) {
     Set<String> words = new LinkedHashSet<>();
     if (takes == Takes.FACETS_AND_WORDS) {
-      shelf.thesaurus().register().forEach(each -> words.add(each.word()));
+      shelf.thesaurus().register().stream()
+          .map(Homonym::word)
+          .filter(word -> Noted.isPrinted(shelf, word))
+          .forEach(words::add);
     }
-    shelf.mine().preferences().forEach(each -> words.add(shelf.thesaurus().label(each.concept())));
-    shelf.thesaurus().concepts().stream()
-        .limit(EXAMPLES)
-        .forEach(each -> words.add(shelf.thesaurus().label(each.id())));
+    words.addAll(Noted.labels(shelf));
+    words.addAll(Noted.labels(shelf, EXAMPLES));
     words.removeIf(word -> takes != Takes.FACETS_AND_WORDS && isUnsettled(shelf, word));
     List<String> first = new ArrayList<>(words);
     return first.subList(0, Math.min(first.size(), EXAMPLES));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import merese.answer.Coverage.ExperienceLine;
 import merese.answer.Coverage.Group;
+import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.Section;
 import merese.model.Locator;
@@ -16,6 +17,9 @@ public final class CoverageWords {
 
   /** "3 sources picture it", of editions of fewer works. */
   public static String count(Section section, boolean pictured) {
+    if (section.letter().isPresent()) {
+      return ofOneWord(section, pictured);
+    }
     String verb = pictured ? "picture" : "cover";
     if (section.count() == 0) {
       return "No source " + verb + "s it";
@@ -29,6 +33,37 @@ public final class CoverageWords {
         + (section.count() == 1 ? verb + "s" : verb)
         + " it"
         + works;
+  }
+
+  /** A word of several meanings: others have the same thing without the word. */
+  private static String ofOneWord(Section section, boolean pictured) {
+    int count = section.count();
+    String uses =
+        count == 0 ? "No source uses" : many(count, "source") + (count == 1 ? " uses" : " use");
+    String works =
+        section.works() < count ? " (editions of " + many(section.works(), "work") + ")" : "";
+    String said =
+        uses
+            + " this word for it"
+            + (pictured ? " and " + (count > 1 ? "picture" : "pictures") + " it" : "")
+            + works;
+    int others = 0;
+    for (Grouped group : section.groups()) {
+      if (group.group() == Group.SAME_FEATURE) {
+        others += group.entries().size();
+      }
+    }
+    if (others == 0) {
+      return said;
+    }
+    String verb = pictured ? "picture" : "have";
+    String verbOfOne = pictured ? "pictures" : "has";
+    return said
+        + "; "
+        + others
+        + (count == 0 ? " " : " more ")
+        + (others == 1 ? verbOfOne : verb)
+        + " it under another name";
   }
 
   public static String many(int number, String noun) {

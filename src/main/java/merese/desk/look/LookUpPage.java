@@ -15,11 +15,13 @@ import merese.answer.CoverageQuestion;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.CoverageQuestion.Years;
 import merese.answer.Covers;
+import merese.answer.UnknownConceptException;
 import merese.desk.web.FormException;
 import merese.desk.web.Frame.Tab;
 import merese.desk.web.Page;
 import merese.desk.web.Query;
 import merese.desk.web.Site;
+import merese.model.Homonym;
 import merese.model.OwnObject;
 import merese.model.SourceKind;
 import merese.shelf.Beginnings.Beginning;
@@ -28,6 +30,9 @@ import merese.shelf.Shelf;
 /** One box, and which sources cover or picture what is typed into it. */
 public final class LookUpPage implements Page {
   private static final int MOST_SUGGESTED = 7;
+  private static final int MOST_TO_BEGIN_WITH = 8;
+  private static final String TITLE = "Look up";
+  private static final String TEMPLATE = "lookup.jte";
 
   private final Site site;
 
@@ -87,34 +92,44 @@ public final class LookUpPage implements Page {
    * @param answer empty while nothing is asked
    * @param photographs those of the user's own pieces, by "reference, id"
    * @param words some to begin with, where nothing is asked
+   * @param problem what is wrong with the question
    */
   public record Model(
       Asked asked,
       Optional<Coverage> answer,
       Map<String, String> photographs,
       List<String> words,
-      List<SourceKind> kinds) {}
+      List<SourceKind> kinds,
+      Optional<String> problem) {
+    static Model withoutAnswer(Asked asked, List<String> words, Optional<String> problem) {
+      return new Model(asked, Optional.empty(), Map.of(), words, LookUpPage.kinds(), problem);
+    }
+  }
 
   private void show(Context request) {
     Asked asked = asked(request);
-    if (asked.term().isEmpty() && asked.concept().isEmpty()) {
-      List<String> words = site.ask(LookUpPage::wordsToBeginWith);
-      site.show(
-          request,
-          Tab.LOOK_UP,
-          "Look up",
-          "lookup.jte",
-          new Model(asked, Optional.empty(), Map.of(), words, kinds()));
-      return;
-    }
-    CoverageQuestion question = question(asked);
-    if (Site.wantsJson(request)) {
+    boolean asks = !asked.term().isEmpty() || !asked.concept().isEmpty();
+    if (asks && Site.wantsJson(request)) {
+      CoverageQuestion question = question(asked);
       site.json(request, site.ask(shelf -> Covers.answer(shelf, question)));
       return;
     }
-    Model model = site.ask(shelf -> model(shelf, asked, question));
-    String title = asked.term().isEmpty() ? asked.concept() : asked.term();
-    site.show(request, Tab.LOOK_UP, title, "lookup.jte", model);
+    try {
+      if (asks) {
+        CoverageQuestion question = question(asked);
+        Model model = site.ask(shelf -> model(shelf, asked, question));
+        String title = asked.term().isEmpty() ? asked.concept() : asked.term();
+        site.show(request, Tab.LOOK_UP, title, TEMPLATE, model);
+      } else {
+        narrowing(asked);
+        List<String> words = site.ask(LookUpPage::wordsToBeginWith);
+        Model model = Model.withoutAnswer(asked, words, Optional.empty());
+        site.show(request, Tab.LOOK_UP, TITLE, TEMPLATE, model);
+      }
+    } catch (FormException | UnknownConceptException e) {
+      Model model = Model.withoutAnswer(asked, List.of(), Optional.of(e.getMessage()));
+      site.refuse(request, Tab.LOOK_UP, TITLE, TEMPLATE, model);
+    }
   }
 
   private Model model(Shelf shelf, Asked asked, CoverageQuestion question) {
@@ -127,7 +142,7 @@ public final class LookUpPage implements Page {
         }
       }
     }
-    return new Model(asked, Optional.of(answer), photographs, List.of(), kinds());
+    return new Model(asked, Optional.of(answer), photographs, List.of(), kinds(), Optional.empty());
   }
 
   private static List<SourceKind> kinds() {
@@ -136,11 +151,14 @@ public final class LookUpPage implements Page {
 
   /** The words that the user has an opinion on, since those are what they work on. */
   private static List<String> wordsToBeginWith(Shelf shelf) {
-    Set<String> words = new LinkedHashSet<>();
-    shelf.mine().preferences().forEach(each -> words.add(shelf.thesaurus().label(each.concept())));
-    shelf.thesaurus().register().forEach(each -> words.add(each.word()));
+    Set<String> words = new LinkedHashSet<>(Noted.labels(shelf));
+    shelf.thesaurus().register().stream()
+        .map(Homonym::word)
+        .filter(word -> Noted.isPrinted(shelf, word))
+        .forEach(words::add);
+    words.addAll(Noted.labels(shelf, MOST_TO_BEGIN_WITH));
     List<String> first = new ArrayList<>(words);
-    return first.subList(0, Math.min(first.size(), 8));
+    return first.subList(0, Math.min(first.size(), MOST_TO_BEGIN_WITH));
   }
 
   private static Asked asked(Context request) {
@@ -156,6 +174,14 @@ public final class LookUpPage implements Page {
   }
 
   private static CoverageQuestion question(Asked asked) {
+    return new CoverageQuestion(
+        given(asked.term()), given(asked.concept()), Optional.empty(), narrowing(asked));
+  }
+
+  /**
+   * @throws FormException where a field says nothing that can be asked for
+   */
+  private static Narrowing narrowing(Asked asked) {
     OptionalInt from = year(asked.from());
     OptionalInt to = year(asked.to());
     if (from.isPresent() && to.isPresent() && from.getAsInt() > to.getAsInt()) {
@@ -163,12 +189,8 @@ public final class LookUpPage implements Page {
     }
     Optional<Years> years =
         from.isEmpty() && to.isEmpty() ? Optional.empty() : Optional.of(new Years(from, to));
-    return new CoverageQuestion(
-        given(asked.term()),
-        given(asked.concept()),
-        Optional.empty(),
-        new Narrowing(
-            asked.pictured(), asked.owned(), kinds(asked.kind()), years, given(asked.place())));
+    return new Narrowing(
+        asked.pictured(), asked.owned(), kinds(asked.kind()), years, given(asked.place()));
   }
 
   private static Optional<String> given(String text) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import merese.answer.Coverage.Entry;
+import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.Passage;
 import merese.answer.Coverage.Photo;
@@ -21,7 +22,8 @@ public final class Pictures {
    * @param path below /pictures/, fit for an address
    * @param reference the source, or the piece
    * @param at where in it
-   * @param words as printed there, or what the piece shows; "" for none
+   * @param words what stands for it: each term that is printed there, in quotation marks, or what
+   *     the piece shows; "" for none
    */
   public record Picture(String path, String reference, String at, String words) {
     public String alt() {
@@ -33,10 +35,19 @@ public final class Pictures {
    * Those of a section, in the order of its entries, then the user's own pieces.
    *
    * @param photographs of own pieces, their files by "reference, id"; only those that are there
+   * @param countingOnly whether those are left out that show something else, or what was not asked
+   *     for
    */
-  public static List<Picture> of(Section section, Map<String, String> photographs) {
+  public static List<Picture> of(
+      Section section, Map<String, String> photographs, boolean countingOnly) {
     List<Picture> pictures = new ArrayList<>();
+    boolean counts = false;
     for (Grouped group : section.groups()) {
+      boolean counted = group.group() == Group.COUNTED || group.group() == Group.SAME_FEATURE;
+      counts |= counted;
+      if (countingOnly && !counted) {
+        continue;
+      }
       for (Entry entry : group.entries()) {
         for (Passage passage : entry.passages()) {
           for (Photo photo : passage.photos()) {
@@ -45,12 +56,12 @@ public final class Pictures {
                     path(photo.file()),
                     entry.source().reference(),
                     photo.locator().printed(),
-                    String.join("”, “", passage.printed())));
+                    quoted(passage.printed())));
           }
         }
       }
     }
-    for (PieceLine piece : section.ownPieces()) {
+    for (PieceLine piece : countingOnly && !counts ? List.<PieceLine>of() : section.ownPieces()) {
       String id = piece.photo().orElse("");
       String file = photographs.get(piece.ref() + ", " + id);
       if (file != null) {
@@ -58,6 +69,12 @@ public final class Pictures {
       }
     }
     return pictures;
+  }
+
+  private static String quoted(List<String> printed) {
+    List<String> each = new ArrayList<>();
+    printed.forEach(term -> each.add("“" + term + "”"));
+    return String.join(", ", each);
   }
 
   /** The address below /pictures/ of a file. */

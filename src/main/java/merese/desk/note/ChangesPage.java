@@ -14,6 +14,7 @@ import java.util.Set;
 import merese.desk.web.DoneWords;
 import merese.desk.web.FormException;
 import merese.desk.web.Frame.Tab;
+import merese.desk.web.Going;
 import merese.desk.web.Page;
 import merese.desk.web.Query;
 import merese.desk.web.Site;
@@ -25,6 +26,7 @@ import merese.store.LibraryException;
 /** The changes of the library, and taking one back or putting it back, from any page. */
 public final class ChangesPage implements Page {
   private static final int ON_A_PAGE = 100;
+  private static final int LONGEST_SHOWN = 160;
   private static final String TITLE = "Changes";
   private static final String TEMPLATE = "changes.jte";
   private static final DateTimeFormatter TIME =
@@ -60,6 +62,14 @@ public final class ChangesPage implements Page {
       Optional<Line.TakesBack> takesBack) {
     public Change {
       files = List.copyOf(files);
+    }
+
+    /** What was done, as far as it can be read at a glance. */
+    public String inShort() {
+      int end =
+          what.offsetByCodePoints(
+              0, Math.min(LONGEST_SHOWN, what.codePointCount(0, what.length())));
+      return end == what.length() ? what : what.substring(0, end).strip() + "…";
     }
 
     /** What taking this one back is called. */

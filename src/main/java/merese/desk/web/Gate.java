@@ -23,6 +23,10 @@ final class Gate {
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:;"
           + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
+  private static final String EARLIER =
+      "this page is of an earlier start of the desk; go back, copy what you typed, open the page"
+          + " anew and send it again";
+
   private static final Set<HandlerType> READING =
       Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
 
@@ -89,11 +93,21 @@ final class Gate {
       given = request.formParam(TOKEN);
     }
     if (given == null || !isSame(given, token)) {
-      throw new RefusedException(
-          403,
-          "this page is of an earlier start of the desk; go back, copy what you typed, open the"
-              + " page anew and send it again");
+      if (isFormOfOurs(request)) {
+        throw new EarlierStartException(EARLIER);
+      }
+      throw new RefusedException(403, EARLIER);
     }
+  }
+
+  /** A browser says of each form which page it is on, and no page of another site can lie there. */
+  private boolean isFormOfOurs(Context request) {
+    String origin = request.header("Origin");
+    return HandlerType.POST.equals(request.method())
+        && request.header("HX-Request") == null
+        && (request.isFormUrlencoded() || request.isMultipartFormData())
+        && origin != null
+        && isOurs(origin);
   }
 
   private static boolean isSame(String one, String other) {

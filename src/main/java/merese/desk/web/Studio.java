@@ -74,6 +74,8 @@ public final class Studio implements Closeable {
   private void failed(Exception e, Context request) {
     if (e instanceof RefusedException refused) {
       plain(request, refused.status(), refused.getMessage());
+    } else if (e instanceof EarlierStartException earlier) {
+      sayEarlier(request, earlier);
     } else if (e instanceof NotThereException) {
       say(request, 404, "It is not there", e.getMessage());
     } else if (e instanceof ForTheUser known) {
@@ -118,6 +120,17 @@ public final class Studio implements Closeable {
 
   private static void plain(Context request, int status, String message) {
     request.status(status).contentType("text/plain; charset=utf-8").result(message + "\n");
+  }
+
+  /** Nothing that was typed is lost, and nothing is done before somebody has looked at it. */
+  private void sayEarlier(Context request, EarlierStartException earlier) {
+    request.status(403);
+    try {
+      SentAgain again = SentAgain.of(request);
+      site.show(request, Tab.LOOK_UP, "The desk was started anew", "again.jte", again);
+    } catch (RuntimeException e) {
+      plain(request, 403, earlier.getMessage());
+    }
   }
 
   /** Where even the frame cannot be made, plain words are left. */

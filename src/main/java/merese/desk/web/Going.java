@@ -1,19 +1,18 @@
-package merese.desk.note;
+package merese.desk.web;
 
 import io.javalin.http.Context;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
-import merese.desk.web.Site;
 
 /** Where a change that can be asked for on any page leads back to. */
-final class Going {
+public final class Going {
   private static final String CHANGES = "/changes";
 
   private Going() {}
 
   /** The page of this desk that a request came from, without the change that it told of. */
-  static String back(Context request) {
+  public static String back(Context request) {
     String from = request.header("Referer");
     if (from == null) {
       return CHANGES;
