@@ -14,8 +14,8 @@ import merese.model.OwnObject.Observation;
  * What the key to look-alikes makes of something that a user has recorded of a piece, in words of
  * their own. A value is taken only where the recorded words begin with it ("sharp enough to mark a
  * nail"), where the character recorded is itself a value ("hollow", of the bore), or where finding
- * it at all is one ("overlap", felt) and no more is said of it. All else, and whatever begins with
- * a "no" or "not" that the key does not know, stays unread.
+ * it at all is one ("overlap", felt). All else, and whatever begins with a "no" or "not" that the
+ * key does not know, stays unread.
  *
  * @param character the key's; null where it has none of the kind
  * @param value its id, or a count; empty where nothing was found, or nothing could be read
@@ -101,9 +101,6 @@ public record KeyReading(
       if (isCalled(character, value, called)) {
         return value;
       }
-    }
-    if (!said.isEmpty()) {
-      return null; // something else is said than the key knows
     }
     for (Value value : character.values()) {
       if (value.sense().isPresent() && value.sense().get() == observation.sense()) {

@@ -173,11 +173,9 @@ class OwnPiecesTest {
         "hollow|none that I can feel|",
         "smooth wall|no hollow|bore smooth",
         "bore|smooth|bore smooth",
-        "join|at the back|",
-        "join|dunno|",
-        "join||join felt",
+        "join|at the back|join felt",
         "join through the glass|a dark line|join through",
-        "overlap|5 mm|",
+        "overlap|5 mm|join felt",
         "join|no|",
         "mould seam|runs across it at one side|seam crosses",
         "ridges|seven, evenly spaced|ridges 7",
@@ -195,8 +193,7 @@ class OwnPiecesTest {
     Sight sight = new Sight(key);
     PieceReading reading = new PieceReading(key);
     reading.read(
-        new Observation(
-            "ring", character, Optional.ofNullable(value), Sense.FELT, true, Optional.empty()),
+        new Observation("ring", character, Optional.of(value), Sense.FELT, true, Optional.empty()),
         sight);
     List<String> found = new ArrayList<>();
     for (Observed observed : sight.observed()) {
