@@ -22,6 +22,7 @@ import merese.store.History;
 import merese.store.History.Line;
 import merese.store.HistoryEntry;
 import merese.store.LibraryException;
+import merese.store.Problem;
 
 /** The changes of the library, and taking one back or putting it back, from any page. */
 public final class ChangesPage implements Page {
@@ -94,8 +95,13 @@ public final class ChangesPage implements Page {
    * The page, with what could not be done.
    *
    * @param hindrances why a change cannot be taken back now, by its number
+   * @param damaged changes that cannot be read, a line each
    */
-  public record Model(Changes answer, Map<Integer, String> hindrances, Optional<String> problem) {}
+  public record Model(
+      Changes answer,
+      Map<Integer, String> hindrances,
+      List<String> damaged,
+      Optional<String> problem) {}
 
   private Model model(Changes answer, Optional<String> problem) {
     History history = History.of(site.library());
@@ -103,7 +109,8 @@ public final class ChangesPage implements Page {
     answer.changes().forEach(change -> shown.add(change.number()));
     List<Line> lines =
         history.lines().stream().filter(line -> shown.contains(line.entry().number())).toList();
-    return new Model(answer, history.hindrances(lines), problem);
+    List<String> damaged = history.damaged().stream().map(Problem::toString).toList();
+    return new Model(answer, history.hindrances(lines), damaged, problem);
   }
 
   private void show(Context request) {

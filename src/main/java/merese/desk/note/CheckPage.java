@@ -105,6 +105,7 @@ public final class CheckPage implements Page {
   }
 
   private void show(Context request) {
+    site.lookAgain(); // whoever has just mended a file by hand sees that it is mended
     LibraryCheck check = check();
     if (Site.wantsJson(request)) {
       site.json(request, check);

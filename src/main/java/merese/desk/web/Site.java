@@ -84,6 +84,11 @@ public final class Site {
     return shelves.glance(question);
   }
 
+  /** The next question looks at every file again, however short a time ago one did. */
+  public void lookAgain() {
+    shelves.changed();
+  }
+
   /** Does something that writes; the shelf is closed afterwards. */
   public <T> T write(Function<WritingShelf, T> work) {
     try (WritingShelf shelf = WritingShelf.open(library, Watcher.NONE)) {
@@ -171,7 +176,7 @@ public final class Site {
     List<String> lines = new ArrayList<>();
     Map<String, String> edits = new HashMap<>();
     String name =
-        glance(
+        ask(
             shelf -> {
               for (Shortfall shortfall : shelf.shortfalls()) {
                 lines.add(words(shortfall));
