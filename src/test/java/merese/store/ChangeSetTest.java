@@ -167,7 +167,7 @@ class ChangeSetTest {
           mine, java.nio.file.attribute.PosixFilePermissions.fromString("r--r--r--"));
       Stored<Mine> read = library.readMine();
       assertTrue(refused(c -> c.save(read, Mine.NOTHING)).contains("the file is read-only"));
-      Path elsewhere = dir.resolve("elsewhere.json");
+      Path elsewhere = library.resolve("elsewhere.json");
       Files.move(mine, elsewhere);
       Files.createSymbolicLink(mine, elsewhere);
       before = Changed.content(library.path());

@@ -387,7 +387,7 @@ class SavingTest {
 
     @Test
     void whereItIsALink() throws IOException {
-      Path real = dir.resolve("elsewhere.json");
+      Path real = library.path().resolve("elsewhere.json");
       Files.move(file, real);
       Files.createSymbolicLink(file, real);
       Stored<Work> old = read();
