@@ -1,5 +1,6 @@
 package merese.desk;
 
+import static merese.testing.SmallLibrary.says;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,7 +11,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import merese.store.LibraryFolder;
+import merese.testing.SmallLibrary;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -142,6 +145,23 @@ class LookUpPageTest {
       assertEquals(List.of(), its.faults());
     }
     assertFalse(desk.get("/").page().select(".empty .words a").isEmpty());
+  }
+
+  @Test
+  void ofManySourcesTheFirstAreShownAndAllOnRequest(@TempDir Path other) throws Exception {
+    SmallLibrary many = new SmallLibrary();
+    for (int i = 0; i < 205; i++) {
+      many.book("Quarn" + i, 1900 + i % 100, "Of Glass", says("ring", "ring-bladed").text("p. 1"));
+    }
+    try (RunningDesk large = RunningDesk.on(many.write(other))) {
+      Document page = large.get("/?concept=ring-bladed").page();
+      assertEquals(200, page.select(".counted .entry").size());
+      Element more = page.selectFirst(".more-of-them a");
+      assertEquals("5 more: show all", more.text());
+      Document all = large.get(more.attr("href")).page();
+      assertEquals(205, all.select(".counted .entry").size());
+      assertEquals(0, all.select(".more-of-them").size());
+    }
   }
 
   @Test

@@ -15,6 +15,11 @@ public final class CoverageWords {
 
   private CoverageWords() {}
 
+  /** The first of a list. */
+  public static <T> List<T> first(List<T> list, int most) {
+    return list.size() > most ? list.subList(0, most) : list;
+  }
+
   /** "3 sources picture it", of editions of fewer works. */
   public static String count(Section section, boolean pictured) {
     if (section.letter().isPresent()) {

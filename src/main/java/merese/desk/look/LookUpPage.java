@@ -52,6 +52,7 @@ public final class LookUpPage implements Page {
    * @param term as typed; "" for nothing yet
    * @param concept the id of the one meaning that is asked for; "" for any
    * @param kind the code of the one kind that is asked for; "" for all
+   * @param all whether every source of a large group is shown
    */
   public record Asked(
       String term,
@@ -61,7 +62,20 @@ public final class LookUpPage implements Page {
       String kind,
       String from,
       String to,
-      String place) {
+      String place,
+      boolean all) {
+    private static final int FIRST = 200;
+
+    /** How many sources of a group are shown: of a large library the first ones, unless all. */
+    public int most() {
+      return all ? Integer.MAX_VALUE : FIRST;
+    }
+
+    /** The address of the same question with all that each group holds. */
+    public String addressOfAll() {
+      return addressFor(concept) + "&all=on";
+    }
+
     /** Whether anything beside the term is set. */
     public boolean isNarrowed() {
       return pictured || owned || !(kind + from + to + place).isEmpty();
@@ -170,7 +184,8 @@ public final class LookUpPage implements Page {
         Query.text(request, "kind").orElse(""),
         Query.text(request, "from").orElse(""),
         Query.text(request, "to").orElse(""),
-        Query.text(request, "place").orElse(""));
+        Query.text(request, "place").orElse(""),
+        Query.flag(request, "all"));
   }
 
   private static CoverageQuestion question(Asked asked) {
