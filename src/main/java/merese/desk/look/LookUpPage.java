@@ -29,6 +29,9 @@ import merese.shelf.Shelf;
 
 /** One box, and which sources cover or picture what is typed into it. */
 public final class LookUpPage implements Page {
+  /** How many sources of a group are shown of a large library, unless all are asked for. */
+  public static final int FIRST = 200;
+
   private static final int MOST_SUGGESTED = 7;
   private static final int MOST_TO_BEGIN_WITH = 8;
   private static final String TITLE = "Look up";
@@ -64,9 +67,7 @@ public final class LookUpPage implements Page {
       String to,
       String place,
       boolean all) {
-    private static final int FIRST = 200;
-
-    /** How many sources of a group are shown: of a large library the first ones, unless all. */
+    /** How many sources of a group are shown. */
     public int most() {
       return all ? Integer.MAX_VALUE : FIRST;
     }
