@@ -16,7 +16,6 @@ import merese.model.SourceKind;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.Watcher;
-import merese.store.History;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
@@ -90,8 +89,7 @@ class AddPageTest {
     assertEquals(2, source(key, s -> s.work().contributors()).size());
     assertEquals(Optional.of("Z9"), source(key, s -> s.edition().copies().get(0)).shelfMark());
     assertEquals("Take it back", led.page().select(".done button").text());
-    History.of(desk.library())
-        .undo(Integer.parseInt(led.page().select(".done [name=number]").val()));
+    desk.takeBack(led);
     assertFalse(has(key));
   }
 

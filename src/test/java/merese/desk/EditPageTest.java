@@ -79,8 +79,7 @@ class EditPageTest {
     assertTrue(led.address().startsWith("/shelf/farrow-1988?done="), led.address());
     assertArrayEquals(changed.getBytes(StandardCharsets.UTF_8), Files.readAllBytes(file));
     assertTrue(led.page().select("h1").text().contains("Né <b> & 1"), led.text());
-    History.of(desk.library())
-        .undo(Integer.parseInt(led.page().select(".done [name=number]").val()));
+    desk.takeBack(led);
     assertArrayEquals(before, Files.readAllBytes(file));
   }
 

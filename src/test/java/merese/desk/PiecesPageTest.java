@@ -20,7 +20,6 @@ import merese.model.OwnObject.Evidence;
 import merese.model.OwnObject.Observation;
 import merese.model.OwnObject.Observation.Sense;
 import merese.model.OwnObject.Photograph;
-import merese.store.History;
 import merese.store.Stored;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -54,14 +53,6 @@ class PiecesPageTest {
 
   private static OwnObject piece(String ref) {
     return onDisk(ref).orElseThrow();
-  }
-
-  private static void takeBack(RunningDesk.Answer answer) {
-    assertEquals(200, answer.status());
-    Element number = answer.page().selectFirst(".done input[name=number]");
-    assertTrue(
-        History.of(desk.library()).undo(Integer.parseInt(number.val())).isPresent(),
-        "the change can be taken back");
   }
 
   private static void assertRefused(RunningDesk.Answer answer, String form, String says) {
@@ -133,7 +124,7 @@ class PiecesPageTest {
             "cabinet 9");
     assertEquals("Quart decanter with two rings", piece("d-90").title());
     assertEquals(Optional.of("cabinet 9"), piece("d-90").place());
-    takeBack(answer);
+    desk.takeBack(answer);
     assertTrue(onDisk("d-90").isEmpty());
     RunningDesk.Answer refused =
         desk.post("/pieces", "ref", "d-9", "title", "kept <title>", "provenance", "kept words");
@@ -151,7 +142,7 @@ class PiecesPageTest {
         desk.post("/pieces/d-9/describe", "title", before.title(), "place", "cabinet 7");
     assertEquals(Optional.of("cabinet 7"), piece("d-9").place());
     assertEquals(before.provenance(), piece("d-9").provenance());
-    takeBack(answer);
+    desk.takeBack(answer);
     assertEquals(before, piece("d-9"));
     RunningDesk.Answer refused =
         desk.post("/pieces/d-9/describe", "title", " ", "place", "kept place");
@@ -181,7 +172,7 @@ class PiecesPageTest {
                     "ring, front", "join", Optional.empty(), Sense.FELT, true, Optional.empty())));
     String told = answer.page().select(".told").text();
     assertTrue(told.contains("the key reads join: felt on the outside"), told);
-    takeBack(answer);
+    desk.takeBack(answer);
     assertEquals(before, piece("d-9"));
 
     RunningDesk.Answer refused =
@@ -223,7 +214,7 @@ class PiecesPageTest {
         desk.post("/pieces/d-9/observe", "part", "base", "character", "zodiac sign", "found", "no");
     assertTrue(answer.page().select(".told").text().contains("the key does not read this"));
     assertFalse(piece("d-9").observations().get(piece("d-9").observations().size() - 1).found());
-    takeBack(answer);
+    desk.takeBack(answer);
   }
 
   @Test
@@ -247,7 +238,7 @@ class PiecesPageTest {
                     Evidence.Kind.COUNTER_EXAMPLE,
                     Optional.of("runs straight"),
                     Optional.empty())));
-    takeBack(answer);
+    desk.takeBack(answer);
     assertEquals(before, piece("d-9"));
     RunningDesk.Answer refused =
         desk.post("/pieces/d-9/evidence", "concept", "collar", "words", "kept words");
@@ -348,8 +339,8 @@ class PiecesPageTest {
             .findFirst()
             .orElseThrow()
             .file());
-    takeBack(named);
-    takeBack(answer);
+    desk.takeBack(named);
+    desk.takeBack(answer);
     assertEquals(before, piece("c-4"));
   }
 

@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import merese.model.Work;
-import merese.store.History;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterEach;
@@ -66,8 +65,7 @@ class RemovePageTest {
     var led = confirm(page, "remove");
     assertTrue(led.address().startsWith("/shelf/farrow-1988?done="), led.address());
     assertFalse(hasNote("n1"));
-    History.of(desk.library())
-        .undo(Integer.parseInt(led.page().select(".done [name=number]").val()));
+    desk.takeBack(led);
     assertTrue(hasNote("n1"));
   }
 
@@ -131,8 +129,7 @@ class RemovePageTest {
     assertTrue(
         work("farrow-triple-ringed").editions().stream()
             .anyMatch(edition -> edition.key().equals("varnell-1938")));
-    History.of(desk.library())
-        .undo(Integer.parseInt(led.page().select(".done [name=number]").val()));
+    desk.takeBack(led);
     assertEquals(1, work("farrow-triple-ringed").editions().size());
     var refused = desk.get("/merge?keep=farrow-1988&others=no-such-work");
     assertEquals(422, refused.status());

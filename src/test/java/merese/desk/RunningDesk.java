@@ -1,5 +1,7 @@
 package merese.desk;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.Closeable;
@@ -106,6 +108,16 @@ public final class RunningDesk implements Closeable {
     }
     Answer next = get(answer.address());
     return new Answer(next.status(), answer.address(), next.text());
+  }
+
+  /**
+   * Takes back what a page says was just done, as its button does: what is changed behind the
+   * desk's back, it notices a second later only.
+   */
+  public void takeBack(Answer done) throws IOException, InterruptedException {
+    String number = done.page().selectFirst(".done input[name=number]").val();
+    Answer answer = post("/undo", "number", number);
+    assertEquals(200, answer.status(), answer.text());
   }
 
   /** Sends what a test has made itself. */

@@ -14,7 +14,6 @@ import merese.change.vocabulary.ConceptNames;
 import merese.model.Concept;
 import merese.shelf.Shelf;
 import merese.shelf.Watcher;
-import merese.store.History;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.AfterAll;
@@ -112,8 +111,7 @@ class VocabularyPageTest {
     assertEquals(Optional.of("runs on through the join"), made.lookAlikes().get(0).test());
     assertTrue(answer.page().select(".done").text().contains("ring-wrythen"));
 
-    int number = Integer.parseInt(answer.page().selectFirst("input[name=number]").val());
-    History.of(desk.library()).undo(number);
+    desk.takeBack(answer);
     assertTrue(onDisk("ring-wrythen").isEmpty());
   }
 
@@ -124,8 +122,7 @@ class VocabularyPageTest {
     };
     RunningDesk.Answer answer = desk.post("/vocabulary", fields);
     assertEquals("Bladed Rings", onDisk("ring-bladed-2").orElseThrow().preferred().text());
-    int number = Integer.parseInt(answer.page().selectFirst("input[name=number]").val());
-    History.of(desk.library()).undo(number);
+    desk.takeBack(answer);
     RunningDesk.Answer below =
         desk.post(
             "/vocabulary",
@@ -136,8 +133,7 @@ class VocabularyPageTest {
             "broader",
             "applied neck ring");
     assertTrue(below.address().startsWith("/vocabulary/ring-wrythen?done="), below.address());
-    number = Integer.parseInt(below.page().selectFirst("input[name=number]").val());
-    History.of(desk.library()).undo(number);
+    desk.takeBack(below);
     assertTrue(onDisk("ring-wrythen").isEmpty());
   }
 
