@@ -44,7 +44,7 @@ final class Finder {
 
   /** As {@link NoteIndex#find}; here, so that other questions do not load what this one needs. */
   static FoundHits ask(
-      LucenePostings lucene,
+      LuceneCommit lucene,
       FindQuery asked,
       int limit,
       Thesaurus thesaurus,
@@ -59,7 +59,7 @@ final class Finder {
   }
 
   /** As {@link NoteIndex#near}. */
-  static List<NearWord> near(LucenePostings lucene, FindQuery asked) {
+  static List<NearWord> near(LuceneCommit lucene, FindQuery asked) {
     try {
       return NearWords.of(new LiveSearcher(lucene.reader()), asked);
     } catch (IOException | RuntimeException e) {

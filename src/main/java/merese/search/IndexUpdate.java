@@ -8,10 +8,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.apache.lucene.document.Document;
+import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.IndexWriterConfig.OpenMode;
+import org.apache.lucene.index.MergePolicy;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.index.TieredMergePolicy;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.Query;
@@ -27,6 +30,7 @@ import org.apache.lucene.store.LockObtainFailedException;
  */
 public final class IndexUpdate implements Closeable {
   private static final double BUFFER_MEGABYTES = 48;
+  private static final double LARGEST_SEGMENT_MEGABYTES = 1_000;
 
   private final boolean isNew;
   private final Path folder;
@@ -81,6 +85,7 @@ public final class IndexUpdate implements Closeable {
             new IndexWriterConfig(new FoldedText())
                 .setOpenMode(mode)
                 .setRAMBufferSizeMB(BUFFER_MEGABYTES)
+                .setMergePolicy(merging())
                 .setCommitOnClose(false);
         IndexWriter writer = new IndexWriter(directory, config);
         return new IndexUpdate(mode == OpenMode.CREATE, folder, directory, writer);
@@ -96,6 +101,11 @@ public final class IndexUpdate implements Closeable {
       }
       throw new UncheckedIOException("the index cannot be written: " + folder, e);
     }
+  }
+
+  /** A segment's table is one file of less than two gigabytes. */
+  private static MergePolicy merging() {
+    return new TieredMergePolicy().setMaxMergedSegmentMB(LARGEST_SEGMENT_MEGABYTES);
   }
 
   /** Takes away what is left of an index, which may lack any part that Lucene would look for. */
@@ -151,10 +161,24 @@ public final class IndexUpdate implements Closeable {
         () -> {
           writer.setLiveCommitData(Map.of(NoteIndex.LAYOUT_KEY, NoteIndex.LAYOUT).entrySet());
           writer.commit();
-          if (TermTable.isMadeFor(writer.getDocStats().numDocs)) {
-            TermTableMaker.make(folder);
-          }
         });
+    writing(this::makeTables);
+  }
+
+  private void makeTables() throws IOException {
+    try (DirectoryReader reader = DirectoryReader.open(directory)) {
+      CommitTablesMaker.make(folder, reader);
+    }
+  }
+
+  /** Makes the tables of the newest commit anew. */
+  IndexUpdate withNewTables() {
+    writing(
+        () -> {
+          CommitTablesMaker.removeAll(folder);
+          makeTables();
+        });
+    return this;
   }
 
   @Override

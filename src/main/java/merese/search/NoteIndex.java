@@ -36,7 +36,7 @@ public final class NoteIndex implements Closeable {
   private final Postings postings;
 
   /** Lucene's own index, opened for the first question in words. */
-  private LucenePostings lucene;
+  private LuceneCommit lucene;
 
   private NoteIndex(Path folder, Postings postings) {
     this.folder = folder;
@@ -49,16 +49,15 @@ public final class NoteIndex implements Closeable {
    * @throws IndexDamagedException where there is none that can be read
    */
   public static NoteIndex open(Path folder) {
-    Optional<TermTable> table = TermTable.open(folder);
-    if (table.isPresent()) {
-      return new NoteIndex(folder, table.get());
+    Optional<CommitTables> tables = CommitTables.open(folder);
+    if (tables.isEmpty()) {
+      closeQuietly(LuceneCommit.open(folder)); // says what is wrong where more than the tables is
+      IndexUpdate.of(folder).withNewTables().close();
+      tables = CommitTables.open(folder);
     }
-    LucenePostings lucene = LucenePostings.open(folder);
-    if (TermTable.isMadeFor(lucene.reader().numDocs())) {
-      closeQuietly(lucene);
-      throw new IndexDamagedException("the index lacks a part", null);
-    }
-    return new NoteIndex(folder, lucene);
+    return new NoteIndex(
+        folder,
+        tables.orElseThrow(() -> new IndexDamagedException("the index lacks a part", null)));
   }
 
   /** The notes that meet at least one of the criteria. */
@@ -199,9 +198,9 @@ public final class NoteIndex implements Closeable {
     return Finder.near(lucene(), asked);
   }
 
-  private LucenePostings lucene() {
+  private LuceneCommit lucene() {
     if (lucene == null) {
-      lucene = postings instanceof LucenePostings opened ? opened : LucenePostings.open(folder);
+      lucene = LuceneCommit.open(folder);
     }
     return lucene;
   }

@@ -7,12 +7,23 @@ import java.util.Optional;
 
 /** What the documents of some terms give back. */
 interface Postings extends Closeable {
+  /** Takes values one by one. */
+  interface Taker {
+    void take(StoredValue value);
+  }
+
   /**
    * The values of all documents that have at least one of the terms, sorted.
    *
    * @param terms as {@link Fields} makes them
    */
   List<StoredValue> values(List<String> terms) throws IOException;
+
+  /** The same one by one, unsorted: nothing is kept of those that the taker lets go. */
+  void each(List<String> terms, Taker taker) throws IOException;
+
+  /** How many documents have a term. */
+  int count(String term) throws IOException;
 
   /** The terms, as {@link Fields} makes them, that begin so; at most so many, sorted. */
   List<String> termsFrom(String begun, int most) throws IOException;

@@ -25,23 +25,33 @@ record StoredValue(String file, String edition, int order, int arrival, byte[] p
   }
 
   static StoredValue of(BytesRef value, int arrival) {
-    return of(value.bytes, value.offset, value.length, arrival);
+    byte[] bytes = value.bytes;
+    int next = value.offset + 4 + number(bytes, value.offset);
+    int order = value.offset + headLength(bytes, value.offset);
+    return new StoredValue(
+        text(bytes, value.offset),
+        text(bytes, next),
+        number(bytes, order),
+        arrival,
+        Arrays.copyOfRange(bytes, order + 4, value.offset + value.length));
   }
 
-  static StoredValue of(byte[] bytes, int from, int length, int arrival) {
-    ByteBuffer value = ByteBuffer.wrap(bytes, from, length);
-    String file = text(bytes, value);
-    String edition = text(bytes, value);
-    int order = value.getInt();
-    byte[] payload = Arrays.copyOfRange(bytes, value.position(), from + length);
-    return new StoredValue(file, edition, order, arrival, payload);
+  /** How many bytes the file and the edition take at the start of a value. */
+  static int headLength(byte[] bytes, int from) {
+    int first = 4 + number(bytes, from);
+    return first + 4 + number(bytes, from + first);
   }
 
-  private static String text(byte[] bytes, ByteBuffer value) {
-    int length = value.getInt();
-    String text = new String(bytes, value.position(), length, StandardCharsets.UTF_8);
-    value.position(value.position() + length);
-    return text;
+  /** A big-endian number of four bytes. */
+  static int number(byte[] bytes, int from) {
+    return bytes[from] << 24
+        | (bytes[from + 1] & 0xFF) << 16
+        | (bytes[from + 2] & 0xFF) << 8
+        | bytes[from + 3] & 0xFF;
+  }
+
+  private static String text(byte[] bytes, int from) {
+    return new String(bytes, from + 4, number(bytes, from), StandardCharsets.UTF_8);
   }
 
   static byte[] payload(FileStamp stamp) {

@@ -251,8 +251,9 @@ class IndexTest {
       }
     }
 
+    /** The tables are made again from Lucene's files; where those are damaged, it is said. */
     @Test
-    void eachFileInTurnLostCutShortOrOverwrittenIsMadeGoodAndSaid() throws IOException {
+    void eachFileInTurnLostCutShortOrOverwrittenIsMadeGood() throws IOException {
       String whole = ask("ring-bladed");
       int count = files().size();
       for (int i = 0; i < count; i++) {
@@ -261,7 +262,11 @@ class IndexTest {
           Path file = files().get(i);
           damage.to(file);
           String what = damage + " " + file.getFileName();
-          assertEquals(Optional.of("the index was damaged or unfinished"), report().built(), what);
+          boolean copied = file.getFileName().toString().startsWith("table");
+          assertEquals(
+              copied ? Optional.empty() : Optional.of("the index was damaged or unfinished"),
+              report().built(),
+              what);
           assertEquals(whole, ask("ring-bladed"), what);
         }
       }
