@@ -3,6 +3,7 @@ package merese.answer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -93,6 +94,17 @@ public final class CheckLog {
       }
     }
     return reaching;
+  }
+
+  /** The sources that some check reaches, in no order. */
+  Set<Source> reached() {
+    Set<Source> reached = new HashSet<>();
+    for (Source source : bySource.keySet()) {
+      if (isReached(source)) {
+        reached.add(source);
+      }
+    }
+    return reached;
   }
 
   private boolean isReached(Source source) {

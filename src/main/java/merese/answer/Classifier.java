@@ -7,6 +7,9 @@ import java.util.Set;
 import merese.answer.Coverage.Group;
 import merese.model.Naming;
 import merese.model.Place;
+import merese.model.PlaceTest;
+import merese.shelf.NoteSketch;
+import merese.shelf.NoteSketch.Name;
 import merese.shelf.SourcedNote;
 
 /**
@@ -31,12 +34,23 @@ public record Classifier(
     }
   }
 
+  /**
+   * The same of a note that was not read whole.
+   *
+   * @param naming its number among those of the note
+   */
+  record Sketched(NoteSketch sketch, int naming, Group group) {
+    Name name() {
+      return sketch.namings().get(naming);
+    }
+  }
+
   /** The namings that put the note into its group; none where the note is in no group. */
-  List<Classified> classify(SourcedNote sourced) {
-    List<Classified> found = new ArrayList<>();
+  List<Sketched> classify(NoteSketch sketch) {
+    List<Sketched> found = new ArrayList<>();
     Group first = null;
-    for (Naming naming : sourced.note().namings()) {
-      Group group = groupOf(sourced, naming);
+    for (int i = 0; i < sketch.namings().size(); i++) {
+      Group group = groupOf(sketch, sketch.namings().get(i));
       if (group == null || first != null && group.compareTo(first) > 0) {
         continue;
       }
@@ -44,19 +58,19 @@ public record Classifier(
         found.clear();
         first = group;
       }
-      found.add(new Classified(sourced, naming, group));
+      found.add(new Sketched(sketch, i, group));
     }
     return found;
   }
 
   /** Null where the naming is in no group. */
-  private Group groupOf(SourcedNote sourced, Naming naming) {
+  private Group groupOf(NoteSketch sketch, Name naming) {
     Optional<String> concept = naming.concept();
     if (concept.isEmpty()) {
-      return mayBeWanted(sourced, naming) ? Group.MEANING_NOT_STATED : null;
+      return mayBeWanted(sketch, naming) ? Group.MEANING_NOT_STATED : null;
     } else if (wanted.contains(concept.get())) {
-      return byPlaces(sourced.note().placesOf(naming));
-    } else if (!PlaceTest.PRESENT.holdsForAny(sourced.note().placesOf(naming))) {
+      return byPlaces(naming);
+    } else if (!naming.passes(PlaceTest.PRESENT)) {
       return null; // that something else is not shown says nothing of this
     } else if (broader.contains(concept.get())) {
       return Group.GENERAL_ONLY;
@@ -66,8 +80,8 @@ public record Classifier(
     return lookAlikes.contains(concept.get()) ? Group.LOOK_ALIKES : null;
   }
 
-  private boolean mayBeWanted(SourcedNote sourced, Naming naming) {
-    for (String concept : sourced.mayMean().getOrDefault(naming.printed(), List.of())) {
+  private boolean mayBeWanted(NoteSketch sketch, Name naming) {
+    for (String concept : sketch.mayMean().getOrDefault(naming.printed(), List.of())) {
       if (wanted.contains(concept)) {
         return true;
       }
@@ -75,12 +89,12 @@ public record Classifier(
     return false;
   }
 
-  private static Group byPlaces(List<Place> places) {
-    if (PlaceTest.COVERS.holdsForAny(places)) {
+  private static Group byPlaces(Name naming) {
+    if (naming.passes(PlaceTest.COVERS)) {
       return Group.COUNTED;
-    } else if (PlaceTest.PROCESS.holdsForAny(places)) {
+    } else if (naming.passes(PlaceTest.PROCESS)) {
       return Group.HOW_IT_IS_MADE;
     }
-    return PlaceTest.ABSENCE.holdsForAny(places) ? Group.SAYS_NOT_SHOWN : null;
+    return naming.passes(PlaceTest.ABSENCE) ? Group.SAYS_NOT_SHOWN : null;
   }
 }

@@ -17,7 +17,9 @@ import merese.model.SourceKind;
  * @param sections one a meaning; none where nothing in the library has that word
  * @param meaningNotStated for a word of several meanings: notes that print it and assign none
  * @param checked sources in no group that were looked through
+ * @param allChecked how many there are, of which a large library's answer has the first
  * @param notChecked sources in no group that were not
+ * @param allNotChecked how many there are, of which a large library's answer has the first
  * @param leftOut sources that a narrowing of the question left out
  * @param nearTerms words of the vocabulary like the one asked, where it is unknown
  * @param met words met somewhere, their source forgotten
@@ -28,7 +30,9 @@ public record Coverage(
     List<Section> sections,
     List<Entry> meaningNotStated,
     List<Checked> checked,
+    int allChecked,
     List<NotChecked> notChecked,
+    int allNotChecked,
     List<LeftOut> leftOut,
     List<String> nearTerms,
     List<Untraced> met) {
@@ -126,8 +130,17 @@ public record Coverage(
     }
   }
 
-  /** A group with its entries, one a source. */
-  public record Grouped(Group group, List<Entry> entries) {}
+  /**
+   * A group with its entries, one a source.
+   *
+   * @param all how many there are, of which a large library's answer has the first
+   */
+  public record Grouped(Group group, List<Entry> entries, int all) {
+    /** How many there are more. */
+    public int more() {
+      return all - entries.size();
+    }
+  }
 
   /**
    * What one source has.

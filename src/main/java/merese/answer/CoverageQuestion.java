@@ -12,12 +12,16 @@ import merese.model.SourceKind;
  * @param concept the id of a concept; where given, the phrase is not looked up
  * @param facet the facet that supplies a head noun left out of the phrase
  * @param narrowing which sources are wanted
+ * @param most how many sources of a group are wanted at most; all are counted
  */
 public record CoverageQuestion(
     Optional<String> phrase,
     Optional<String> concept,
     Optional<String> facet,
-    Narrowing narrowing) {
+    Narrowing narrowing,
+    int most) {
+  /** Of a large library nobody reads more sources of one group than this at once. */
+  public static final int FIRST = 200;
 
   public CoverageQuestion {
     if (phrase.isEmpty() && concept.isEmpty()) {
@@ -28,17 +32,22 @@ public record CoverageQuestion(
   /** A question by a word or words, with nothing narrowed. */
   public static CoverageQuestion of(String phrase) {
     return new CoverageQuestion(
-        Optional.of(phrase), Optional.empty(), Optional.empty(), Narrowing.NONE);
+        Optional.of(phrase), Optional.empty(), Optional.empty(), Narrowing.NONE, Integer.MAX_VALUE);
   }
 
   /** A question by a concept's id, with nothing narrowed. */
   public static CoverageQuestion ofConcept(String id) {
     return new CoverageQuestion(
-        Optional.empty(), Optional.of(id), Optional.empty(), Narrowing.NONE);
+        Optional.empty(), Optional.of(id), Optional.empty(), Narrowing.NONE, Integer.MAX_VALUE);
   }
 
   public CoverageQuestion with(Narrowing other) {
-    return new CoverageQuestion(phrase, concept, facet, other);
+    return new CoverageQuestion(phrase, concept, facet, other, most);
+  }
+
+  /** The same for so many sources of each group at most. */
+  public CoverageQuestion first(int number) {
+    return new CoverageQuestion(phrase, concept, facet, narrowing, number);
   }
 
   /**

@@ -10,12 +10,17 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import merese.answer.Classifier.Classified;
+import merese.answer.Classifier.Sketched;
+import merese.answer.Coverage.Checked;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.LeftOut;
+import merese.answer.Coverage.NotChecked;
 import merese.answer.Coverage.Section;
 import merese.answer.Coverage.SourceLine;
 import merese.model.Mine.Untraced;
 import merese.model.Naming;
+import merese.model.PlaceTest;
+import merese.search.SourceSelection;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
@@ -45,7 +50,7 @@ public final class Covers {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
     this.question = question;
-    this.lines = new SourceLines(shelf.sources());
+    this.lines = new SourceLines(shelf);
     this.wanted = new Wanted(question.narrowing());
   }
 
@@ -77,15 +82,16 @@ public final class Covers {
       addPrintedWithoutMeaning(unassigned);
     }
     List<Section> sections = sections(found, byWord);
-    List<Source> silent = silent(found, unassigned);
-    CheckLog log = CheckLog.of(shelf, lines, meant.concepts(), question.narrowing());
+    Silence silence = found.isEmpty() ? Silence.NONE : silence(meant, grouped(found, unassigned));
     return new Coverage(
         question.phrase().isPresent() ? question.phrase().get() : question.concept().get(),
         meant.ask(),
         sections,
         new Entries(lines, thesaurus, Optional.empty()).of(unassigned, PlaceTest.PRESENT),
-        found.isEmpty() ? List.of() : log.checked(silent),
-        found.isEmpty() ? List.of() : log.notChecked(silent),
+        silence.checked(),
+        silence.allChecked(),
+        silence.notChecked(),
+        silence.allNotChecked(),
         leftOut(found),
         found.isEmpty() && unassigned.isEmpty() ? nearTerms() : List.of(),
         met());
@@ -93,7 +99,7 @@ public final class Covers {
 
   private List<Section> sections(List<ConceptCoverage> found, boolean byWord) {
     List<Section> sections = new ArrayList<>();
-    SectionMaker maker = new SectionMaker(shelf, lines, question.narrowing());
+    SectionMaker maker = new SectionMaker(shelf, lines, question.narrowing(), question.most());
     if (byWord) {
       Words words = new Words(thesaurus, List.of(question.phrase().get()));
       for (int i = 0; i < found.size(); i++) {
@@ -125,31 +131,66 @@ public final class Covers {
     }
   }
 
-  /** The sources that are wanted and in no group. */
-  private List<Source> silent(List<ConceptCoverage> found, List<Classified> unassigned) {
-    Set<Source> grouped = new HashSet<>();
+  /** The keys of the sources that are in some group. */
+  private static Set<String> grouped(List<ConceptCoverage> found, List<Classified> unassigned) {
+    Set<String> grouped = new HashSet<>();
     for (ConceptCoverage coverage : found) {
       grouped.addAll(coverage.sources());
     }
     for (Classified classified : unassigned) {
-      grouped.add(classified.sourced().source());
+      grouped.add(classified.sourced().source().key());
     }
-    List<Source> silent = new ArrayList<>();
-    for (Source source : shelf.sources()) {
-      if (!source.mine() && !grouped.contains(source) && wanted.includes(source)) {
-        silent.add(source);
+    return grouped;
+  }
+
+  /** The sources that are wanted and in no group: looked through or not, the first of each. */
+  private record Silence(
+      List<Checked> checked, int allChecked, List<NotChecked> notChecked, int allNotChecked) {
+    static final Silence NONE = new Silence(List.of(), 0, List.of(), 0);
+  }
+
+  private Silence silence(Interpretation meant, Set<String> grouped) {
+    CheckLog log = CheckLog.of(shelf, lines, meant.concepts(), question.narrowing());
+    List<Source> reached = new ArrayList<>();
+    for (Source source : log.reached()) {
+      if (!source.mine() && !grouped.contains(source.key()) && wanted.includes(source)) {
+        reached.add(source);
       }
     }
-    silent.sort(Source.BY_YEAR);
-    return silent;
+    reached.sort(Source.BY_YEAR);
+    Set<String> others = new HashSet<>(grouped);
+    for (Source source : reached) {
+      others.add(source.key());
+    }
+    SourceSelection selection = wanted.selection(shelf);
+    int notChecked = shelf.countSources(selection) - countWanted(grouped) - reached.size();
+    return new Silence(
+        log.checked(reached.subList(0, Math.min(reached.size(), question.most()))),
+        reached.size(),
+        log.notChecked(shelf.firstSources(selection, others, question.most())),
+        notChecked);
+  }
+
+  private int countWanted(Set<String> sources) {
+    int count = 0;
+    Set<String> own = shelf.ownWork();
+    for (String key : sources) {
+      if (!own.contains(key) && (!wanted.narrows() || wanted.includes(shelf.source(key)))) {
+        count++;
+      }
+    }
+    return count;
   }
 
   /** Sources with coverage that the question did not want, by the reason. */
   private List<LeftOut> leftOut(List<ConceptCoverage> found) {
+    if (!wanted.narrows()) {
+      return List.of();
+    }
     Map<String, Set<Source>> byReason = new TreeMap<>();
     for (ConceptCoverage coverage : found) {
-      for (Classified classified : coverage.in(Group.COUNTED)) {
-        Source source = classified.sourced().source();
+      for (Sketched sketched : coverage.sketchedIn(Group.COUNTED)) {
+        Source source = shelf.source(sketched.sketch().source());
         String reason = wanted.reasonAgainst(source);
         if (!reason.isEmpty()) {
           Set<Source> known = byReason.get(reason);

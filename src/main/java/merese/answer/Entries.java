@@ -19,6 +19,7 @@ import merese.answer.Coverage.Photo;
 import merese.model.Locator;
 import merese.model.Place;
 import merese.model.Place.Medium;
+import merese.model.PlaceTest;
 import merese.shelf.Source;
 import merese.vocabulary.Thesaurus;
 

@@ -21,12 +21,13 @@ import merese.answer.Coverage.SharedPicture;
 import merese.answer.Coverage.WordUse;
 import merese.model.Locator;
 import merese.model.Mine.Experience;
-import merese.model.Naming;
 import merese.model.Naming.Why;
 import merese.model.Note;
 import merese.model.OwnObject;
 import merese.model.Place;
 import merese.search.NoteCriterion;
+import merese.shelf.NoteSketch;
+import merese.shelf.NoteSketch.Name;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
@@ -182,12 +183,12 @@ final class Evidence {
       }
       meanings.add(classified.naming().concept().get());
     }
-    Map<String, Map<String, Set<Source>>> inPrint = meaningsInPrint(shelf.notes(criteria));
+    Map<String, Map<String, Set<String>>> inPrint = meaningsInPrint(shelf.sketches(criteria));
     Map<String, Set<String>> ordinary = shelf.meanings(meaningsHere.keySet());
     Map<String, WordUse> uses = new LinkedHashMap<>();
     for (Map.Entry<String, Set<String>> word : meaningsHere.entrySet()) {
       String printed = word.getKey();
-      Map<String, Set<Source>> others = new TreeMap<>();
+      Map<String, Set<String>> others = new TreeMap<>();
       for (String meaning : ordinary.get(printed)) {
         others.put(meaning, new LinkedHashSet<>());
       }
@@ -203,16 +204,21 @@ final class Evidence {
   }
 
   /** By folded term: what its sources say in their text that it means, and which say so. */
-  private Map<String, Map<String, Set<Source>>> meaningsInPrint(List<SourcedNote> notes) {
-    Map<String, Map<String, Set<Source>>> byTerm = new HashMap<>();
-    for (SourcedNote sourced : notes) {
-      for (Naming naming : sourced.note().namings()) {
+  private Map<String, Map<String, Set<String>>> meaningsInPrint(List<NoteSketch> notes) {
+    Map<String, Map<String, Set<String>>> byTerm = new HashMap<>();
+    Map<String, List<List<String>>> forms = new HashMap<>();
+    for (NoteSketch note : notes) {
+      for (Name naming : note.namings()) {
         if (naming.why().isPresent() && naming.why().get() == Why.TEXT) {
-          Map<String, Set<Source>> meaning =
-              Map.of(naming.concept().get(), Set.of(sourced.source()));
-          for (List<String> form : thesaurus.forms(naming.printed())) {
+          Map<String, Set<String>> meaning = Map.of(naming.concept().get(), Set.of(note.source()));
+          List<List<String>> of = forms.get(naming.printed());
+          if (of == null) {
+            of = thesaurus.forms(naming.printed());
+            forms.put(naming.printed(), of);
+          }
+          for (List<String> form : of) {
             String term = String.join(" ", form);
-            Map<String, Set<Source>> known = byTerm.get(term);
+            Map<String, Set<String>> known = byTerm.get(term);
             if (known == null) {
               known = new HashMap<>();
               byTerm.put(term, known);
@@ -225,9 +231,9 @@ final class Evidence {
     return byTerm;
   }
 
-  private static void addAll(Map<String, Set<Source>> more, Map<String, Set<Source>> to) {
-    for (Map.Entry<String, Set<Source>> each : more.entrySet()) {
-      Set<Source> known = to.get(each.getKey());
+  private static void addAll(Map<String, Set<String>> more, Map<String, Set<String>> to) {
+    for (Map.Entry<String, Set<String>> each : more.entrySet()) {
+      Set<String> known = to.get(each.getKey());
       if (known == null) {
         known = new LinkedHashSet<>();
         to.put(each.getKey(), known);
@@ -237,7 +243,7 @@ final class Evidence {
   }
 
   /** What is the same as, broader or narrower than a meaning is nothing else. */
-  private void removeRelated(Map<String, Set<Source>> others, Set<String> meanings) {
+  private void removeRelated(Map<String, Set<String>> others, Set<String> meanings) {
     for (String other : List.copyOf(others.keySet())) {
       for (String meaning : meanings) {
         if (thesaurus.areRelatedByHierarchy(meaning, other)) {
@@ -247,10 +253,14 @@ final class Evidence {
     }
   }
 
-  private List<OtherUse> lines(Map<String, Set<Source>> others) {
+  private List<OtherUse> lines(Map<String, Set<String>> others) {
     List<OtherUse> uses = new ArrayList<>();
-    for (Map.Entry<String, Set<Source>> other : others.entrySet()) {
-      uses.add(new OtherUse(line(other.getKey()), lines.references(other.getValue())));
+    for (Map.Entry<String, Set<String>> other : others.entrySet()) {
+      List<Source> sources = new ArrayList<>();
+      for (String key : other.getValue()) {
+        sources.add(shelf.source(key));
+      }
+      uses.add(new OtherUse(line(other.getKey()), lines.references(sources)));
     }
     return uses;
   }

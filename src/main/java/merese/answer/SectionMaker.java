@@ -2,19 +2,21 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import merese.answer.Classifier.Classified;
+import merese.answer.Classifier.Sketched;
+import merese.answer.ConceptCoverage.Cut;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.Section;
 import merese.answer.CoverageQuestion.Narrowing;
+import merese.model.PlaceTest;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.vocabulary.LookAlikePair;
@@ -33,41 +35,94 @@ final class SectionMaker {
   private final Narrowing narrowing;
   private final Wanted wanted;
   private final Evidence evidence;
+  private final int most;
 
-  SectionMaker(Shelf shelf, SourceLines lines, Narrowing narrowing) {
+  /**
+   * @param most how many sources of a group are shown
+   */
+  SectionMaker(Shelf shelf, SourceLines lines, Narrowing narrowing, int most) {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
     this.lines = lines;
     this.narrowing = narrowing;
     this.wanted = new Wanted(narrowing);
     this.evidence = new Evidence(shelf, lines);
+    this.most = most;
   }
 
   /** All there is on a concept, whatever it is called. */
   Section ofConcept(ConceptCoverage coverage) {
     Entries entries = entries(coverage);
     Map<Group, List<Entry>> groups = new EnumMap<>(Group.class);
-    List<Classified> counted = only(coverage.in(Group.COUNTED));
+    Map<Group, Integer> all = new EnumMap<>(Group.class);
+    Cut cut = counted(coverage, all);
+    List<Classified> counted = cut.notes();
     narrow(groups, entries.of(counted, PlaceTest.COVERS), counted, Group.COUNTED);
-    List<Classified> made = only(coverage.in(Group.COUNTED, Group.HOW_IT_IS_MADE));
-    groups.put(Group.HOW_IT_IS_MADE, entries.of(made, PlaceTest.PROCESS));
-    made.addAll(only(coverage.in(Group.SAYS_NOT_SHOWN)));
-    groups.put(Group.SAYS_NOT_SHOWN, entries.of(made, PlaceTest.ABSENCE));
+    List<Sketched> made = only(coverage.sketchedIn(Group.COUNTED, Group.HOW_IT_IS_MADE));
+    put(groups, all, Group.HOW_IT_IS_MADE, entries, coverage, made, PlaceTest.PROCESS);
+    made.addAll(only(coverage.sketchedIn(Group.SAYS_NOT_SHOWN)));
+    put(groups, all, Group.SAYS_NOT_SHOWN, entries, coverage, made, PlaceTest.ABSENCE);
     for (Group group : WHOLE) {
-      groups.put(group, entries.of(only(coverage.in(group)), PlaceTest.PRESENT));
+      List<Sketched> found = only(coverage.sketchedIn(group));
+      put(groups, all, group, entries, coverage, found, PlaceTest.PRESENT);
     }
-    groups.put(Group.OWN_WORK, entries.of(coverage.in(Group.OWN_WORK), PlaceTest.COVERS));
+    List<Sketched> own = coverage.sketchedIn(Group.OWN_WORK);
+    put(groups, all, Group.OWN_WORK, entries, coverage, own, PlaceTest.COVERS);
     List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());
+    boolean isCut = all.getOrDefault(Group.COUNTED, 0) > first.size();
     return new Section(
         Optional.empty(),
         Headings.of(shelf, coverage.concept()),
-        first.size(),
-        works(first),
-        filled(groups),
+        isCut ? all.get(Group.COUNTED) : first.size(),
+        isCut ? cut.works() : works(first),
+        filled(groups, all),
         howToTell(coverage.concept()),
         evidence.otherUsesOfWords(counted),
         evidence.ownPieces(coverage.wanted()),
         evidence.experience(coverage.wanted()));
+  }
+
+  /**
+   * The sources that count: of a question about a place each is read, to see what it says of it.
+   */
+  private Cut counted(ConceptCoverage coverage, Map<Group, Integer> all) {
+    List<Sketched> counted = only(coverage.sketchedIn(Group.COUNTED));
+    if (narrowing.place().isPresent()) {
+      return coverage.cut(counted, PlaceTest.COVERS, Integer.MAX_VALUE);
+    } else if (!narrowing.pictured()) {
+      Cut cut = coverage.cut(counted, PlaceTest.COVERS, most);
+      all.put(Group.COUNTED, cut.sources());
+      return cut;
+    }
+    Set<String> picturing = new HashSet<>();
+    for (Sketched sketched : counted) {
+      if (sketched.name().isPictured(PlaceTest.COVERS)) {
+        picturing.add(sketched.sketch().source());
+      }
+    }
+    List<Sketched> pictured = new ArrayList<>();
+    List<Sketched> inWords = new ArrayList<>();
+    for (Sketched sketched : counted) {
+      (picturing.contains(sketched.sketch().source()) ? pictured : inWords).add(sketched);
+    }
+    Cut first = coverage.cut(pictured, PlaceTest.COVERS, most);
+    Cut rest = coverage.cut(inWords, PlaceTest.COVERS, most);
+    all.put(Group.COUNTED, first.sources());
+    all.put(Group.IN_WORDS_ONLY, rest.sources());
+    return first.and(rest);
+  }
+
+  private void put(
+      Map<Group, List<Entry>> groups,
+      Map<Group, Integer> all,
+      Group group,
+      Entries entries,
+      ConceptCoverage coverage,
+      List<Sketched> found,
+      PlaceTest test) {
+    Cut cut = coverage.cut(found, test, most);
+    groups.put(group, entries.of(cut.notes(), test));
+    all.put(group, cut.sources());
   }
 
   /**
@@ -81,7 +136,7 @@ final class SectionMaker {
     List<Classified> printed = new ArrayList<>();
     List<Classified> otherwise = new ArrayList<>();
     Set<Source> printing = new HashSet<>();
-    for (Classified classified : only(coverage.in(Group.COUNTED))) {
+    for (Classified classified : onlyWhole(coverage.in(Group.COUNTED))) {
       if (!belongsElsewhere(classified, coverage, others)) {
         if (words.occurIn(classified.naming().printed())) {
           printed.add(classified);
@@ -98,7 +153,7 @@ final class SectionMaker {
       }
     }
     List<Classified> denied = new ArrayList<>();
-    for (Classified classified : only(coverage.in(Group.COUNTED, Group.SAYS_NOT_SHOWN))) {
+    for (Classified classified : onlyWhole(coverage.in(Group.COUNTED, Group.SAYS_NOT_SHOWN))) {
       if (!belongsElsewhere(classified, coverage, others)
           && words.occurIn(classified.naming().printed())) {
         denied.add(classified);
@@ -114,7 +169,7 @@ final class SectionMaker {
         Headings.of(shelf, coverage.concept()),
         first.size(),
         works(first),
-        filled(groups),
+        filled(groups, Map.of()),
         List.of(),
         List.of(),
         List.of(),
@@ -133,24 +188,25 @@ final class SectionMaker {
     return false;
   }
 
-  private static List<Grouped> filled(Map<Group, List<Entry>> groups) {
+  /**
+   * @param all how many entries a group has of which there are only the first
+   */
+  private static List<Grouped> filled(Map<Group, List<Entry>> groups, Map<Group, Integer> all) {
     List<Grouped> filled = new ArrayList<>();
     for (Map.Entry<Group, List<Entry>> each : groups.entrySet()) {
       if (!each.getValue().isEmpty()) {
-        filled.add(new Grouped(each.getKey(), each.getValue()));
+        int shown = each.getValue().size();
+        int number = Math.max(shown, all.getOrDefault(each.getKey(), shown));
+        filled.add(new Grouped(each.getKey(), each.getValue(), number));
       }
     }
     return filled;
   }
 
   private int works(List<Entry> entries) {
-    Map<String, String> works = new HashMap<>();
-    for (Source source : shelf.sources()) {
-      works.put(source.key(), source.workId());
-    }
     Set<String> ids = new HashSet<>();
     for (Entry entry : entries) {
-      ids.add(works.get(entry.source().key()));
+      ids.add(shelf.source(entry.source().key()).workId());
     }
     return ids.size();
   }
@@ -207,7 +263,20 @@ final class SectionMaker {
     return new Entries(lines, thesaurus, Optional.of(coverage.concept()));
   }
 
-  private List<Classified> only(List<Classified> namings) {
+  private List<Sketched> only(List<Sketched> namings) {
+    if (!wanted.narrows()) {
+      return namings;
+    }
+    List<Sketched> wantedOnes = new ArrayList<>();
+    for (Sketched sketched : namings) {
+      if (wanted.includes(shelf.source(sketched.sketch().source()))) {
+        wantedOnes.add(sketched);
+      }
+    }
+    return wantedOnes;
+  }
+
+  private List<Classified> onlyWhole(List<Classified> namings) {
     List<Classified> wantedOnes = new ArrayList<>();
     for (Classified classified : namings) {
       if (wanted.includes(classified.sourced().source())) {

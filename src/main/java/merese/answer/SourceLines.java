@@ -6,17 +6,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import merese.answer.Coverage.SourceLine;
+import merese.shelf.Shelf;
 import merese.shelf.Source;
 
 /** How an answer names sources: by author and year, with the title where that is not enough. */
 public final class SourceLines {
+  private final Shelf shelf;
+
+  /** How many sources are called so. */
   private final Map<String, Integer> uses = new HashMap<>();
 
-  public SourceLines(List<Source> all) {
-    for (Source source : all) {
-      Integer known = uses.get(source.reference());
-      uses.put(source.reference(), known == null ? 1 : known + 1);
-    }
+  public SourceLines(Shelf shelf) {
+    this.shelf = shelf;
   }
 
   public SourceLine of(Source source) {
@@ -31,10 +32,12 @@ public final class SourceLines {
   }
 
   public String reference(Source source) {
-    Integer known = uses.get(source.reference());
-    return known == null || known == 1
-        ? source.reference()
-        : source.reference() + ", " + source.title();
+    Integer called = uses.get(source.reference());
+    if (called == null) {
+      called = shelf.sourcesCalled(source.reference());
+      uses.put(source.reference(), called);
+    }
+    return called == 1 ? source.reference() : source.reference() + ", " + source.title();
   }
 
   /** In the order of R4: year of the edition, author. */

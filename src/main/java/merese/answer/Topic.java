@@ -72,7 +72,11 @@ public record Topic(String asked, Heading heading) {
     }
     CoverageQuestion question =
         new CoverageQuestion(
-            Optional.of(term), Optional.empty(), facet, CoverageQuestion.Narrowing.NONE);
+            Optional.of(term),
+            Optional.empty(),
+            facet,
+            CoverageQuestion.Narrowing.NONE,
+            Integer.MAX_VALUE);
     Interpretation meant = Interpretation.of(shelf, question);
     if (meant.concepts().isEmpty()) {
       throw new TermException(unknown(shelf, term, all));

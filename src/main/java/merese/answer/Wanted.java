@@ -1,6 +1,16 @@
 package merese.answer;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import merese.answer.CoverageQuestion.Narrowing;
+import merese.model.SourceKind;
+import merese.search.SourceSelection;
+import merese.shelf.Shelf;
 import merese.shelf.Source;
 
 /** Which sources a question wants, and what to say of those it does not. */
@@ -9,6 +19,30 @@ final class Wanted {
 
   Wanted(Narrowing narrowing) {
     this.narrowing = narrowing;
+  }
+
+  /** Whether some sources may not be wanted. */
+  boolean narrows() {
+    return narrowing.owned() || !narrowing.kinds().isEmpty() || narrowing.years().isPresent();
+  }
+
+  /** The sources that are wanted and not the user's own work. */
+  SourceSelection selection(Shelf shelf) {
+    Set<String> kinds = new HashSet<>();
+    for (SourceKind kind : narrowing.kinds()) {
+      kinds.add(kind.code());
+    }
+    Optional<Collection<OptionalInt>> years = Optional.empty();
+    if (narrowing.years().isPresent()) {
+      List<OptionalInt> within = new ArrayList<>();
+      for (OptionalInt year : shelf.years()) {
+        if (narrowing.years().get().contains(year)) {
+          within.add(year);
+        }
+      }
+      years = Optional.of(within);
+    }
+    return new SourceSelection(narrowing.owned(), kinds, years);
   }
 
   boolean includes(Source source) {

@@ -2,6 +2,7 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,22 +13,39 @@ import merese.vocabulary.Thesaurus;
 public final class Words {
   private final Thesaurus thesaurus;
   private final Map<String, List<String>> byKey = new LinkedHashMap<>();
+  private int mostWords;
+
+  /** Many notes print the same term. */
+  private final Map<String, Boolean> occurring = new HashMap<>();
 
   public Words(Thesaurus thesaurus, Collection<String> phrases) {
     this.thesaurus = thesaurus;
     for (String phrase : phrases) {
       for (List<String> form : thesaurus.forms(phrase)) {
         byKey.putIfAbsent(String.join(" ", form), form);
+        mostWords = Math.max(mostWords, form.size());
       }
     }
   }
 
   /** Whether one of them stands in the printed term, as consecutive whole words. */
   public boolean occurIn(String printed) {
-    for (List<String> form : thesaurus.forms(printed)) {
-      for (List<String> words : byKey.values()) {
-        if (Thesaurus.occurs(words, form)) {
-          return true;
+    Boolean known = occurring.get(printed);
+    if (known == null) {
+      known = occurIn(thesaurus.forms(printed));
+      occurring.put(printed, known);
+    }
+    return known;
+  }
+
+  private boolean occurIn(Iterable<List<String>> forms) {
+    for (List<String> form : forms) {
+      for (int from = 0; from < form.size(); from++) {
+        int longest = Math.min(form.size(), from + mostWords);
+        for (int to = from + 1; to <= longest; to++) {
+          if (byKey.containsKey(String.join(" ", form.subList(from, to)))) {
+            return true;
+          }
         }
       }
     }

@@ -54,7 +54,8 @@ final class CoverageOptions {
         phrase.isEmpty() ? Optional.empty() : Optional.of(phrase),
         concept.value(),
         facet.value(),
-        narrowing());
+        narrowing(),
+        Integer.MAX_VALUE);
   }
 
   boolean namesConcept() {

@@ -56,10 +56,10 @@ final class CoverageText {
       section(section, answer.ask().isPresent());
     }
     if (!answer.meaningNotStated().isEmpty()) {
-      group(new Grouped(Group.MEANING_NOT_STATED, answer.meaningNotStated()));
+      group(meaningNotStated(answer));
     }
-    checked(answer.checked());
-    notChecked(answer.notChecked());
+    checked(answer.checked(), answer.allChecked());
+    notChecked(answer.notChecked(), answer.allNotChecked());
     for (LeftOut leftOut : answer.leftOut()) {
       leftOut(leftOut);
     }
@@ -67,6 +67,11 @@ final class CoverageText {
       after(section);
     }
     met(answer.met());
+  }
+
+  private static Grouped meaningNotStated(Coverage answer) {
+    List<Entry> entries = answer.meaningNotStated();
+    return new Grouped(Group.MEANING_NOT_STATED, entries, entries.size());
   }
 
   private void ask(Coverage answer, Coverage.Ask ask) {
@@ -102,7 +107,7 @@ final class CoverageText {
     page.text(count(section, byWord));
     List<Entry> counted = section.group(Group.COUNTED);
     if (!counted.isEmpty()) {
-      counted(counted);
+      counted(counted, section.count());
     }
     page.blank();
     for (Grouped grouped : section.groups()) {
@@ -133,7 +138,7 @@ final class CoverageText {
     return Page.many(section.count(), "source") + among + what + works + ".";
   }
 
-  private void counted(List<Entry> entries) {
+  private void counted(List<Entry> entries, int all) {
     int shown = Math.min(limit, entries.size());
     int digits = String.valueOf(shown).length();
     int wide = referenceWidth(entries.subList(0, shown));
@@ -142,8 +147,12 @@ final class CoverageText {
       String lead = " ".repeat(digits - number.length() + 1) + number + ". ";
       entry.print(lead, entries.get(i), wide, Group.COUNTED);
     }
-    if (shown < entries.size()) {
-      page.hanging(INDENT, "and " + (entries.size() - shown) + " more");
+    more(all - shown);
+  }
+
+  private void more(int number) {
+    if (number > 0) {
+      page.hanging(INDENT, "and " + number + " more");
     }
   }
 
@@ -153,10 +162,11 @@ final class CoverageText {
     for (Entry each : grouped.entries()) {
       entry.print(INDENT, each, wide, grouped.group());
     }
+    more(grouped.more());
     page.blank();
   }
 
-  private void checked(List<Checked> checked) {
+  private void checked(List<Checked> checked, int all) {
     if (checked.isEmpty()) {
       return;
     }
@@ -178,10 +188,11 @@ final class CoverageText {
                 + Page.given("; ", check.scope(), ""));
       }
     }
+    more(all - checked.size());
     page.blank();
   }
 
-  private void notChecked(List<NotChecked> notChecked) {
+  private void notChecked(List<NotChecked> notChecked, int all) {
     if (notChecked.isEmpty()) {
       return;
     }
@@ -197,6 +208,7 @@ final class CoverageText {
     if (!plain.isEmpty()) {
       page.hanging(INDENT, String.join("; ", plain));
     }
+    more(all - notChecked.size());
     page.blank();
   }
 
@@ -320,7 +332,7 @@ final class CoverageText {
     if (!answer.meaningNotStated().isEmpty()) {
       page.text("No note says what “" + answer.asked() + "” means.");
       page.blank();
-      group(new Grouped(Group.MEANING_NOT_STATED, answer.meaningNotStated()));
+      group(meaningNotStated(answer));
     } else {
       page.text("“" + answer.asked() + "” is no word of the vocabulary, and no note prints it.");
     }

@@ -29,16 +29,18 @@ final class CoversCommand extends LibraryCommand {
 
   @Override
   int run() {
-    int most = limit.value().orElse(Integer.MAX_VALUE);
+    int most = limit.value().orElse(CoverageQuestion.FIRST);
     if (most < 1) {
       throw CommandException.wrongUse("--limit takes a number from 1 up, not " + most);
     }
     CoverageQuestion question = options.question(words.value().orElse(List.of()));
     try (Shelf shelf = openShelf()) {
-      Coverage answer = Covers.answer(shelf, question);
+      Coverage answer;
       if (json.isSet()) {
+        answer = Covers.answer(shelf, question);
         AnswerJson.print(context().out(), answer);
       } else {
+        answer = Covers.answer(shelf, question.first(Math.max(most, CoverageQuestion.FIRST)));
         new CoverageText(context(), question.narrowing(), why.isSet(), most).print(answer);
       }
       boolean known = !answer.sections().isEmpty() || !answer.meaningNotStated().isEmpty();

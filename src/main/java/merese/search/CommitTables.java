@@ -198,12 +198,33 @@ final class CommitTables implements Postings {
   public void each(List<String> terms, Taker taker) {
     int before = 0;
     for (SegmentTable segment : segments) {
-      BitSet documents = segment.having(terms);
-      for (int id = documents.nextSetBit(0); id >= 0; id = documents.nextSetBit(id + 1)) {
-        taker.take(segment.value(id, before + id));
-      }
+      each(segment, segment.having(terms), before, taker);
       before += segment.size();
     }
+  }
+
+  @Override
+  public void each(Selection selection, Taker taker) {
+    int before = 0;
+    for (SegmentTable segment : segments) {
+      each(segment, segment.having(selection), before, taker);
+      before += segment.size();
+    }
+  }
+
+  private static void each(SegmentTable segment, BitSet documents, int before, Taker taker) {
+    for (int id = documents.nextSetBit(0); id >= 0; id = documents.nextSetBit(id + 1)) {
+      taker.take(segment.value(id, before + id));
+    }
+  }
+
+  @Override
+  public int count(Selection selection) {
+    int count = 0;
+    for (SegmentTable segment : segments) {
+      count += segment.having(selection).cardinality();
+    }
+    return count;
   }
 
   @Override

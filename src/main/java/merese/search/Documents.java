@@ -3,11 +3,14 @@ package merese.search;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
+import merese.search.Hits.Owner;
 import merese.search.IndexedFile.IndexedCheck;
 import merese.search.IndexedFile.IndexedLabels;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
+import merese.search.IndexedFile.SourceTraits;
 import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field.Store;
@@ -17,6 +20,10 @@ import org.apache.lucene.util.BytesRef;
 /** Makes the index's documents. */
 final class Documents {
   private static final String NONE = "";
+  private static final byte[] NOWHERE = {};
+
+  /** Makes years numbers of equal length, those before the common era too. */
+  private static final long FIRST_YEAR = 10_000_000_000L;
 
   /** A printed term of up to so many words is found by all runs of its words. */
   private static final int WHOLE_TERM = 60;
@@ -50,7 +57,8 @@ final class Documents {
   }
 
   static Document note(String file, IndexedNote note) {
-    Document document = of(file, note.edition(), note.order(), note.payload());
+    Owner owner = new Owner(file, note.edition(), note.standing());
+    Document document = of(owner, note.order(), note.payload());
     add(document, Fields.UNIQUE, Fields.unique(note.edition(), note.order()));
     add(document, Fields.IN_SOURCE, note.edition());
     addAll(document, Fields.CONCEPT, note.concepts());
@@ -91,22 +99,48 @@ final class Documents {
 
   /** The two documents of an edition: what every answer needs of it, and all of it. */
   private static List<Document> source(String file, IndexedSource source) {
-    Document brief = of(file, source.edition(), 0, source.brief());
+    Document brief = of(file, source.edition(), source.brief());
     add(brief, Fields.TYPE, Fields.SOURCE);
+    add(brief, Fields.BRIEF_SOURCE, source.edition());
+    traits(brief, source.traits());
     SearchFields.add(brief, HitKind.SOURCE, source.edition(), source.searchable());
-    Document whole = of(file, source.edition(), 0, source.whole());
+    Document whole = of(file, source.edition(), source.whole());
     add(whole, Fields.WHOLE_SOURCE, source.edition());
     return List.of(brief, whole);
   }
 
+  private static void traits(Document brief, SourceTraits traits) {
+    add(brief, Fields.SOURCE_YEAR, year(traits.year()));
+    add(brief, Fields.SOURCE_KIND, traits.kind());
+    add(brief, Fields.REFERENCE, traits.reference());
+    if (traits.own()) {
+      add(brief, Fields.OWN_COPY, Fields.YES);
+    }
+    if (traits.mine()) {
+      add(brief, Fields.OWN_WORK, Fields.YES);
+    }
+  }
+
+  /** A term for a year; the terms' order is that of the years, undated last. */
+  static String year(OptionalInt year) {
+    return year.isPresent() ? Long.toString(FIRST_YEAR + year.getAsInt()) : Fields.UNDATED;
+  }
+
+  /** What {@link #year} has made a term of. */
+  static OptionalInt year(String term) {
+    return term.equals(Fields.UNDATED)
+        ? OptionalInt.empty()
+        : OptionalInt.of((int) (Long.parseLong(term) - FIRST_YEAR));
+  }
+
   private static Document check(String file, IndexedCheck check) {
-    Document document = of(file, check.edition(), 0, check.payload());
+    Document document = of(file, check.edition(), check.payload());
     add(document, Fields.CHECKED, check.concept());
     return document;
   }
 
   private static Document labels(String file, IndexedLabels labels) {
-    Document document = of(file, NONE, 0, labels.payload());
+    Document document = of(file, NONE, labels.payload());
     for (List<String> words : labels.words()) {
       add(document, Fields.LABEL, String.join(" ", words));
     }
@@ -114,7 +148,7 @@ final class Documents {
   }
 
   private static Document record(String file, IndexedRecord item) {
-    Document document = of(file, NONE, 0, item.payload());
+    Document document = of(file, NONE, item.payload());
     add(document, Fields.TYPE, item.type());
     if (item.found().isPresent()) {
       SearchFields.add(document, item.found().get().kind(), NONE, item.found().get().by());
@@ -123,17 +157,21 @@ final class Documents {
   }
 
   static Document stamp(FileStamp stamp) {
-    Document document = of(stamp.path(), NONE, 0, StoredValue.payload(stamp));
+    Document document = of(stamp.path(), NONE, StoredValue.payload(stamp));
     add(document, Fields.TYPE, Fields.STAMP);
     return document;
   }
 
-  private static Document of(String file, String edition, int order, byte[] payload) {
+  private static Document of(String file, String edition, byte[] payload) {
+    return of(new Owner(file, edition, NOWHERE), 0, payload);
+  }
+
+  private static Document of(Owner owner, int order, byte[] payload) {
     Document document = new Document();
-    add(document, Fields.FILE, file);
+    add(document, Fields.FILE, owner.file());
     document.add(
         new BinaryDocValuesField(
-            Fields.STORED, new BytesRef(StoredValue.bytes(file, edition, order, payload))));
+            Fields.STORED, new BytesRef(StoredValue.bytes(owner, order, payload))));
     return document;
   }
 

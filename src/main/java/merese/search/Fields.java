@@ -42,6 +42,26 @@ final class Fields {
 
   static final String CHECKED = "checked";
 
+  /** On the document that holds what every answer needs of an edition: its key. */
+  static final String BRIEF_SOURCE = "briefSource";
+
+  /** There too: a year as a term whose order is that of the years, or {@link #UNDATED}. */
+  static final String SOURCE_YEAR = "sourceYear";
+
+  /** Sorts after all years. */
+  static final String UNDATED = "undated";
+
+  static final String SOURCE_KIND = "sourceKind";
+
+  /** There too: {@link #YES} where the user has a copy. */
+  static final String OWN_COPY = "ownCopy";
+
+  /** There too: {@link #YES} for an article or film of the user's own. */
+  static final String OWN_WORK = "ownWork";
+
+  /** There too: author and year, by which answers call a source. */
+  static final String REFERENCE = "reference";
+
   /** On the document that holds all of an edition: its key. */
   static final String WHOLE_SOURCE = "wholeSource";
 
@@ -89,6 +109,12 @@ final class Fields {
           OBJECT,
           LABEL,
           CHECKED,
+          BRIEF_SOURCE,
+          SOURCE_YEAR,
+          SOURCE_KIND,
+          OWN_COPY,
+          OWN_WORK,
+          REFERENCE,
           WHOLE_SOURCE);
 
   /** In chars, of which each has at most three bytes. */

@@ -131,9 +131,7 @@ final class Finder {
     List<FoundHit> hits = new ArrayList<>();
     for (Ranked each : ranked.subList(0, Math.min(most, ranked.size()))) {
       StoredValue value = each.value();
-      hits.add(
-          new FoundHit(
-              each.kind(), value.file(), value.edition(), value.order(), all, value.payload()));
+      hits.add(new FoundHit(each.kind(), value.owner(), value.order(), all, value.payload()));
     }
     return hits;
   }

@@ -1,6 +1,7 @@
 package merese.search;
 
 import java.util.List;
+import merese.search.Hits.Owner;
 
 /**
  * What a question in words found.
@@ -14,10 +15,8 @@ public record FoundHits(List<FoundHit> hits, int withAll, int withSome) {
   /**
    * One of them.
    *
-   * @param edition empty for what is of no source
    * @param order of a note among those of its edition, from 0
    * @param all whether it has everything that was asked for
    */
-  public record FoundHit(
-      HitKind kind, String file, String edition, int order, boolean all, byte[] payload) {}
+  public record FoundHit(HitKind kind, Owner owner, int order, boolean all, byte[] payload) {}
 }

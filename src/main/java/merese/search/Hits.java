@@ -5,12 +5,42 @@ public final class Hits {
   private Hits() {}
 
   /**
-   * A note.
+   * What something in the index is of.
    *
    * @param file the library's file that it is from
+   * @param edition empty for what belongs to no edition
+   * @param standing on a note: where its source stands among all, by its bytes, unsigned
+   */
+  public record Owner(String file, String edition, byte[] standing) {}
+
+  /**
+   * A note.
+   *
    * @param order its position among the notes of its edition, from 0
    */
-  public record NoteHit(String file, String edition, int order, byte[] payload) {}
+  public record NoteHit(Owner owner, int order, byte[] payload) {
+    /** The library's file that it is from. */
+    public String file() {
+      return owner.file();
+    }
+
+    public String edition() {
+      return owner.edition();
+    }
+  }
+
+  /** Takes notes one by one. */
+  public interface NoteTaker {
+    /**
+     * @param document the note's number in this commit
+     */
+    void take(NoteHit hit, int document);
+  }
+
+  /** Takes editions one by one. */
+  public interface SourceTaker {
+    void take(SourceHit hit);
+  }
 
   /** An edition. */
   public record SourceHit(String file, String edition, byte[] payload) {}

@@ -3,6 +3,7 @@ package merese.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** All that one file of a library brings into the index. */
 public record IndexedFile(
@@ -28,11 +29,25 @@ public record IndexedFile(
   /**
    * An edition.
    *
+   * @param traits what sources are counted and chosen by
    * @param searchable its authors, titles and imprint
    * @param brief what {@link NoteIndex#sources} gives back of it
    * @param whole what {@link NoteIndex#wholeSource} gives back
    */
-  public record IndexedSource(String edition, Searchable searchable, byte[] brief, byte[] whole) {}
+  public record IndexedSource(
+      String edition, SourceTraits traits, Searchable searchable, byte[] brief, byte[] whole) {}
+
+  /**
+   * What sources are counted and chosen by.
+   *
+   * @param year of the edition; empty for an undated one
+   * @param kind a word for what kind of source it is
+   * @param own whether the user has a copy
+   * @param mine whether it is an article or film of the user's own
+   * @param reference its author and year, by which answers call it
+   */
+  public record SourceTraits(
+      OptionalInt year, String kind, boolean own, boolean mine, String reference) {}
 
   /** One line of an edition's check log. */
   public record IndexedCheck(String edition, String concept, byte[] payload) {}

@@ -8,6 +8,7 @@ import java.util.Optional;
  * A note as it goes into the index.
  *
  * @param edition key of its edition
+ * @param standing where its source stands among all, by its bytes, unsigned
  * @param order its position among the notes of the edition, from 0
  * @param concepts ids of the concepts that its namings have
  * @param meanings those ids and all that is broader, so that a question about a family needs no
@@ -24,6 +25,7 @@ import java.util.Optional;
  */
 public record IndexedNote(
     String edition,
+    byte[] standing,
     int order,
     Collection<String> concepts,
     Collection<String> meanings,

@@ -6,14 +6,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.ToIntFunction;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
+import merese.search.Hits.NoteTaker;
 import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
+import merese.search.Hits.SourceTaker;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -25,7 +30,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "9";
+  static final String LAYOUT = "10";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -69,6 +74,19 @@ public final class NoteIndex implements Closeable {
     return notesWith(terms);
   }
 
+  /** The same one by one, in no order: nothing is kept of those that the taker lets go. */
+  public void each(Collection<? extends NoteCriterion> anyOf, NoteTaker taker) {
+    List<String> terms = new ArrayList<>();
+    for (NoteCriterion criterion : anyOf) {
+      terms.add(Fields.term(criterion));
+    }
+    try {
+      postings.each(terms, value -> taker.take(value.note(), value.arrival()));
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
   /**
    * One note for each printed term that begins so.
    *
@@ -82,7 +100,7 @@ public final class NoteIndex implements Closeable {
         Optional<StoredValue> value = postings.anyValue(term);
         if (value.isPresent()) {
           StoredValue of = value.get();
-          hits.add(new NoteHit(of.file(), of.edition(), of.order(), of.payload()));
+          hits.add(of.note());
         }
       }
       return hits;
@@ -104,16 +122,80 @@ public final class NoteIndex implements Closeable {
   private List<NoteHit> notesWith(List<String> terms) {
     List<NoteHit> hits = new ArrayList<>();
     for (StoredValue value : values(terms)) {
-      hits.add(new NoteHit(value.file(), value.edition(), value.order(), value.payload()));
+      hits.add(value.note());
     }
     return hits;
+  }
+
+  /** What every answer needs of one edition; empty where none has the key. */
+  public Optional<SourceHit> source(String edition) {
+    try {
+      Optional<StoredValue> value = postings.anyValue(Fields.term(Fields.BRIEF_SOURCE, edition));
+      return value.isPresent() ? Optional.of(source(value.get())) : Optional.empty();
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  private static SourceHit source(StoredValue value) {
+    return new SourceHit(value.file(), value.edition(), value.payload());
+  }
+
+  /** How many editions have this author and year. */
+  public int sourcesCalled(String reference) {
+    try {
+      return postings.count(Fields.term(Fields.REFERENCE, reference));
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** The keys of the editions that are the user's own work. */
+  public Set<String> ownWork() {
+    Set<String> keys = new HashSet<>();
+    for (StoredValue value : values(List.of(Fields.term(Fields.OWN_WORK, Fields.YES)))) {
+      keys.add(value.edition());
+    }
+    return keys;
+  }
+
+  /** How many editions are selected. */
+  public int count(SourceSelection selection) {
+    try {
+      return postings.count(selection.terms());
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** The editions that are selected, in no order. */
+  public void each(SourceSelection selection, SourceTaker taker) {
+    try {
+      postings.each(selection.terms(), value -> taker.take(source(value)));
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** The years that editions have, the earliest first; an empty one, for undated, comes last. */
+  public List<OptionalInt> years() {
+    String none = Fields.term(Fields.SOURCE_YEAR, "");
+    try {
+      List<OptionalInt> years = new ArrayList<>();
+      for (String term : postings.termsFrom(none, Integer.MAX_VALUE)) {
+        years.add(Documents.year(Fields.textOf(term)));
+      }
+      return years;
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
   }
 
   /** All editions. */
   public List<SourceHit> sources() {
     List<SourceHit> hits = new ArrayList<>();
     for (StoredValue value : ofType(Fields.SOURCE)) {
-      hits.add(new SourceHit(value.file(), value.edition(), value.payload()));
+      hits.add(source(value));
     }
     return hits;
   }
@@ -222,8 +304,14 @@ public final class NoteIndex implements Closeable {
     try {
       return postings.values(terms);
     } catch (IOException | RuntimeException e) {
-      throw new IndexDamagedException("the index cannot be read", e);
+      throw damaged(e);
     }
+  }
+
+  private static IndexDamagedException damaged(Exception cause) {
+    return cause instanceof IndexDamagedException known
+        ? known
+        : new IndexDamagedException("the index cannot be read", cause);
   }
 
   @Override

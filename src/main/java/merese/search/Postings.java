@@ -13,6 +13,13 @@ interface Postings extends Closeable {
   }
 
   /**
+   * Documents that have of each list at least one term, and do not have another term.
+   *
+   * @param allOf terms as {@link Fields} makes them
+   */
+  record Selection(List<List<String>> allOf, String without) {}
+
+  /**
    * The values of all documents that have at least one of the terms, sorted.
    *
    * @param terms as {@link Fields} makes them
@@ -22,8 +29,14 @@ interface Postings extends Closeable {
   /** The same one by one, unsorted: nothing is kept of those that the taker lets go. */
   void each(List<String> terms, Taker taker) throws IOException;
 
+  /** The values of all documents of a selection, unsorted. */
+  void each(Selection selection, Taker taker) throws IOException;
+
   /** How many documents have a term. */
   int count(String term) throws IOException;
+
+  /** How many documents a selection has. */
+  int count(Selection selection) throws IOException;
 
   /** The terms, as {@link Fields} makes them, that begin so; at most so many, sorted. */
   List<String> termsFrom(String begun, int most) throws IOException;

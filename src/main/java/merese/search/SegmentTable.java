@@ -11,6 +11,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import merese.search.Hits.Owner;
 
 /**
  * The postings and values of one of Lucene's segments, as {@link SegmentTableWriter} has written
@@ -20,8 +21,8 @@ import java.util.List;
  * <pre>
  * payloads  the bytes that the documents give back, one after another
  * documents for each: int owner, int order, int start of its payload
- * owners    int length of a file's path, its UTF-8, the same of an edition's key; one after another
- * starts    int start of each owner
+ * owners    what a value begins with, one after another
+ * starts    int start of each owner, and where the last one ends
  * terms     int length, its UTF-8, int count, int number of each document; one after another
  * starts    int start of each term
  * end       int documents, int where they are; the same of the owners' and the terms' starts
@@ -48,9 +49,6 @@ final class SegmentTable {
   private final int ownersAt;
   private final int terms;
   private final int termsAt;
-
-  /** What a document is of; many notes are of one edition. */
-  private record Owner(String file, String edition) {}
 
   private SegmentTable(ByteBuffer bytes, byte[] whole, BitSet live) {
     this.bytes = bytes;
@@ -98,6 +96,20 @@ final class SegmentTable {
     return found;
   }
 
+  /** The numbers of the documents of a selection. */
+  BitSet having(Postings.Selection selection) {
+    BitSet found = null;
+    for (List<String> anyOf : selection.allOf()) {
+      if (found == null) {
+        found = having(anyOf);
+      } else {
+        found.and(having(anyOf));
+      }
+    }
+    found.andNot(having(List.of(selection.without())));
+    return found;
+  }
+
   int count(String term) {
     int at = find(term);
     if (at < 0) {
@@ -139,15 +151,17 @@ final class SegmentTable {
     int to = document + 1 < documents ? bytes.getInt(row + DOCUMENT + 8) : documentsAt;
     byte[] payload = new byte[to - from];
     bytes.get(from, payload);
-    return new StoredValue(owner.file, owner.edition, bytes.getInt(row + 4), arrival, payload);
+    return new StoredValue(owner, bytes.getInt(row + 4), arrival, payload);
   }
 
+  /** Many notes are of one edition. */
   private Owner owner(int number) {
     Owner owner = owners[number];
     if (owner == null) {
-      int at = bytes.getInt(ownersAt + 4 * number);
-      int next = at + 4 + bytes.getInt(at);
-      owner = new Owner(text(at + 4, bytes.getInt(at)), text(next + 4, bytes.getInt(next)));
+      int from = bytes.getInt(ownersAt + 4 * number);
+      byte[] head = new byte[bytes.getInt(ownersAt + 4 * number + 4) - from];
+      bytes.get(from, head);
+      owner = StoredValue.owner(head);
       owners[number] = owner;
     }
     return owner;
@@ -156,8 +170,8 @@ final class SegmentTable {
   /** Adds the terms that begin so to a list, sorted. */
   void addTermsFrom(String begun, int most, List<String> found) {
     byte[] prefix = begun.getBytes(StandardCharsets.UTF_8);
-    int last = Math.min(terms, firstFrom(prefix) + most);
-    for (int i = firstFrom(prefix); i < last; i++) {
+    int full = found.size() + Math.min(most, terms);
+    for (int i = firstFrom(prefix); i < terms && found.size() < full; i++) {
       int at = bytes.getInt(termsAt + 4 * i);
       int length = bytes.getInt(at);
       if (length < prefix.length || compare(at + 4, prefix.length, prefix) != 0) {

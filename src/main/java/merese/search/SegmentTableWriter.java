@@ -49,6 +49,7 @@ final class SegmentTableWriter {
       ownerStarts.add(at());
       write(owner.bytes, owner.offset, owner.length);
     }
+    ownerStarts.add(at());
     int ownersAt = write(ownerStarts);
     Starts termStarts = new Starts();
     for (String field : Fields.ASKED.stream().sorted().toList()) {
@@ -75,7 +76,7 @@ final class SegmentTableWriter {
     for (int id = 0; id < segment.maxDoc(); id++) {
       stored.advanceExact(id);
       BytesRef value = stored.binaryValue();
-      int head = StoredValue.headLength(value.bytes, value.offset);
+      int head = StoredValue.ownerLength(value.bytes, value.offset);
       BytesRef owner = new BytesRef(value.bytes, value.offset, head);
       if (!owner.equals(last)) { // the documents of one edition mostly follow each other
         last = BytesRef.deepCopyOf(owner);

@@ -38,9 +38,8 @@ final class FindingMaker {
     byte[] payload = hit.payload();
     return switch (hit.kind()) {
       case NOTE ->
-          new Finding.OfNote(
-              shelf.note(new NoteHit(hit.file(), hit.edition(), hit.order(), payload)), hit.all());
-      case SOURCE -> new Finding.OfSource(shelf.sourcesByKey().get(hit.edition()), hit.all());
+          new Finding.OfNote(shelf.note(new NoteHit(hit.owner(), hit.order(), payload)), hit.all());
+      case SOURCE -> new Finding.OfSource(shelf.source(hit.owner().edition()), hit.all());
       case CONCEPT -> {
         String id = new String(payload, StandardCharsets.UTF_8);
         yield new Finding.OfConcept(shelf.thesaurus().concept(id).orElseThrow(), hit.all());

@@ -1,5 +1,7 @@
 package merese.shelf;
 
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -18,6 +20,7 @@ import merese.model.Naming;
 import merese.model.Note;
 import merese.model.OwnObject;
 import merese.model.Place;
+import merese.model.ShortReference;
 import merese.model.Work;
 import merese.search.FileStamp;
 import merese.search.IndexedFile;
@@ -25,9 +28,11 @@ import merese.search.IndexedFile.IndexedCheck;
 import merese.search.IndexedFile.IndexedLabels;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
+import merese.search.IndexedFile.SourceTraits;
 import merese.search.IndexedNote;
 import merese.store.LibraryJson;
 import merese.store.VocabularyFile;
+import merese.vocabulary.Filing;
 import merese.vocabulary.PossibleMeaning;
 import merese.vocabulary.Thesaurus;
 
@@ -45,9 +50,13 @@ final class ForIndex {
     List<IndexedNote> notes = new ArrayList<>();
     List<IndexedCheck> checks = new ArrayList<>();
     for (Edition edition : work.editions()) {
-      sources.add(source(work, edition));
+      Work one = work.withOnly(edition.withoutNotes());
+      byte[] filing = filing(one);
+      byte[] standing = standing(one, filing);
+      sources.add(source(one, filing));
       for (int order = 0; order < edition.notes().size(); order++) {
-        notes.add(note(work, edition.key(), order, edition.notes().get(order)));
+        Note note = edition.notes().get(order);
+        notes.add(note(work, edition.key(), standing, order, note));
       }
       for (Check check : edition.checks()) {
         checks.add(new IndexedCheck(edition.key(), check.concept(), PackedNote.pack(check)));
@@ -56,21 +65,47 @@ final class ForIndex {
     return new IndexedFile(stamp, sources, notes, checks, List.of(), List.of());
   }
 
-  private static IndexedSource source(Work work, Edition edition) {
-    Work one = work.withOnly(edition.withoutNotes());
-    Edition shown = one.editions().get(0);
-    String heading = FilingHeading.of(one, shown);
+  private static IndexedSource source(Work one, byte[] filing) {
+    Edition edition = one.editions().get(0);
     return new IndexedSource(
         edition.key(),
-        Findable.source(one, shown),
-        PackedSource.pack(one, shown, heading),
+        new SourceTraits(
+            edition.imprint().year(),
+            one.kind().code(),
+            edition.owned(),
+            one.mine(),
+            ShortReference.of(one, edition)),
+        Findable.source(one, edition),
+        PackedSource.pack(one, edition, filing),
         LibraryJson.encodeWork(one));
   }
 
+  /** The filing key of a work's one edition. */
+  private static byte[] filing(Work one) {
+    return Filing.WORD_BY_WORD.key(FilingHeading.of(one, one.editions().get(0)));
+  }
+
+  /** Bytes whose order is that of {@link Source#BY_YEAR}. */
+  private static byte[] standing(Work one, byte[] filing) {
+    Edition edition = one.editions().get(0);
+    byte[] key = edition.key().getBytes(StandardCharsets.UTF_8);
+    int year = edition.imprint().year().orElse(Integer.MAX_VALUE);
+    ByteBuffer bytes = ByteBuffer.allocate(5 + filing.length + key.length);
+    bytes.putInt(year ^ Integer.MIN_VALUE).put(filing); // only its last byte is 0
+    return bytes.put((byte) 0).put(key).array();
+  }
+
   /**
-   * @param work the note's; its notes may be left out
+   * A note by itself.
+   *
+   * @param one the note's work with its edition alone; its notes may be left out
    */
-  IndexedNote note(Work work, String edition, int order, Note note) {
+  IndexedNote note(Work one, int order, Note note) {
+    byte[] standing = standing(one, filing(one));
+    return note(one, one.editions().get(0).key(), standing, order, note);
+  }
+
+  private IndexedNote note(Work work, String edition, byte[] standing, int order, Note note) {
     Set<String> concepts = new LinkedHashSet<>();
     Set<String> possible = new LinkedHashSet<>();
     Map<String, List<String>> mayMean = new LinkedHashMap<>();
@@ -98,6 +133,7 @@ final class ForIndex {
     }
     return new IndexedNote(
         edition,
+        standing,
         order,
         concepts,
         withBroader(concepts),

@@ -356,7 +356,7 @@ final class IndexKeeper {
       if (!changes.concerns(hit.file())) {
         Note note = PackedNote.unpack(hit.payload()).note();
         Work work = works.computeIfAbsent(hit.edition(), e -> Shelf.whole(index, e));
-        update.replace(hit.file(), maker.note(work, hit.edition(), hit.order(), note));
+        update.replace(hit.file(), maker.note(work, hit.order(), note));
         again++;
       }
     }

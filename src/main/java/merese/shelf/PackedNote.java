@@ -13,6 +13,8 @@ import merese.model.Naming;
 import merese.model.Note;
 import merese.model.Place;
 import merese.model.Scope;
+import merese.search.Hits.NoteHit;
+import merese.shelf.NoteSketch.Name;
 
 /** Notes and lines of check logs as the index holds them. */
 final class PackedNote {
@@ -36,8 +38,12 @@ final class PackedNote {
     for (Map.Entry<String, List<String>> each : mayMean.entrySet()) {
       to.text(each.getKey()).texts(each.getValue());
     }
+    to.number(note.namings().size());
+    for (Naming naming : note.namings()) {
+      to.text(naming.printed()).text(naming.concept()).constant(naming.why());
+      to.number(Name.places(note, naming));
+    }
     to.text(note.id());
-    to.list(note.namings(), PackedNote::naming);
     to.list(note.places(), PackedNote::place);
     to.list(note.claims(), PackedNote::claim);
     to.text(note.quotation()).text(note.reading()).text(note.part());
@@ -52,10 +58,6 @@ final class PackedNote {
       to.text(note.checked().get().by()).text(date(note.checked().get().on()));
     }
     return to.toBytes();
-  }
-
-  private static void naming(Packer to, Naming naming) {
-    to.text(naming.printed()).text(naming.concept()).constant(naming.why());
   }
 
   private static void place(Packer to, Place place) {
@@ -76,20 +78,45 @@ final class PackedNote {
 
   static Unpacked unpack(byte[] bytes) {
     Unpacker from = new Unpacker(bytes);
+    Map<String, List<String>> mayMean = mayMean(from);
+    return new Unpacked(note(from), mayMean);
+  }
+
+  private static Map<String, List<String>> mayMean(Unpacker from) {
     int size = from.number();
     Map<String, List<String>> mayMean = size == 0 ? Map.of() : new HashMap<>();
     for (int left = size; left > 0; left--) {
       mayMean.put(from.text(), from.texts());
     }
-    return new Unpacked(note(from), mayMean);
+    return mayMean;
+  }
+
+  /** Reads what a note says it is about, which comes first, and leaves the rest. */
+  static NoteSketch sketch(NoteHit hit, int document) {
+    Unpacker from = new Unpacker(hit.payload());
+    Map<String, List<String>> mayMean = mayMean(from);
+    int size = from.number();
+    if (size == 1) {
+      return new NoteSketch(hit, document, List.of(name(from)), mayMean);
+    }
+    List<Name> namings = new ArrayList<>();
+    for (int left = size; left > 0; left--) {
+      namings.add(name(from));
+    }
+    return new NoteSketch(hit, document, namings, mayMean);
+  }
+
+  private static Name name(Unpacker from) {
+    return new Name(from.text(), from.optionalText(), from.optionalConstant(WHYS), from.number());
   }
 
   private static Note note(Unpacker from) {
-    String id = from.text();
     List<Naming> namings = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
-      namings.add(new Naming(from.text(), from.optionalText(), from.optionalConstant(WHYS)));
+      Name name = name(from);
+      namings.add(new Naming(name.printed(), name.concept(), name.why()));
     }
+    String id = from.text();
     List<Place> places = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
       places.add(

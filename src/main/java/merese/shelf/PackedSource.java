@@ -6,7 +6,6 @@ import merese.model.Edition;
 import merese.model.ShortReference;
 import merese.model.SourceKind;
 import merese.model.Work;
-import merese.vocabulary.Filing;
 
 /** What every question needs of an edition, as the index holds it. */
 final class PackedSource {
@@ -15,9 +14,9 @@ final class PackedSource {
   private PackedSource() {}
 
   /**
-   * @param heading the words that the source files under
+   * @param filing its filing key
    */
-  static byte[] pack(Work work, Edition edition, String heading) {
+  static byte[] pack(Work work, Edition edition, byte[] filing) {
     Packer to = new Packer().text(edition.key()).text(work.id()).text(work.title());
     to.text(ShortReference.of(work, edition)).constant(work.kind());
     to.number(edition.imprint().year()).flag(work.mine()).flag(edition.owned());
@@ -25,7 +24,7 @@ final class PackedSource {
     if (edition.scope().isPresent()) {
       PackedNote.scope(to, edition.scope().get());
     }
-    return to.bytes(Filing.WORD_BY_WORD.key(heading)).toBytes();
+    return to.bytes(filing).toBytes();
   }
 
   static Source.Brief unpack(byte[] bytes) {

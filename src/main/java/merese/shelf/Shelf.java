@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import merese.model.LibrarySettings;
@@ -24,6 +26,7 @@ import merese.search.IndexDamagedException;
 import merese.search.NearWord;
 import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
+import merese.search.SourceSelection;
 import merese.store.LibraryException;
 import merese.store.LibraryFolder;
 import merese.store.LibraryJson;
@@ -37,6 +40,7 @@ import merese.vocabulary.Thesaurus;
  */
 public final class Shelf implements Lexicon, Closeable {
   private static final int MOST_NOTES_KEPT = 20_000;
+  private static final int MOST_SOURCES_KEPT = 50_000;
 
   private final LibraryFolder folder;
   private final Watcher watcher;
@@ -47,8 +51,14 @@ public final class Shelf implements Lexicon, Closeable {
   private Mine mine;
   private List<OwnObject> objects;
   private Map<String, Source> sources;
+  private List<OptionalInt> years;
+  private Set<String> ownWork;
   private Beginnings beginnings;
   private List<Shortfall> shortfalls = List.of();
+
+  /** Those that were asked for. */
+  private final Map<String, Source> some = new HashMap<>();
+
   private final Map<String, Map<Integer, SourcedNote>> notes = new HashMap<>();
 
   private Shelf(LibraryFolder folder, Watcher watcher, Clock clock) {
@@ -80,6 +90,9 @@ public final class Shelf implements Lexicon, Closeable {
     mine = null;
     objects = null;
     sources = null;
+    years = null;
+    ownWork = null;
+    some.clear();
     beginnings = null;
     notes.clear();
     shortfalls = IndexKeeper.shortfalls(index, folder);
@@ -109,6 +122,9 @@ public final class Shelf implements Lexicon, Closeable {
     }
     if (kept > MOST_NOTES_KEPT) {
       notes.clear();
+    }
+    if (sources == null && some.size() > MOST_SOURCES_KEPT) {
+      some.clear();
     }
   }
 
@@ -190,10 +206,98 @@ public final class Shelf implements Lexicon, Closeable {
     if (sources == null) {
       sources = new LinkedHashMap<>();
       for (SourceHit hit : index.sources()) {
-        sources.put(hit.edition(), new Source(PackedSource.unpack(hit.payload()), this));
+        sources.put(hit.edition(), source(hit));
       }
     }
     return sources;
+  }
+
+  /**
+   * A source of which the index has said that it is there.
+   *
+   * @throws IndexDamagedException where it is not
+   */
+  public Source source(String key) {
+    return findSource(key)
+        .orElseThrow(() -> new IndexDamagedException("the index lacks " + key, null));
+  }
+
+  /** A source by its key, without reading the others. */
+  public Optional<Source> findSource(String key) {
+    if (sources != null) {
+      return Optional.ofNullable(sources.get(key));
+    }
+    Source known = some.get(key);
+    if (known == null) {
+      Optional<SourceHit> hit = index.source(key);
+      if (hit.isEmpty()) {
+        return Optional.empty();
+      }
+      known = source(hit.get());
+    }
+    return Optional.of(known);
+  }
+
+  /** One that was read already stays the same. */
+  private Source source(SourceHit hit) {
+    Source known = some.get(hit.edition());
+    if (known == null) {
+      known = new Source(PackedSource.unpack(hit.payload()), this);
+      some.put(hit.edition(), known);
+    }
+    return known;
+  }
+
+  /** The keys of the user's own articles and films. */
+  public Set<String> ownWork() {
+    if (ownWork == null) {
+      ownWork = Set.copyOf(index.ownWork());
+    }
+    return ownWork;
+  }
+
+  /** How many sources answers call by this author and year. */
+  public int sourcesCalled(String reference) {
+    return index.sourcesCalled(reference);
+  }
+
+  /** How many sources are selected. */
+  public int countSources(SourceSelection selection) {
+    return index.count(selection);
+  }
+
+  /**
+   * The first of the sources that are selected, by year, author and key (R4).
+   *
+   * @param without keys of those that are left out
+   * @param most how many at most
+   */
+  public List<Source> firstSources(SourceSelection selection, Set<String> without, int most) {
+    List<Source> first = new ArrayList<>();
+    for (OptionalInt year : selection.years().isPresent() ? selection.years().get() : years()) {
+      if (first.size() >= most) {
+        break;
+      }
+      List<Source> ofYear = new ArrayList<>();
+      index.each(
+          selection.in(year),
+          hit -> {
+            if (!without.contains(hit.edition())) {
+              ofYear.add(source(hit));
+            }
+          });
+      ofYear.sort(Source.BY_YEAR);
+      first.addAll(ofYear.subList(0, Math.min(ofYear.size(), most - first.size())));
+    }
+    return first;
+  }
+
+  /** The years that sources have, the earliest first; an empty one, for undated, comes last. */
+  public List<OptionalInt> years() {
+    if (years == null) {
+      years = index.years();
+    }
+    return List.copyOf(years);
   }
 
   /** All of an edition's work and edition, but the notes. */
@@ -232,6 +336,21 @@ public final class Shelf implements Lexicon, Closeable {
     return notes;
   }
 
+  /**
+   * What the notes that meet at least one of the criteria are about, in no order; none where there
+   * are no criteria.
+   */
+  public List<NoteSketch> sketches(Collection<? extends NoteCriterion> anyOf) {
+    List<NoteSketch> sketches = new ArrayList<>();
+    index.each(anyOf, (hit, document) -> sketches.add(PackedNote.sketch(hit, document)));
+    return sketches;
+  }
+
+  /** The whole of a note. */
+  public SourcedNote note(NoteSketch sketch) {
+    return note(sketch.hit());
+  }
+
   /** What begins with what somebody types. */
   public Beginnings beginnings() {
     if (beginnings == null) {
@@ -255,7 +374,7 @@ public final class Shelf implements Lexicon, Closeable {
     SourcedNote note = known.get(hit.order());
     if (note == null) {
       PackedNote.Unpacked unpacked = PackedNote.unpack(hit.payload());
-      Source source = sourcesByKey().get(hit.edition());
+      Source source = source(hit.edition());
       note = new SourcedNote(source, hit.order(), unpacked.note(), unpacked.mayMean());
       known.put(hit.order(), note);
     }
@@ -281,7 +400,7 @@ public final class Shelf implements Lexicon, Closeable {
   public List<SourcedCheck> checks(Collection<String> concepts) {
     List<SourcedCheck> checks = new ArrayList<>();
     for (CheckHit hit : index.checks(concepts)) {
-      Source source = sourcesByKey().get(hit.edition());
+      Source source = source(hit.edition());
       checks.add(new SourcedCheck(source, PackedNote.unpackCheck(hit.payload())));
     }
     return checks;

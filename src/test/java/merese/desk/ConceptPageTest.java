@@ -30,10 +30,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ConceptPageTest {
-  /** Which group it is, and a reason or kind that is one of the recorded ones, in other words. */
+  /**
+   * Which group it is, and a reason or kind that is one of the recorded ones, in other words; and
+   * how many there are, which is said where a page shows the first only.
+   */
   private static final Set<String> IN_OTHER_WORDS =
       Set.of(
           "coverage/sections/groups/group",
+          "coverage/sections/groups/all",
+          "coverage/allChecked",
+          "coverage/allNotChecked",
           "coverage/sections/heading/reason",
           "preference/reason",
           "concept/status",

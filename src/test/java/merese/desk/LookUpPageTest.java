@@ -24,7 +24,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LookUpPageTest {
   /** Which group it is, and a reason that is one of the recorded ones, in words of the page. */
   private static final Set<String> IN_OTHER_WORDS =
-      Set.of("sections/groups/group", "sections/heading/reason");
+      Set.of(
+          "sections/groups/group",
+          "sections/groups/all",
+          "allChecked",
+          "allNotChecked",
+          "sections/heading/reason");
 
   @TempDir private static Path home;
   private static RunningDesk desk;

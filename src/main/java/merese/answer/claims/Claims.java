@@ -16,7 +16,6 @@ import merese.answer.Coverage;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.Coverage.ExperienceLine;
 import merese.answer.Coverage.SourceLine;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.Topic;
 import merese.answer.claims.ClaimsAnswer.Bar;
@@ -30,6 +29,7 @@ import merese.model.Claim;
 import merese.model.Locator;
 import merese.model.Mine.Experience;
 import merese.model.Place;
+import merese.model.PlaceTest;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
@@ -56,7 +56,7 @@ public final class Claims {
   private Claims(Shelf shelf, ClaimsQuestion question) {
     this.shelf = shelf;
     this.question = question;
-    this.lines = new SourceLines(shelf.sources());
+    this.lines = new SourceLines(shelf);
     this.profile = DateProfile.of(shelf.settings().dateProfile());
     this.rows =
         new RowMaker(

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.ConceptLine;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.claims.ClaimsAnswer.DateLine;
 import merese.answer.claims.ClaimsAnswer.PlaceLine;
@@ -18,6 +17,7 @@ import merese.model.Naming;
 import merese.model.Note;
 import merese.model.Place;
 import merese.model.Place.Medium;
+import merese.model.PlaceTest;
 import merese.vocabulary.Thesaurus;
 
 /** Makes a row of each claim of a note. */

@@ -16,7 +16,6 @@ import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Heading;
 import merese.answer.Coverage.Passage;
 import merese.answer.Entries;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.Topic;
 import merese.answer.concordance.Concordance.Agreement;
@@ -27,6 +26,7 @@ import merese.answer.concordance.Concordance.Names;
 import merese.answer.concordance.Concordance.Row;
 import merese.answer.concordance.Concordance.Why;
 import merese.answer.witnesses.Independence;
+import merese.model.PlaceTest;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.vocabulary.Thesaurus;
@@ -47,7 +47,7 @@ public final class Concording {
   private Concording(Shelf shelf) {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
-    this.lines = new SourceLines(shelf.sources());
+    this.lines = new SourceLines(shelf);
     this.keys = new WordKeys(thesaurus);
   }
 

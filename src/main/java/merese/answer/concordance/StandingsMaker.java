@@ -19,13 +19,13 @@ import merese.answer.Coverage.Passage;
 import merese.answer.Coverage.SourceLine;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.Entries;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.concordance.Concordance.Cell;
 import merese.answer.concordance.Concordance.Row;
 import merese.answer.concordance.Standings.Line;
 import merese.answer.concordance.Standings.Stand;
 import merese.answer.concordance.Standings.Standing;
+import merese.model.PlaceTest;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.vocabulary.Thesaurus;
@@ -43,7 +43,7 @@ final class StandingsMaker {
   StandingsMaker(Shelf shelf, Concordance answer) {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
-    this.lines = new SourceLines(shelf.sources());
+    this.lines = new SourceLines(shelf);
     concepts.addAll(answer.concepts());
     concepts.addAll(answer.without());
     answer.rows().forEach(row -> rows.put(row.source().key(), row));

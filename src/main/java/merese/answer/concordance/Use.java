@@ -4,10 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.Group;
-import merese.answer.PlaceTest;
 import merese.model.Locator;
 import merese.model.Naming;
 import merese.model.Place;
+import merese.model.PlaceTest;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
 

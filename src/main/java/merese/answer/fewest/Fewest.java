@@ -19,7 +19,6 @@ import merese.answer.Coverage.Heading;
 import merese.answer.Coverage.SourceLine;
 import merese.answer.Entries;
 import merese.answer.NamedSource;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.Topic;
 import merese.answer.fewest.FewestSources.Behind;
@@ -32,6 +31,7 @@ import merese.answer.fewest.FewestSources.Proof;
 import merese.answer.fewest.FewestSources.Rank;
 import merese.answer.fewest.FewestSources.Taken;
 import merese.answer.fewest.FewestSources.Tie;
+import merese.model.PlaceTest;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 
@@ -60,7 +60,7 @@ public final class Fewest {
   private Fewest(Shelf shelf, FewestQuestion question) {
     this.shelf = shelf;
     this.question = question;
-    this.lines = new SourceLines(shelf.sources());
+    this.lines = new SourceLines(shelf);
     this.topics = Topic.withFacets(shelf, question.terms(), question.facet());
     this.must = named(question.must());
     this.without = named(question.without());

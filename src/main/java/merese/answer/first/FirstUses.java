@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import merese.answer.Coverage.ConceptLine;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.Words;
 import merese.answer.first.FirstUse.Meaning;
@@ -17,6 +16,7 @@ import merese.answer.first.FirstUse.Uses;
 import merese.model.Mine.Coinage;
 import merese.model.Mine.Untraced;
 import merese.model.Naming;
+import merese.model.PlaceTest;
 import merese.search.NoteCriterion;
 import merese.shelf.Shelf;
 import merese.shelf.SourcedNote;
@@ -40,7 +40,7 @@ public final class FirstUses {
   private FirstUses(Shelf shelf) {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
-    this.lines = new SourceLines(shelf.sources());
+    this.lines = new SourceLines(shelf);
   }
 
   public static FirstUse answer(Shelf shelf, FirstQuestion question) {

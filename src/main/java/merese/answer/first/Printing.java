@@ -2,11 +2,11 @@ package merese.answer.first;
 
 import java.util.ArrayList;
 import java.util.List;
-import merese.answer.PlaceTest;
 import merese.model.Locator;
 import merese.model.Naming;
 import merese.model.Place;
 import merese.model.Place.Medium;
+import merese.model.PlaceTest;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
 

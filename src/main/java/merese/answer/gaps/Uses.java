@@ -9,11 +9,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.Group;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.gaps.GapList.Use;
 import merese.model.Locator;
 import merese.model.Place;
+import merese.model.PlaceTest;
 import merese.shelf.Source;
 
 /** Puts the notes of a group together, one line a source. */

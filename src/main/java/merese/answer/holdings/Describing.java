@@ -52,7 +52,7 @@ public final class Describing {
   public static Holding answer(Shelf shelf, String key, Citations citations) {
     Source source = NamedSource.find(shelf, key).source();
     Edition edition = source.edition();
-    SourceLines lines = new SourceLines(shelf.sources());
+    SourceLines lines = new SourceLines(shelf);
     Corrections corrections = new Corrections(shelf, lines);
     Describing describing = new Describing(shelf.thesaurus(), corrections);
     return new Holding(

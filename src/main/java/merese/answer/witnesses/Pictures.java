@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import merese.answer.Classifier.Classified;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.witnesses.Witnesses.Printing;
 import merese.answer.witnesses.Witnesses.SharedPicture;
@@ -19,6 +18,7 @@ import merese.model.Edition.PlateChange;
 import merese.model.Locator;
 import merese.model.Place;
 import merese.model.Place.Medium;
+import merese.model.PlaceTest;
 import merese.shelf.Source;
 
 /** The pictures of one feature, by the ids that they have in every source. */

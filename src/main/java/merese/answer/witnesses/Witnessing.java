@@ -13,13 +13,13 @@ import merese.answer.ConceptCoverage;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
 import merese.answer.Entries;
-import merese.answer.PlaceTest;
 import merese.answer.SourceLines;
 import merese.answer.Topic;
 import merese.answer.witnesses.Dependence.Kind;
 import merese.answer.witnesses.Witnesses.Folded;
 import merese.answer.witnesses.Witnesses.Section;
 import merese.answer.witnesses.Witnesses.Witness;
+import merese.model.PlaceTest;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 
@@ -35,7 +35,7 @@ public final class Witnessing {
 
   private Witnessing(Shelf shelf) {
     this.shelf = shelf;
-    this.lines = new SourceLines(shelf.sources());
+    this.lines = new SourceLines(shelf);
   }
 
   /**

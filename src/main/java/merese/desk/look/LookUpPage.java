@@ -30,7 +30,7 @@ import merese.shelf.Shelf;
 /** One box, and which sources cover or picture what is typed into it. */
 public final class LookUpPage implements Page {
   /** How many sources of a group are shown of a large library, unless all are asked for. */
-  public static final int FIRST = 200;
+  public static final int FIRST = CoverageQuestion.FIRST;
 
   private static final int MOST_SUGGESTED = 7;
   private static final int MOST_TO_BEGIN_WITH = 8;
@@ -131,7 +131,7 @@ public final class LookUpPage implements Page {
     }
     try {
       if (asks) {
-        CoverageQuestion question = question(asked);
+        CoverageQuestion question = question(asked).first(asked.most());
         Model model = site.ask(shelf -> model(shelf, asked, question));
         String title = asked.term().isEmpty() ? asked.concept() : asked.term();
         site.show(request, Tab.LOOK_UP, title, TEMPLATE, model);
@@ -191,7 +191,11 @@ public final class LookUpPage implements Page {
 
   private static CoverageQuestion question(Asked asked) {
     return new CoverageQuestion(
-        given(asked.term()), given(asked.concept()), Optional.empty(), narrowing(asked));
+        given(asked.term()),
+        given(asked.concept()),
+        Optional.empty(),
+        narrowing(asked),
+        Integer.MAX_VALUE);
   }
 
   /**

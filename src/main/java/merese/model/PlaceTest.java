@@ -1,7 +1,6 @@
-package merese.answer;
+package merese.model;
 
-import merese.model.Place;
-import merese.model.Place.Stance;
+import java.util.List;
 
 /** Which places of a note belong to a group. */
 public enum PlaceTest {
@@ -21,7 +20,7 @@ public enum PlaceTest {
   ABSENCE {
     @Override
     public boolean holds(Place place) {
-      return place.stance() == Stance.SAYS_ABSENT;
+      return place.stance() == Place.Stance.SAYS_ABSENT;
     }
   },
   /** Anything but a denial. */
@@ -31,6 +30,9 @@ public enum PlaceTest {
       return !ABSENCE.holds(place);
     }
   };
+
+  /** All of them; the enum's own method copies them each time. */
+  public static final List<PlaceTest> ALL = List.of(values());
 
   public abstract boolean holds(Place place);
 
