@@ -2,6 +2,7 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -11,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import merese.answer.Classifier.Classified;
 import merese.answer.Classifier.Sketched;
 import merese.answer.Coverage.Group;
@@ -18,6 +20,7 @@ import merese.model.Naming;
 import merese.model.Naming.Why;
 import merese.model.PlaceTest;
 import merese.search.NoteCriterion;
+import merese.search.NotesOfSource;
 import merese.shelf.NoteSketch;
 import merese.shelf.NoteSketch.Name;
 import merese.shelf.Shelf;
@@ -35,6 +38,11 @@ public final class ConceptCoverage {
   private final String concept;
   private final Set<String> wanted = new LinkedHashSet<>();
   private final Map<Group, List<Sketched>> byGroup = new EnumMap<>(Group.class);
+
+  /** Notes on something else, by their source: of these nothing but that is known so far. */
+  private final Map<Group, List<NotesOfSource>> unread = new EnumMap<>(Group.class);
+
+  private Classifier classifier;
   private Set<String> ownWork;
 
   private ConceptCoverage(Shelf shelf, String concept) {
@@ -54,40 +62,56 @@ public final class ConceptCoverage {
       lookAlikes.add(pair.other().id());
     }
 
-    List<NoteCriterion> criteria = new ArrayList<>();
-    criteria.add(new NoteCriterion.Means(concept));
-    criteria.add(new NoteCriterion.MayMean(concept));
-    for (String id : broader) {
-      criteria.add(new NoteCriterion.MeansExactly(id));
-    }
-    for (String id : lookAlikes) {
-      criteria.add(new NoteCriterion.MeansExactly(id));
-    }
-    List<NoteSketch> notes = inOrder(shelf.sketches(criteria));
-    Set<Integer> known = new HashSet<>();
+    List<NoteSketch> notes =
+        shelf.sketches(
+            List.of(new NoteCriterion.Means(concept), new NoteCriterion.MayMean(concept)));
+    BitSet known = new BitSet();
     for (NoteSketch note : notes) {
-      known.add(note.document());
+      known.set(note.document());
     }
-
     Set<String> phrases = new LinkedHashSet<>(thesaurus.wordsFor(concept));
     addWordsInPrint(notes, coverage.wanted, phrases);
     Words words = new Words(thesaurus, phrases);
-    List<NoteSketch> more = shelf.sketches(words.criteria());
-    more.removeIf(note -> known.contains(note.document()));
-    notes.addAll(inOrder(more));
-
-    Classifier classifier = new Classifier(coverage.wanted, broader, lookAlikes, words);
+    for (NoteSketch note : shelf.sketches(words.criteria())) {
+      if (!known.get(note.document())) {
+        known.set(note.document());
+        notes.add(note);
+      }
+    }
+    notes.sort(new ByPosition());
+    coverage.classifier = new Classifier(coverage.wanted, broader, lookAlikes, words);
     for (NoteSketch note : notes) {
-      for (Sketched sketched : classifier.classify(note)) {
+      for (Sketched sketched : coverage.classifier.classify(note)) {
         coverage.add(sketched);
       }
     }
+    lookAlikes.removeAll(broader);
+    coverage.gather(Group.LOOK_ALIKES, lookAlikes, known);
+    coverage.gather(Group.GENERAL_ONLY, broader, known);
     return coverage;
   }
 
-  private static List<NoteSketch> inOrder(List<NoteSketch> notes) {
-    notes.sort(new ByPosition());
-    return notes;
+  /**
+   * Finds the notes that have to do with the concept only in that they mean something else: of
+   * these the index says enough, and they are read where they are shown.
+   */
+  private void gather(Group group, Set<String> concepts, BitSet known) {
+    List<NoteCriterion> present = new ArrayList<>();
+    List<NoteCriterion> pictured = new ArrayList<>();
+    for (String id : concepts) {
+      present.add(new NoteCriterion.HasExactly(id));
+      pictured.add(new NoteCriterion.PicturesExactly(id));
+    }
+    List<NotesOfSource> found = new ArrayList<>();
+    for (NotesOfSource notes : shelf.gather(present, pictured, known)) {
+      if (!ownWork().contains(notes.owner().edition())) {
+        found.add(notes);
+      }
+      for (int document : notes.documents()) {
+        known.set(document);
+      }
+    }
+    unread.put(group, found);
   }
 
   /**
@@ -118,7 +142,7 @@ public final class ConceptCoverage {
   /** The user's own articles and films are apart from the first: never a witness. */
   private void add(Sketched sketched) {
     Group group = sketched.group();
-    if (ownWork().contains(sketched.sketch().source())) {
+    if (!ownWork().isEmpty() && ownWork().contains(sketched.sketch().source())) {
       if (group != Group.COUNTED) {
         return;
       }
@@ -157,15 +181,22 @@ public final class ConceptCoverage {
     return found;
   }
 
+  /** What the notes of some groups are about. */
   List<Sketched> sketchedIn(Group... groups) {
     List<Sketched> found = new ArrayList<>();
     for (Group group : groups) {
-      List<Sketched> known = byGroup.get(group);
-      if (known != null) {
-        found.addAll(known);
+      found.addAll(byGroup.getOrDefault(group, List.of()));
+      for (NotesOfSource notes : unread.getOrDefault(group, List.of())) {
+        addSketched(notes, found);
       }
     }
     return found;
+  }
+
+  private void addSketched(NotesOfSource notes, List<Sketched> found) {
+    for (NoteSketch note : shelf.sketches(notes.documents())) {
+      found.addAll(classifier.classify(note));
+    }
   }
 
   private Classified whole(Sketched sketched) {
@@ -178,8 +209,17 @@ public final class ConceptCoverage {
   public Set<String> sources() {
     Set<String> sources = new HashSet<>();
     for (List<Sketched> found : byGroup.values()) {
-      for (Sketched sketched : found) {
-        sources.add(sketched.sketch().source());
+      String last = "";
+      for (Sketched sketched : found) { // the notes of a source mostly follow each other
+        if (!sketched.sketch().source().equals(last)) {
+          last = sketched.sketch().source();
+          sources.add(last);
+        }
+      }
+    }
+    for (List<NotesOfSource> found : unread.values()) {
+      for (NotesOfSource notes : found) {
+        sources.add(notes.owner().edition());
       }
     }
     return sources;
@@ -193,8 +233,6 @@ public final class ConceptCoverage {
    * @param works how many works those are editions of
    */
   record Cut(List<Classified> notes, int sources, int works) {
-    static final Cut NONE = new Cut(List.of(), 0, 0);
-
     Cut and(Cut other) {
       List<Classified> both = new ArrayList<>(notes);
       both.addAll(other.notes);
@@ -210,32 +248,75 @@ public final class ConceptCoverage {
    * @param most how many sources
    */
   Cut cut(List<Sketched> notes, PlaceTest test, int most) {
+    return cut(notes, List.of(), test, most);
+  }
+
+  /**
+   * The same of all notes of a group.
+   *
+   * @param wanted which of its sources
+   */
+  Cut cut(Group group, Predicate<String> wanted, PlaceTest test, int most) {
+    List<Sketched> read = new ArrayList<>();
+    for (Sketched sketched : byGroup.getOrDefault(group, List.of())) {
+      if (wanted.test(sketched.sketch().source())) {
+        read.add(sketched);
+      }
+    }
+    List<NotesOfSource> rest = new ArrayList<>();
+    for (NotesOfSource notes : unread.getOrDefault(group, List.of())) {
+      if (wanted.test(notes.owner().edition())) {
+        rest.add(notes);
+      }
+    }
+    return cut(read, rest, test, most);
+  }
+
+  private Cut cut(List<Sketched> notes, List<NotesOfSource> rest, PlaceTest test, int most) {
     Map<String, Rank> ranks = new HashMap<>();
     Set<String> works = new HashSet<>();
+    Rank rank = null;
     for (Sketched sketched : notes) {
       Name name = sketched.name();
       if (name.passes(test)) {
         NoteSketch sketch = sketched.sketch();
-        Rank rank = ranks.get(sketch.source());
-        if (rank == null) {
-          rank = new Rank(sketch.source(), sketch.standing());
-          ranks.put(rank.source, rank);
-          works.add(sketch.file());
+        if (rank == null || !rank.source.equals(sketch.source())) {
+          rank = ranks.get(sketch.source());
+          if (rank == null) {
+            rank = new Rank(sketch.source(), sketch.standing());
+            ranks.put(rank.source, rank);
+            works.add(sketch.file());
+          }
         }
         rank.value = Math.min(rank.value, rank(name, test));
       }
+    }
+    for (NotesOfSource of : rest) { // these are all of the test that their group has
+      rank = ranks.get(of.owner().edition());
+      if (rank == null) {
+        rank = new Rank(of.owner().edition(), of.owner().standing());
+        ranks.put(rank.source, rank);
+        works.add(of.owner().file());
+      }
+      rank.value = Math.min(rank.value, of.isPictured() ? 0 : 1);
     }
     Set<String> shown = ranks.keySet();
     if (ranks.size() > most) {
       List<Rank> sorted = new ArrayList<>(ranks.values());
       sorted.sort(new ByRank());
       shown = new HashSet<>();
-      for (Rank rank : sorted.subList(0, most)) {
-        shown.add(rank.source);
+      for (Rank first : sorted.subList(0, most)) {
+        shown.add(first.source);
+      }
+    }
+    List<Sketched> all = new ArrayList<>(notes);
+    for (NotesOfSource of : rest) {
+      if (shown.contains(of.owner().edition())) {
+        addSketched(of, all);
       }
     }
     List<Classified> whole = new ArrayList<>();
-    for (Sketched sketched : notes) {
+    for (Sketched sketched : all) {
       if (shown.contains(sketched.sketch().source())) {
         whole.add(whole(sketched));
       }

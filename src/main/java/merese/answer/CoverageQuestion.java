@@ -21,7 +21,7 @@ public record CoverageQuestion(
     Narrowing narrowing,
     int most) {
   /** Of a large library nobody reads more sources of one group than this at once. */
-  public static final int FIRST = 200;
+  public static final int FIRST = 100;
 
   public CoverageQuestion {
     if (phrase.isEmpty() && concept.isEmpty()) {

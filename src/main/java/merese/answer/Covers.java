@@ -50,8 +50,8 @@ public final class Covers {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
     this.question = question;
-    this.lines = new SourceLines(shelf);
-    this.wanted = new Wanted(question.narrowing());
+    this.lines = new SourceLines();
+    this.wanted = new Wanted(shelf, question.narrowing());
   }
 
   /**
@@ -162,7 +162,7 @@ public final class Covers {
     for (Source source : reached) {
       others.add(source.key());
     }
-    SourceSelection selection = wanted.selection(shelf);
+    SourceSelection selection = wanted.selection();
     int notChecked = shelf.countSources(selection) - countWanted(grouped) - reached.size();
     return new Silence(
         log.checked(reached.subList(0, Math.min(reached.size(), question.most()))),
@@ -175,7 +175,7 @@ public final class Covers {
     int count = 0;
     Set<String> own = shelf.ownWork();
     for (String key : sources) {
-      if (!own.contains(key) && (!wanted.narrows() || wanted.includes(shelf.source(key)))) {
+      if (!own.contains(key) && wanted.test(key)) {
         count++;
       }
     }

@@ -43,7 +43,7 @@ final class HitMaker {
 
   HitMaker(Shelf shelf, Highlights highlights) {
     this.thesaurus = shelf.thesaurus();
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     this.snippets = new Snippets(highlights);
   }
 

@@ -38,7 +38,7 @@ public final class ReadingLists {
   private ReadingLists(Shelf shelf, Citations citations, Output output) {
     this.citations = citations;
     this.output = output;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     shelf.sources().forEach(source -> sources.put(source.key(), source));
   }
 

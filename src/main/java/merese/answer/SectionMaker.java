@@ -45,7 +45,7 @@ final class SectionMaker {
     this.thesaurus = shelf.thesaurus();
     this.lines = lines;
     this.narrowing = narrowing;
-    this.wanted = new Wanted(narrowing);
+    this.wanted = new Wanted(shelf, narrowing);
     this.evidence = new Evidence(shelf, lines);
     this.most = most;
   }
@@ -59,15 +59,17 @@ final class SectionMaker {
     List<Classified> counted = cut.notes();
     narrow(groups, entries.of(counted, PlaceTest.COVERS), counted, Group.COUNTED);
     List<Sketched> made = only(coverage.sketchedIn(Group.COUNTED, Group.HOW_IT_IS_MADE));
-    put(groups, all, Group.HOW_IT_IS_MADE, entries, coverage, made, PlaceTest.PROCESS);
+    Cut making = coverage.cut(made, PlaceTest.PROCESS, most);
+    put(groups, all, Group.HOW_IT_IS_MADE, entries, making, PlaceTest.PROCESS);
     made.addAll(only(coverage.sketchedIn(Group.SAYS_NOT_SHOWN)));
-    put(groups, all, Group.SAYS_NOT_SHOWN, entries, coverage, made, PlaceTest.ABSENCE);
+    Cut denying = coverage.cut(made, PlaceTest.ABSENCE, most);
+    put(groups, all, Group.SAYS_NOT_SHOWN, entries, denying, PlaceTest.ABSENCE);
     for (Group group : WHOLE) {
-      List<Sketched> found = only(coverage.sketchedIn(group));
-      put(groups, all, group, entries, coverage, found, PlaceTest.PRESENT);
+      Cut those = coverage.cut(group, wanted, PlaceTest.PRESENT, most);
+      put(groups, all, group, entries, those, PlaceTest.PRESENT);
     }
-    List<Sketched> own = coverage.sketchedIn(Group.OWN_WORK);
-    put(groups, all, Group.OWN_WORK, entries, coverage, own, PlaceTest.COVERS);
+    Cut own = coverage.cut(coverage.sketchedIn(Group.OWN_WORK), PlaceTest.COVERS, most);
+    put(groups, all, Group.OWN_WORK, entries, own, PlaceTest.COVERS);
     List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());
     boolean isCut = all.getOrDefault(Group.COUNTED, 0) > first.size();
     return new Section(
@@ -112,15 +114,13 @@ final class SectionMaker {
     return first.and(rest);
   }
 
-  private void put(
+  private static void put(
       Map<Group, List<Entry>> groups,
       Map<Group, Integer> all,
       Group group,
       Entries entries,
-      ConceptCoverage coverage,
-      List<Sketched> found,
+      Cut cut,
       PlaceTest test) {
-    Cut cut = coverage.cut(found, test, most);
     groups.put(group, entries.of(cut.notes(), test));
     all.put(group, cut.sources());
   }
@@ -269,7 +269,7 @@ final class SectionMaker {
     }
     List<Sketched> wantedOnes = new ArrayList<>();
     for (Sketched sketched : namings) {
-      if (wanted.includes(shelf.source(sketched.sketch().source()))) {
+      if (wanted.test(sketched.sketch().source())) {
         wantedOnes.add(sketched);
       }
     }

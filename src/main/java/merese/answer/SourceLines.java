@@ -2,24 +2,12 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import merese.answer.Coverage.SourceLine;
-import merese.shelf.Shelf;
 import merese.shelf.Source;
 
 /** How an answer names sources: by author and year, with the title where that is not enough. */
 public final class SourceLines {
-  private final Shelf shelf;
-
-  /** How many sources are called so. */
-  private final Map<String, Integer> uses = new HashMap<>();
-
-  public SourceLines(Shelf shelf) {
-    this.shelf = shelf;
-  }
-
   public SourceLine of(Source source) {
     return new SourceLine(
         source.key(),
@@ -32,12 +20,9 @@ public final class SourceLines {
   }
 
   public String reference(Source source) {
-    Integer called = uses.get(source.reference());
-    if (called == null) {
-      called = shelf.sourcesCalled(source.reference());
-      uses.put(source.reference(), called);
-    }
-    return called == 1 ? source.reference() : source.reference() + ", " + source.title();
+    return source.isAloneCalledSo()
+        ? source.reference()
+        : source.reference() + ", " + source.title();
   }
 
   /** In the order of R4: year of the edition, author. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.model.SourceKind;
 import merese.search.SourceSelection;
@@ -14,10 +15,12 @@ import merese.shelf.Shelf;
 import merese.shelf.Source;
 
 /** Which sources a question wants, and what to say of those it does not. */
-final class Wanted {
+final class Wanted implements Predicate<String> {
+  private final Shelf shelf;
   private final Narrowing narrowing;
 
-  Wanted(Narrowing narrowing) {
+  Wanted(Shelf shelf, Narrowing narrowing) {
+    this.shelf = shelf;
     this.narrowing = narrowing;
   }
 
@@ -27,7 +30,7 @@ final class Wanted {
   }
 
   /** The sources that are wanted and not the user's own work. */
-  SourceSelection selection(Shelf shelf) {
+  SourceSelection selection() {
     Set<String> kinds = new HashSet<>();
     for (SourceKind kind : narrowing.kinds()) {
       kinds.add(kind.code());
@@ -43,6 +46,12 @@ final class Wanted {
       years = Optional.of(within);
     }
     return new SourceSelection(narrowing.owned(), kinds, years);
+  }
+
+  /** Whether the source of a key is wanted. */
+  @Override
+  public boolean test(String key) {
+    return !narrows() || includes(shelf.source(key));
   }
 
   boolean includes(Source source) {

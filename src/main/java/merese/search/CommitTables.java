@@ -12,10 +12,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.zip.CRC32;
+import merese.search.Hits.Owner;
 
 /**
  * The postings and values of one commit: a table for each of its segments, beside Lucene's files.
@@ -187,11 +191,20 @@ final class CommitTables implements Postings {
 
   @Override
   public List<StoredValue> values(List<String> terms) {
-    List<StoredValue> found = new ArrayList<>();
-    each(terms, found::add);
-    StoredValue[] sorted = found.toArray(new StoredValue[0]);
+    Gathering gathering = new Gathering();
+    each(terms, gathering);
+    StoredValue[] sorted = gathering.found.toArray(new StoredValue[0]);
     Arrays.sort(sorted);
     return Arrays.asList(sorted);
+  }
+
+  private static final class Gathering implements Taker {
+    private final List<StoredValue> found = new ArrayList<>();
+
+    @Override
+    public void take(StoredValue value) {
+      found.add(value);
+    }
   }
 
   @Override
@@ -216,6 +229,45 @@ final class CommitTables implements Postings {
     for (int id = documents.nextSetBit(0); id >= 0; id = documents.nextSetBit(id + 1)) {
       taker.take(segment.value(id, before + id));
     }
+  }
+
+  @Override
+  public Collection<NotesOfSource> gather(
+      List<String> terms, List<String> pictured, BitSet without) {
+    Map<String, NotesOfSource> gathered = new HashMap<>();
+    int before = 0;
+    for (SegmentTable segment : segments) {
+      BitSet documents = segment.having(terms);
+      BitSet withPicture = segment.having(pictured);
+      NotesOfSource last = null;
+      for (int id = documents.nextSetBit(0); id >= 0; id = documents.nextSetBit(id + 1)) {
+        if (!without.get(before + id)) {
+          Owner owner = segment.ownerOf(id);
+          if (last == null || !last.owner().edition().equals(owner.edition())) {
+            last = gathered.get(owner.edition());
+            if (last == null) {
+              last = new NotesOfSource(owner);
+              gathered.put(owner.edition(), last);
+            }
+          }
+          last.add(before + id, withPicture.get(id));
+        }
+      }
+      before += segment.size();
+    }
+    return gathered.values();
+  }
+
+  @Override
+  public StoredValue value(int document) {
+    int before = 0;
+    for (SegmentTable segment : segments) {
+      if (document < before + segment.size()) {
+        return segment.value(document - before, document);
+      }
+      before += segment.size();
+    }
+    throw new IndexDamagedException("the index lacks a document", null);
   }
 
   @Override

@@ -62,6 +62,8 @@ final class Documents {
     add(document, Fields.UNIQUE, Fields.unique(note.edition(), note.order()));
     add(document, Fields.IN_SOURCE, note.edition());
     addAll(document, Fields.CONCEPT, note.concepts());
+    addAll(document, Fields.PRESENT, note.present());
+    addAll(document, Fields.PICTURED_CONCEPT, note.pictured());
     addAll(document, Fields.MEANING, note.meanings());
     addAll(document, Fields.POSSIBLE, note.possible());
     if (note.unassigned()) {

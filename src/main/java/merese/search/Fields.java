@@ -20,6 +20,12 @@ final class Fields {
   static final String IN_SOURCE = "inSource";
 
   static final String CONCEPT = "concept";
+
+  /** The same where a place does not deny it, and where such a place is a picture. */
+  static final String PRESENT = "present";
+
+  static final String PICTURED_CONCEPT = "picturedConcept";
+
   static final String MEANING = "meaning";
   static final String POSSIBLE = "possible";
   static final String UNASSIGNED = "unassigned";
@@ -99,6 +105,8 @@ final class Fields {
           TYPE,
           IN_SOURCE,
           CONCEPT,
+          PRESENT,
+          PICTURED_CONCEPT,
           MEANING,
           POSSIBLE,
           UNASSIGNED,
@@ -164,6 +172,10 @@ final class Fields {
       return term(MEANING, means.concept());
     } else if (criterion instanceof NoteCriterion.MeansExactly exactly) {
       return term(CONCEPT, exactly.concept());
+    } else if (criterion instanceof NoteCriterion.HasExactly has) {
+      return term(PRESENT, has.concept());
+    } else if (criterion instanceof NoteCriterion.PicturesExactly pictures) {
+      return term(PICTURED_CONCEPT, pictures.concept());
     } else if (criterion instanceof NoteCriterion.MayMean may) {
       return term(POSSIBLE, may.concept());
     } else if (criterion instanceof NoteCriterion.Prints prints) {

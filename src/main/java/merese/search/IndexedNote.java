@@ -11,8 +11,10 @@ import java.util.Optional;
  * @param standing where its source stands among all, by its bytes, unsigned
  * @param order its position among the notes of the edition, from 0
  * @param concepts ids of the concepts that its namings have
- * @param meanings those ids and all that is broader, so that a question about a family needs no
- *     expansion
+ * @param present those of them that it does not deny throughout
+ * @param pictured those of them that it has a picture of
+ * @param meanings the ids of all concepts and all that is broader, so that a question about a
+ *     family needs no expansion
  * @param unassigned whether a naming has no concept
  * @param possible for namings without a concept: what they may mean, with all that is broader
  * @param printed its terms as folded words; one that may be read with or without an optional word
@@ -28,6 +30,8 @@ public record IndexedNote(
     byte[] standing,
     int order,
     Collection<String> concepts,
+    Collection<String> present,
+    Collection<String> pictured,
     Collection<String> meanings,
     boolean unassigned,
     Collection<String> possible,

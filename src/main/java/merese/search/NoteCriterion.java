@@ -10,6 +10,12 @@ public sealed interface NoteCriterion {
   /** A naming that means just this concept. */
   record MeansExactly(String concept) implements NoteCriterion {}
 
+  /** A naming that means just this concept, with a place that does not deny it. */
+  record HasExactly(String concept) implements NoteCriterion {}
+
+  /** The same with a place that is a picture. */
+  record PicturesExactly(String concept) implements NoteCriterion {}
+
   /** A naming without a concept whose words may mean the concept or something narrower. */
   record MayMean(String concept) implements NoteCriterion {}
 

@@ -4,6 +4,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -60,31 +61,72 @@ public final class NoteIndex implements Closeable {
       IndexUpdate.of(folder).withNewTables().close();
       tables = CommitTables.open(folder);
     }
-    return new NoteIndex(
-        folder,
-        tables.orElseThrow(() -> new IndexDamagedException("the index lacks a part", null)));
+    if (tables.isEmpty()) {
+      throw new IndexDamagedException("the index lacks a part", null);
+    }
+    return new NoteIndex(folder, tables.get());
   }
 
   /** The notes that meet at least one of the criteria. */
   public List<NoteHit> notes(Collection<? extends NoteCriterion> anyOf) {
-    List<String> terms = new ArrayList<>();
-    for (NoteCriterion criterion : anyOf) {
-      terms.add(Fields.term(criterion));
-    }
-    return notesWith(terms);
+    return notesWith(terms(anyOf));
   }
 
   /** The same one by one, in no order: nothing is kept of those that the taker lets go. */
   public void each(Collection<? extends NoteCriterion> anyOf, NoteTaker taker) {
-    List<String> terms = new ArrayList<>();
-    for (NoteCriterion criterion : anyOf) {
-      terms.add(Fields.term(criterion));
-    }
     try {
-      postings.each(terms, value -> taker.take(value.note(), value.arrival()));
+      postings.each(terms(anyOf), new TakingNotes(taker));
     } catch (IOException | RuntimeException e) {
       throw damaged(e);
     }
+  }
+
+  /**
+   * The notes that meet at least one of the criteria, by their source, unread.
+   *
+   * @param pictured criteria of which one makes a note one of a picture
+   * @param without numbers of notes that are left out
+   */
+  public Collection<NotesOfSource> gather(
+      Collection<? extends NoteCriterion> anyOf,
+      Collection<? extends NoteCriterion> pictured,
+      BitSet without) {
+    try {
+      return postings.gather(terms(anyOf), terms(pictured), without);
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  private record TakingNotes(NoteTaker taker) implements Postings.Taker {
+    @Override
+    public void take(StoredValue value) {
+      taker.take(value.note(), value.arrival());
+    }
+  }
+
+  private record TakingSources(SourceTaker taker) implements Postings.Taker {
+    @Override
+    public void take(StoredValue value) {
+      taker.take(source(value));
+    }
+  }
+
+  /** A note by its number in this commit. */
+  public NoteHit note(int document) {
+    try {
+      return postings.value(document).note();
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  private static List<String> terms(Collection<? extends NoteCriterion> criteria) {
+    List<String> terms = new ArrayList<>();
+    for (NoteCriterion criterion : criteria) {
+      terms.add(Fields.term(criterion));
+    }
+    return terms;
   }
 
   /**
@@ -171,7 +213,7 @@ public final class NoteIndex implements Closeable {
   /** The editions that are selected, in no order. */
   public void each(SourceSelection selection, SourceTaker taker) {
     try {
-      postings.each(selection.terms(), value -> taker.take(source(value)));
+      postings.each(selection.terms(), new TakingSources(taker));
     } catch (IOException | RuntimeException e) {
       throw damaged(e);
     }
@@ -202,9 +244,11 @@ public final class NoteIndex implements Closeable {
 
   /** All that is known of one edition, but its notes and its check log. */
   public byte[] wholeSource(String edition) {
-    return findWholeSource(edition)
-        .orElseThrow(() -> new IndexDamagedException("the index lacks " + edition, null))
-        .payload();
+    Optional<SourceHit> found = findWholeSource(edition);
+    if (found.isEmpty()) {
+      throw new IndexDamagedException("the index lacks " + edition, null);
+    }
+    return found.get().payload();
   }
 
   /** The same with its file; empty where no edition has the key. */

@@ -2,6 +2,8 @@ package merese.search;
 
 import java.io.Closeable;
 import java.io.IOException;
+import java.util.BitSet;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,6 +33,18 @@ interface Postings extends Closeable {
 
   /** The values of all documents of a selection, unsorted. */
   void each(Selection selection, Taker taker) throws IOException;
+
+  /**
+   * The documents that have at least one of the terms, by their edition, unread.
+   *
+   * @param pictured terms of which one makes a document one of a picture
+   * @param without numbers of documents that are left out
+   */
+  Collection<NotesOfSource> gather(List<String> terms, List<String> pictured, BitSet without)
+      throws IOException;
+
+  /** The value of a document by its number. */
+  StoredValue value(int document) throws IOException;
 
   /** How many documents have a term. */
   int count(String term) throws IOException;

@@ -154,6 +154,11 @@ final class SegmentTable {
     return new StoredValue(owner, bytes.getInt(row + 4), arrival, payload);
   }
 
+  /** What a document is of. */
+  Owner ownerOf(int document) {
+    return owner(bytes.getInt(documentsAt + DOCUMENT * document));
+  }
+
   /** Many notes are of one edition. */
   private Owner owner(int number) {
     Owner owner = owners[number];
@@ -239,12 +244,21 @@ final class SegmentTable {
       return Arrays.compareUnsigned(whole, at, at + length, term, 0, term.length);
     }
     int common = Math.min(length, term.length);
-    for (int i = 0; i < common; i++) {
+    int i = 0;
+    while (i + Long.BYTES <= common && bytes.getLong(at + i) == eight(term, i)) {
+      i += Long.BYTES;
+    }
+    for (; i < common; i++) {
       int difference = (bytes.get(at + i) & 0xFF) - (term[i] & 0xFF);
       if (difference != 0) {
         return difference;
       }
     }
     return length - term.length;
+  }
+
+  private static long eight(byte[] term, int from) {
+    long upper = StoredValue.number(term, from);
+    return upper << Integer.SIZE | StoredValue.number(term, from + Integer.BYTES) & 0xFFFFFFFFL;
   }
 }

@@ -20,6 +20,7 @@ import merese.model.Naming;
 import merese.model.Note;
 import merese.model.OwnObject;
 import merese.model.Place;
+import merese.model.PlaceTest;
 import merese.model.ShortReference;
 import merese.model.Work;
 import merese.search.FileStamp;
@@ -107,6 +108,8 @@ final class ForIndex {
 
   private IndexedNote note(Work work, String edition, byte[] standing, int order, Note note) {
     Set<String> concepts = new LinkedHashSet<>();
+    Set<String> present = new LinkedHashSet<>();
+    Set<String> pictured = new LinkedHashSet<>();
     Set<String> possible = new LinkedHashSet<>();
     Map<String, List<String>> mayMean = new LinkedHashMap<>();
     Set<List<String>> printed = new LinkedHashSet<>();
@@ -114,7 +117,16 @@ final class ForIndex {
     for (Naming naming : note.namings()) {
       printed.addAll(forms.computeIfAbsent(naming.printed(), thesaurus::forms));
       if (naming.concept().isPresent()) {
-        concepts.add(naming.concept().get());
+        String concept = naming.concept().get();
+        concepts.add(concept);
+        for (Place place : note.placesOf(naming)) {
+          if (PlaceTest.PRESENT.holds(place)) {
+            present.add(concept);
+            if (place.medium().isPicture()) {
+              pictured.add(concept);
+            }
+          }
+        }
       } else {
         unassigned = true;
         List<String> ids = new ArrayList<>();
@@ -136,6 +148,8 @@ final class ForIndex {
         standing,
         order,
         concepts,
+        present,
+        pictured,
         withBroader(concepts),
         unassigned,
         withBroader(possible),

@@ -3,6 +3,7 @@ package merese.shelf;
 import java.io.Closeable;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,11 +22,14 @@ import merese.model.Work;
 import merese.search.FindQuery;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
+import merese.search.Hits.NoteTaker;
 import merese.search.Hits.SourceHit;
+import merese.search.Hits.SourceTaker;
 import merese.search.IndexDamagedException;
 import merese.search.NearWord;
 import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
+import merese.search.NotesOfSource;
 import merese.search.SourceSelection;
 import merese.store.LibraryException;
 import merese.store.LibraryFolder;
@@ -60,6 +64,7 @@ public final class Shelf implements Lexicon, Closeable {
   private final Map<String, Source> some = new HashMap<>();
 
   private final Map<String, Map<Integer, SourcedNote>> notes = new HashMap<>();
+  private int notesKept;
 
   private Shelf(LibraryFolder folder, Watcher watcher, Clock clock) {
     this.folder = folder;
@@ -95,6 +100,7 @@ public final class Shelf implements Lexicon, Closeable {
     some.clear();
     beginnings = null;
     notes.clear();
+    notesKept = 0;
     shortfalls = IndexKeeper.shortfalls(index, folder);
   }
 
@@ -116,12 +122,9 @@ public final class Shelf implements Lexicon, Closeable {
 
   /** A shelf that stays open does not keep every note that was ever asked for. */
   private void forgetMany() {
-    int kept = 0;
-    for (Map<Integer, SourcedNote> ofSource : notes.values()) {
-      kept += ofSource.size();
-    }
-    if (kept > MOST_NOTES_KEPT) {
+    if (notesKept > MOST_NOTES_KEPT) {
       notes.clear();
+      notesKept = 0;
     }
     if (sources == null && some.size() > MOST_SOURCES_KEPT) {
       some.clear();
@@ -218,8 +221,11 @@ public final class Shelf implements Lexicon, Closeable {
    * @throws IndexDamagedException where it is not
    */
   public Source source(String key) {
-    return findSource(key)
-        .orElseThrow(() -> new IndexDamagedException("the index lacks " + key, null));
+    Optional<Source> found = findSource(key);
+    if (found.isEmpty()) {
+      throw new IndexDamagedException("the index lacks " + key, null);
+    }
+    return found.get();
   }
 
   /** A source by its key, without reading the others. */
@@ -257,7 +263,7 @@ public final class Shelf implements Lexicon, Closeable {
   }
 
   /** How many sources answers call by this author and year. */
-  public int sourcesCalled(String reference) {
+  int sourcesCalled(String reference) {
     return index.sourcesCalled(reference);
   }
 
@@ -278,18 +284,29 @@ public final class Shelf implements Lexicon, Closeable {
       if (first.size() >= most) {
         break;
       }
-      List<Source> ofYear = new ArrayList<>();
-      index.each(
-          selection.in(year),
-          hit -> {
-            if (!without.contains(hit.edition())) {
-              ofYear.add(source(hit));
-            }
-          });
+      Choosing choosing = new Choosing(without);
+      index.each(selection.in(year), choosing);
+      List<Source> ofYear = choosing.chosen;
       ofYear.sort(Source.BY_YEAR);
       first.addAll(ofYear.subList(0, Math.min(ofYear.size(), most - first.size())));
     }
     return first;
+  }
+
+  private final class Choosing implements SourceTaker {
+    private final Set<String> without;
+    private final List<Source> chosen = new ArrayList<>();
+
+    Choosing(Set<String> without) {
+      this.without = without;
+    }
+
+    @Override
+    public void take(SourceHit hit) {
+      if (!without.contains(hit.edition())) {
+        chosen.add(source(hit));
+      }
+    }
   }
 
   /** The years that sources have, the earliest first; an empty one, for undated, comes last. */
@@ -341,8 +358,34 @@ public final class Shelf implements Lexicon, Closeable {
    * are no criteria.
    */
   public List<NoteSketch> sketches(Collection<? extends NoteCriterion> anyOf) {
+    Sketching sketching = new Sketching();
+    index.each(anyOf, sketching);
+    return sketching.sketches;
+  }
+
+  private static final class Sketching implements NoteTaker {
+    private final List<NoteSketch> sketches = new ArrayList<>();
+
+    @Override
+    public void take(NoteHit hit, int document) {
+      sketches.add(PackedNote.sketch(hit, document));
+    }
+  }
+
+  /** The notes that meet at least one of the criteria, by their source; see {@link NoteIndex}. */
+  public Collection<NotesOfSource> gather(
+      Collection<? extends NoteCriterion> anyOf,
+      Collection<? extends NoteCriterion> pictured,
+      BitSet without) {
+    return index.gather(anyOf, pictured, without);
+  }
+
+  /** What some notes are about, by their numbers. */
+  public List<NoteSketch> sketches(int[] documents) {
     List<NoteSketch> sketches = new ArrayList<>();
-    index.each(anyOf, (hit, document) -> sketches.add(PackedNote.sketch(hit, document)));
+    for (int document : documents) {
+      sketches.add(PackedNote.sketch(index.note(document), document));
+    }
     return sketches;
   }
 
@@ -377,6 +420,7 @@ public final class Shelf implements Lexicon, Closeable {
       Source source = source(hit.edition());
       note = new SourcedNote(source, hit.order(), unpacked.note(), unpacked.mayMean());
       known.put(hit.order(), note);
+      notesKept++;
     }
     return note;
   }

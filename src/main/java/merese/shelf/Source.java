@@ -38,6 +38,9 @@ public final class Source {
   private final Shelf shelf;
   private Work whole;
 
+  /** How many sources have its author and year; 0 while nobody has asked. */
+  private int called;
+
   Source(Brief brief, Shelf shelf) {
     this.brief = brief;
     this.shelf = shelf;
@@ -62,6 +65,14 @@ public final class Source {
 
   public SourceKind kind() {
     return brief.kind();
+  }
+
+  /** Whether no other source has the same author and year. */
+  public boolean isAloneCalledSo() {
+    if (called == 0) {
+      called = shelf.sourcesCalled(reference());
+    }
+    return called == 1;
   }
 
   /** The year of the edition; empty for an undated one. */

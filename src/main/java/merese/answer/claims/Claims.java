@@ -56,7 +56,7 @@ public final class Claims {
   private Claims(Shelf shelf, ClaimsQuestion question) {
     this.shelf = shelf;
     this.question = question;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     this.profile = DateProfile.of(shelf.settings().dateProfile());
     this.rows =
         new RowMaker(

@@ -47,7 +47,7 @@ public final class Concording {
   private Concording(Shelf shelf) {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     this.keys = new WordKeys(thesaurus);
   }
 

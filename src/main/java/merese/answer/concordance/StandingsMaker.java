@@ -43,7 +43,7 @@ final class StandingsMaker {
   StandingsMaker(Shelf shelf, Concordance answer) {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     concepts.addAll(answer.concepts());
     concepts.addAll(answer.without());
     answer.rows().forEach(row -> rows.put(row.source().key(), row));

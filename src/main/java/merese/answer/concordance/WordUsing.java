@@ -43,8 +43,7 @@ public final class WordUsing {
     }
     List<Use> exact =
         new Uses(shelf, concepts.keySet()).covering.stream().filter(Use::isExact).toList();
-    WordsMaker maker =
-        new WordsMaker(shelf, new SourceLines(shelf), new WordKeys(shelf.thesaurus()));
+    WordsMaker maker = new WordsMaker(shelf, new SourceLines(), new WordKeys(shelf.thesaurus()));
     return new WordUses(terms, choices, List.copyOf(concepts.values()), maker.of(exact));
   }
 }

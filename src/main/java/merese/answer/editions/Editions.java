@@ -41,7 +41,7 @@ public final class Editions {
   private Editions(Shelf shelf, EditionsQuestion question) {
     this.shelf = shelf;
     this.question = question;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
   }
 
   /**

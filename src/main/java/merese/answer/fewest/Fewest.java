@@ -60,7 +60,7 @@ public final class Fewest {
   private Fewest(Shelf shelf, FewestQuestion question) {
     this.shelf = shelf;
     this.question = question;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     this.topics = Topic.withFacets(shelf, question.terms(), question.facet());
     this.must = named(question.must());
     this.without = named(question.without());

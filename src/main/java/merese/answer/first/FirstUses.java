@@ -40,7 +40,7 @@ public final class FirstUses {
   private FirstUses(Shelf shelf) {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
   }
 
   public static FirstUse answer(Shelf shelf, FirstQuestion question) {

@@ -45,7 +45,7 @@ public final class Gaps {
   private Gaps(Shelf shelf, GapsQuestion question) {
     this.shelf = shelf;
     this.question = question;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     for (Source source : shelf.sources()) {
       if (!source.mine() && (!question.owned() || source.owned())) {
         sources.add(source);

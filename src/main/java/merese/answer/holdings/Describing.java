@@ -52,7 +52,7 @@ public final class Describing {
   public static Holding answer(Shelf shelf, String key, Citations citations) {
     Source source = NamedSource.find(shelf, key).source();
     Edition edition = source.edition();
-    SourceLines lines = new SourceLines(shelf);
+    SourceLines lines = new SourceLines();
     Corrections corrections = new Corrections(shelf, lines);
     Describing describing = new Describing(shelf.thesaurus(), corrections);
     return new Holding(

@@ -40,7 +40,7 @@ public final class Listing {
   private Listing(Shelf shelf, HoldingsQuestion question) {
     this.question = question;
     this.sources = shelf.sources();
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
   }
 
   public static Holdings answer(Shelf shelf, HoldingsQuestion question) {

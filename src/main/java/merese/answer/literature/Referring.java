@@ -56,7 +56,7 @@ public final class Referring {
   private Referring(Shelf shelf, Citations citations) {
     this.shelf = shelf;
     this.citations = citations;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     this.noted = new Noted(shelf, lines);
     this.types = new TypeMaker(shelf, lines, noted, citations);
   }

@@ -48,7 +48,7 @@ final class PullMaker {
   private final SpokenSource spoken;
 
   PullMaker(Shelf shelf, Collection<Taken> taken) {
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     this.taken = taken;
     TreeSet<Need.Turn> turns = new TreeSet<>();
     List<Source> sources = new ArrayList<>();

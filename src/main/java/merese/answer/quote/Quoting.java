@@ -51,7 +51,7 @@ public final class Quoting {
   private Quoting(Shelf shelf, QuoteQuestion question, Citations citations, Output output) {
     this.shelf = shelf;
     this.question = question;
-    this.maker = new QuotationMaker(shelf, new SourceLines(shelf), citations, output);
+    this.maker = new QuotationMaker(shelf, new SourceLines(), citations, output);
     for (String key : question.sources()) {
       named.add(NamedSource.find(shelf, key));
     }

@@ -46,7 +46,7 @@ public final class Clearing {
   private Clearing(Shelf shelf, RightsQuestion question, Citations citations) {
     this.shelf = shelf;
     this.question = question;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     this.citations = citations;
   }
 

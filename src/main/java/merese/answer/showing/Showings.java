@@ -43,7 +43,7 @@ public final class Showings {
 
   private Showings(Shelf shelf) {
     this.shelf = shelf;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
   }
 
   /** Answers a question. */

@@ -48,7 +48,7 @@ public final class Independence {
   public record Folded(Source source, List<Dependence> why) {}
 
   private Independence(Shelf shelf, Collection<Source> sources) {
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
     List<Source> sorted = lines.sorted(sources);
     for (Source source : sorted) {
       if (!source.mine()) {

@@ -35,7 +35,7 @@ public final class Witnessing {
 
   private Witnessing(Shelf shelf) {
     this.shelf = shelf;
-    this.lines = new SourceLines(shelf);
+    this.lines = new SourceLines();
   }
 
   /**
