@@ -38,7 +38,7 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
     }
     TermMeaning meaning = TermMeaning.of(shelf, phrase, facet);
     if (!meaning.concepts().isEmpty()) {
-      return new Interpretation(meaning.concepts(), meaning.doubt().map(Interpretation::ask));
+      return new Interpretation(meaning.concepts(), ask(meaning.doubt()));
     }
     boolean isId = shelf.thesaurus().concept(phrase).isPresent();
     if (isId && TermMeaning.isIn(shelf.thesaurus(), facet, phrase)) {
@@ -54,8 +54,10 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
     return new Interpretation(List.copyOf(concepts), ask);
   }
 
-  private static Ask ask(TermMeaning.Doubt doubt) {
-    return new Ask(doubt.reason(), doubt.remark());
+  private static Optional<Ask> ask(Optional<TermMeaning.Doubt> doubt) {
+    return doubt.isPresent()
+        ? Optional.of(new Ask(doubt.get().reason(), doubt.get().remark()))
+        : Optional.empty();
   }
 
   /** Adds the meanings of all printed terms that hold the phrase. */

@@ -16,6 +16,7 @@ import merese.change.SourceField;
 import merese.model.Copy;
 import merese.model.Edition.Lineage;
 import merese.store.LibraryFolder;
+import picocli.CommandLine.Model.CommandSpec;
 
 /** Adds a work with its edition, a further edition of a work, or a copy of an edition. */
 final class AddCommand extends LibraryCommand {
@@ -57,7 +58,6 @@ final class AddCommand extends LibraryCommand {
         "merese add --kind leaflet --title \"Rings and Rims\" --year 1952",
         "merese add --edition-of quenby-1949 --year 1955 --form revised",
         "merese add --copy-of quenby-1949 --shelf-mark A3");
-    spec().usageMessage().customSynopsis("merese add [OPTION VALUE]...");
     for (SourceField field : SourceField.values()) {
       fields.put(
           field,
@@ -91,6 +91,11 @@ final class AddCommand extends LibraryCommand {
         flag("Keep a number that fails its check digit, marked as wrong in print.", "--as-printed");
     anyway = flag("Add it although it looks like one that is there.", "--anyway");
     json = flag("Print what was added as JSON.", "--json");
+  }
+
+  @Override
+  void layOut(CommandSpec help) {
+    help.usageMessage().customSynopsis("merese add [OPTION VALUE]...");
   }
 
   @Override

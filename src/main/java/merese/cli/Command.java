@@ -1,10 +1,9 @@
 package merese.cli;
 
+import java.util.ArrayList;
 import java.util.List;
-import picocli.CommandLine.Model.ArgSpec;
+import merese.cli.Given.Shape;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.PositionalParamSpec;
 
 /**
  * One command: what it may be given, and what it does. A subclass declares each option and word as
@@ -15,15 +14,14 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  * </pre>
  *
  * <p>The declarations stand in plain code because picocli's annotations cost each start some 50 ms,
- * as much as a whole Java hello-world.
+ * as much as a whole Java hello-world; and picocli is told of them only where it is needed.
  */
 abstract class Command {
-  /** Above every other; picocli subtracts one order from another, so not the highest there is. */
-  private static final int LAST = 1_000_000;
-
-  private final CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
   private final Context context;
-  private int words;
+  private final String description;
+  private final String[] examples;
+  private final List<Given<?>> declared = new ArrayList<>();
+  private CommandSpec spec;
 
   /**
    * @param description one sentence, which the list of commands shows as well; more sentences may
@@ -32,22 +30,8 @@ abstract class Command {
    */
   Command(Context context, String description, String... examples) {
     this.context = context;
-    spec.usageMessage()
-        .description(description.split("\n", -1))
-        .sortOptions(false)
-        .synopsisHeading("Usage: ")
-        .descriptionHeading("%n")
-        .parameterListHeading("%n")
-        .optionListHeading("%nOptions:%n")
-        .footerHeading(examples.length == 1 ? "%nExample:%n" : "%nExamples:%n")
-        .footer(indented(examples));
-    spec.addOption(
-        OptionSpec.builder("-h", "--help")
-            .type(boolean.class)
-            .usageHelp(true)
-            .order(LAST)
-            .description("Show this help.")
-            .build());
+    this.description = description;
+    this.examples = examples;
   }
 
   /**
@@ -65,83 +49,60 @@ abstract class Command {
     return context;
   }
 
+  /** What it takes, in the order of the help. */
+  final List<Given<?>> declared() {
+    return declared;
+  }
+
+  /** What picocli has to know of it. */
   final CommandSpec spec() {
+    if (spec == null) {
+      spec = Spelling.of(this, description, examples);
+      layOut(spec);
+    }
     return spec;
   }
 
+  /** Changes how the help is laid out. */
+  void layOut(CommandSpec help) {}
+
   /** An option without a value, such as {@code --json}. */
-  final Given<Boolean> flag(String description, String... names) {
-    return add(OptionSpec.builder(names).type(boolean.class).description(description).build());
+  final Given<Boolean> flag(String says, String... names) {
+    return add(new Given<>(Shape.FLAG, Boolean.class, List.of(names), "", says));
   }
 
-  /** An option with a value of a type that picocli can read. */
-  final <T> Given<T> option(Class<T> type, String label, String description, String... names) {
-    return add(
-        OptionSpec.builder(names).type(type).paramLabel(label).description(description).build());
+  /** An option with a value: String, Integer or Path. */
+  final <T> Given<T> option(Class<T> type, String label, String says, String... names) {
+    return add(new Given<>(Shape.OPTION, type, List.of(names), label, says));
   }
 
   /** An option that may be given several times. */
-  final Given<List<String>> options(String label, String description, String... names) {
-    return add(
-        OptionSpec.builder(names)
-            .type(List.class)
-            .auxiliaryTypes(String.class)
-            .paramLabel(label)
-            .description(description)
-            .build());
+  final Given<List<String>> options(String label, String says, String... names) {
+    return add(new Given<>(Shape.OPTIONS, String.class, List.of(names), label, says));
   }
 
   /** The next word, which must be given. */
-  final <T> Given<T> word(Class<T> type, String label, String description) {
-    return add(positional(label, description).arity("1").required(true).type(type).build());
+  final <T> Given<T> word(Class<T> type, String label, String says) {
+    return add(new Given<>(Shape.WORD, type, List.of(), label, says));
   }
 
   /** The next word, which may be left out. */
-  final <T> Given<T> optionalWord(Class<T> type, String label, String description) {
-    return add(positional(label, description).arity("0..1").type(type).build());
+  final <T> Given<T> optionalWord(Class<T> type, String label, String says) {
+    return add(new Given<>(Shape.OPTIONAL_WORD, type, List.of(), label, says));
   }
 
   /** All further words, of which there must be one. */
-  final Given<List<String>> words(String label, String description) {
-    PositionalParamSpec.Builder all =
-        PositionalParamSpec.builder()
-            .index(words + "..*")
-            .paramLabel(label)
-            .arity("1..*")
-            .required(true);
-    return add(all.description(description).type(List.class).auxiliaryTypes(String.class).build());
+  final Given<List<String>> words(String label, String says) {
+    return add(new Given<>(Shape.WORDS, String.class, List.of(), label, says));
   }
 
   /** All further words, which may be none. */
-  final Given<List<String>> optionalWords(String label, String description) {
-    return add(
-        PositionalParamSpec.builder()
-            .index(words + "..*")
-            .paramLabel(label)
-            .arity("0..*")
-            .description(description)
-            .type(List.class)
-            .auxiliaryTypes(String.class)
-            .build());
+  final Given<List<String>> optionalWords(String label, String says) {
+    return add(new Given<>(Shape.OPTIONAL_WORDS, String.class, List.of(), label, says));
   }
 
-  private PositionalParamSpec.Builder positional(String label, String description) {
-    return PositionalParamSpec.builder()
-        .index(Integer.toString(words++))
-        .paramLabel(label)
-        .description(description);
-  }
-
-  private <T> Given<T> add(ArgSpec arg) {
-    spec.add(arg);
-    return new Given<>(arg);
-  }
-
-  private static String[] indented(String... examples) {
-    String[] lines = new String[examples.length];
-    for (int i = 0; i < examples.length; i++) {
-      lines[i] = "  " + examples[i];
-    }
-    return lines;
+  private <T> Given<T> add(Given<T> given) {
+    declared.add(given);
+    return given;
   }
 }

@@ -74,13 +74,16 @@ final class Page {
   /** Lines that share one name. */
   final class Columns {
     private final String indent;
+    private final int room;
     private String first;
 
     private Columns(String lead, String name, int width) {
       int used = Wrap.columns(name);
       int margin = Wrap.columns(lead);
       boolean narrow = screen.width() - margin - width - 2 < ROOM;
-      indent = " ".repeat(margin + (narrow ? 2 : width + 2));
+      int beside = margin + (narrow ? 2 : width + 2);
+      indent = " ".repeat(beside);
+      room = screen.width() - beside;
       if (narrow || used > width) {
         hanging(lead, name);
         first = indent;
@@ -99,7 +102,7 @@ final class Page {
     /** Two texts on one line, or each on lines of its own where one line can't hold both. */
     void line(String text, String other) {
       String both = text + "  " + other;
-      if (Wrap.columns(indent) + Wrap.columns(both) <= screen.width()) {
+      if (Wrap.columns(both) <= room) {
         line(Wrap.together(both));
       } else {
         line(text);

@@ -3,6 +3,7 @@ package merese.cli;
 import java.util.List;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.IHelpSectionRenderer;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
 
 /** What {@code merese} says without a command: which there are, and which version it is. */
@@ -15,8 +16,12 @@ final class RootCommand extends Command {
         "Which book pictures it, on which plate, and what it calls it.",
         "merese covers bladed ring",
         "merese help covers");
-    spec().name("merese");
-    UsageMessageSpec usage = spec().usageMessage();
+  }
+
+  @Override
+  void layOut(CommandSpec help) {
+    help.name("merese");
+    UsageMessageSpec usage = help.usageMessage();
     usage.customSynopsis("merese COMMAND [OPTION | WORD]...");
     usage.sectionKeys(
         List.of(

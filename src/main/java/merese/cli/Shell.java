@@ -30,15 +30,18 @@ final class Shell {
     }
     String first = args[0];
     if (first.startsWith("-")) {
-      return run(tree(context), errors, context, args);
+      return parse(tree(context), errors, context, args);
     }
     Commands.Entry entry = Commands.find(first);
     if (entry == null) {
       return errors.unknownCommand(first, Nearest.to(first, Commands.names(), MOST_NEAR));
     }
-    CommandLine command = line(entry.make(context));
-    command.setCommandName("merese " + entry.name());
-    return run(command, errors, context, Arrays.copyOfRange(args, 1, args.length));
+    Command command = entry.make(context);
+    String name = "merese " + entry.name();
+    String[] words = Arrays.copyOfRange(args, 1, args.length);
+    return PlainWords.read(command.declared(), words)
+        ? run(command, name, errors, context)
+        : parse(line(command).setCommandName(name), errors, context, words);
   }
 
   /** Every command under one root; slow to build, so only for what has to know them all. */
@@ -64,8 +67,8 @@ final class Shell {
    * Does what {@link CommandLine#execute} does, without its handlers and strategies: picocli keeps
    * those in interfaces too old for the class-data archive.
    */
-  private static int run(CommandLine command, Errors errors, Context context, String... args) {
-    Command asked = null;
+  private static int parse(CommandLine command, Errors errors, Context context, String... args) {
+    Command asked;
     try {
       ParseResult words = command.parseArgs(args);
       while (words.hasSubcommand()) {
@@ -76,18 +79,24 @@ final class Shell {
         return ExitCode.DONE;
       }
       asked = (Command) words.commandSpec().userObject();
-      return asked.run();
     } catch (ParameterException e) {
       return errors.wrongUse(e);
     } catch (Exception e) {
       return errors.failed(e, command.getCommandName());
+    }
+    return run(asked, command.getCommandName(), errors, context);
+  }
+
+  private static int run(Command asked, String name, Errors errors, Context context) {
+    try {
+      return asked.run();
+    } catch (Exception e) {
+      return errors.failed(e, name);
     } catch (OutOfMemoryError e) {
-      return errors.outOfMemory(command.getCommandName());
+      return errors.outOfMemory(name);
     } finally {
-      if (asked != null) {
-        context.out().flush();
-        asked.afterwards();
-      }
+      context.out().flush();
+      asked.afterwards();
     }
   }
 

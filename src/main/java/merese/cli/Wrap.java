@@ -12,6 +12,11 @@ final class Wrap {
   /** A space that breaks only where its words don't fit on one line; a noncharacter of Unicode. */
   private static final char GLUE = '\uFDD0';
 
+  /** Combining marks start here; before them only the soft hyphen takes no column. */
+  private static final char FIRST_MARK = '\u0300';
+
+  private static final char SOFT_HYPHEN = '\u00AD';
+
   private Wrap() {}
 
   /** Keeps words on one line, spaces and all, wherever a line has room for them. */
@@ -38,10 +43,13 @@ final class Wrap {
    * @param hanging what every later line starts with
    */
   static List<String> lines(String words, int width, String first, String hanging) {
-    String text = harmless(loosened(words, width - Math.max(columns(first), columns(hanging))));
+    int lead = columns(first);
+    int margin = columns(hanging);
+    boolean glued = words.indexOf(GLUE) >= 0;
+    String text = harmless(glued ? loosened(words, width - Math.max(lead, margin)) : words);
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
-    int used = columns(first);
+    int used = lead;
     boolean empty = true;
     int at = 0;
     while (at < text.length()) {
@@ -55,7 +63,7 @@ final class Wrap {
         if (!empty && used + 1 + wide > width) {
           lines.add(line.toString());
           line = new StringBuilder(hanging);
-          used = columns(hanging);
+          used = margin;
           empty = true;
         }
         if (!empty) {
@@ -69,7 +77,7 @@ final class Wrap {
       if (end < text.length() && text.charAt(end) == '\n') {
         lines.add(line.toString());
         line = new StringBuilder(hanging);
-        used = columns(hanging);
+        used = margin;
         empty = true;
       }
       at = end + 1;
@@ -77,15 +85,15 @@ final class Wrap {
     if (!empty || lines.isEmpty()) {
       lines.add(line.toString());
     }
-    for (int i = 0; i < lines.size(); i++) {
-      lines.set(i, lines.get(i).replace(GLUE, ' '));
+    for (int i = 0; glued && i < lines.size(); i++) {
+      lines.set(i, loose(lines.get(i)));
     }
     return lines;
   }
 
   /** Gives up what is kept together and wider than the room for it. */
   private static String loosened(String text, int room) {
-    if (text.indexOf(GLUE) < 0) {
+    if (columns(text) <= room) {
       return text;
     }
     StringBuilder out = new StringBuilder();
@@ -113,10 +121,16 @@ final class Wrap {
   /** The columns that a text takes on a screen. */
   static int columns(String text) {
     int columns = 0;
-    for (int at = 0; at < text.length(); ) {
-      int point = text.codePointAt(at);
-      at += Character.charCount(point);
-      columns += takesNone(point) ? 0 : 1;
+    int length = text.length();
+    for (int at = 0; at < length; at++) {
+      char c = text.charAt(at);
+      if (c < FIRST_MARK) {
+        columns += c == SOFT_HYPHEN ? 0 : 1;
+      } else {
+        int point = text.codePointAt(at);
+        at += Character.charCount(point) - 1;
+        columns += takesNone(point) ? 0 : 1;
+      }
     }
     return columns;
   }
@@ -126,9 +140,6 @@ final class Wrap {
   }
 
   private static boolean takesNone(int point) {
-    if (point < 0x300) {
-      return point == 0xAD;
-    }
     int type = Character.getType(point);
     return type == Character.NON_SPACING_MARK
         || type == Character.ENCLOSING_MARK

@@ -15,10 +15,13 @@ final class LocatorInsert {
   /** The label found, what it faces, and where the number starts. */
   record Match(LocatorLabels.Form form, LocatorKind faced, int end) {}
 
-  /** The insert label at the cursor, which stays; null if there is none. */
-  static Match at(LocatorScanner scanner) {
+  /**
+   * The insert label at the cursor, which stays; null if there is none.
+   *
+   * @param leaf the label that stands there, which may be that of the insert; null if there is none
+   */
+  static Match at(LocatorScanner scanner, LocatorLabels.Match leaf) {
     int start = scanner.at;
-    LocatorLabels.Match leaf = LocatorLabels.at(scanner, start);
     boolean named =
         leaf != null && (leaf.form().kind().isPlate() || leaf.form().kind() == LocatorKind.FIGURE);
     scanner.at = named ? leaf.end() : start;
@@ -71,7 +74,8 @@ final class LocatorInsert {
 
   /** The plural of an insert's label: "plate facing p." becomes "plates facing pp.". */
   static String pluralOf(LocatorLevel.Facing facing) {
-    Match match = at(new LocatorScanner(facing.label() + " 1"));
+    LocatorScanner label = new LocatorScanner(facing.label() + " 1");
+    Match match = at(label, LocatorLabels.at(label, 0));
     return match == null ? LocatorKind.INSERT.plural() : match.form().plural();
   }
 }

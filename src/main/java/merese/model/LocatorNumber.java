@@ -61,9 +61,9 @@ public record LocatorNumber(
     Objects.requireNonNull(side);
   }
 
-  static LocatorNumber arabic(long value, boolean counted) {
-    return new LocatorNumber("", Style.ARABIC, "", value, List.of(), "", Side.NONE, counted)
-        .written(0);
+  /** A numeral that was read, whose printed form is still to come. */
+  static LocatorNumber unprinted(Style style, String prefix, long value) {
+    return new LocatorNumber("", style, prefix, value, List.of(), "", Side.NONE, false);
   }
 
   LocatorNumber withPrinted(String text) {

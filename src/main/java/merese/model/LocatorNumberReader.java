@@ -79,7 +79,7 @@ final class LocatorNumberReader {
   private LocatorNumber numeral(LocatorKind kind, String word) {
     int begin = scanner.at;
     if (word.isEmpty()) {
-      return LocatorNumber.arabic(digits(begin), false);
+      return LocatorNumber.unprinted(Style.ARABIC, "", digits(begin));
     }
     int afterWord = word.length();
     boolean hyphen = afterWord == 1 && scanner.peek(1) == '-' && romanLength(kind, word) == 0;
@@ -89,21 +89,21 @@ final class LocatorNumberReader {
         throw notANumber(begin);
       }
       scanner.at += toDigits;
-      return LocatorNumber.arabic(digits(begin), false)
-          .withPrefix(scanner.text.substring(begin, begin + toDigits));
+      String prefix = scanner.text.substring(begin, begin + toDigits);
+      return LocatorNumber.unprinted(Style.ARABIC, prefix, digits(begin));
     }
     int roman = romanLength(kind, word);
     if (roman > 0) {
       scanner.at += roman;
       String sign = word.substring(0, roman);
       Style style = Character.isUpperCase(word.charAt(0)) ? Style.ROMAN_UPPER : Style.ROMAN_LOWER;
-      return LocatorNumber.arabic(0, false).withStyle(style, RomanNumeral.value(sign));
+      return LocatorNumber.unprinted(style, "", RomanNumeral.value(sign));
     }
     char letter = word.charAt(0);
     if (word.length() == 1 && isAscii(letter)) {
       scanner.at++;
       Style style = Character.isUpperCase(letter) ? Style.LETTER_UPPER : Style.LETTER_LOWER;
-      return LocatorNumber.arabic(0, false).withStyle(style, letterValue(letter));
+      return LocatorNumber.unprinted(style, "", letterValue(letter));
     }
     throw notANumber(begin);
   }
@@ -208,11 +208,11 @@ final class LocatorNumberReader {
     }
     int begin = scanner.at;
     String word = scanner.word();
-    String small = LocatorScanner.folded(word);
-    scanner.at += word.length();
     if (word.isEmpty()) {
       return number;
     }
+    String small = LocatorScanner.folded(word);
+    scanner.at += word.length();
     if (isOrdinal(small)) {
       return number.withSuffix(small);
     }
@@ -236,6 +236,9 @@ final class LocatorNumberReader {
   }
 
   static boolean isOrdinal(String word) {
+    if (word.isEmpty()) {
+      return false;
+    }
     String small = LocatorScanner.folded(word);
     return small.equals("bis") || small.equals("ter") || small.equals("quater");
   }

@@ -97,12 +97,12 @@ final class LocatorParser {
     if (current != null && takeExcept()) {
       return;
     }
-    LocatorInsert.Match insert = LocatorInsert.at(scanner);
+    LocatorLabels.Match label = LocatorLabels.at(scanner, begin);
+    LocatorInsert.Match insert = LocatorInsert.at(scanner, label);
     if (insert != null) {
       insert(joint, insert);
       return;
     }
-    LocatorLabels.Match label = LocatorLabels.at(scanner, begin);
     if (label != null) {
       labelled(joint, label);
       return;

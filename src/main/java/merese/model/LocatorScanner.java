@@ -77,12 +77,17 @@ final class LocatorScanner {
 
   /** Moves past the word if it stands at the cursor, whole, in any case. */
   boolean takeWord(String small) {
-    String word = word();
-    if (folded(word).equals(small)) {
-      at += word.length();
-      return true;
+    int end = at + small.length();
+    for (int i = 0; i < small.length(); i++) {
+      if (Character.toLowerCase(peek(i)) != small.charAt(i)) {
+        return false;
+      }
     }
-    return false;
+    if (end < text.length() && Character.isLetter(text.charAt(end))) {
+      return false;
+    }
+    at = end;
+    return true;
   }
 
   /** Moves past one dash, a double hyphen, or the word "to" or "through", and spaces round it. */

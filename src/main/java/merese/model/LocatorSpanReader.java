@@ -3,6 +3,7 @@ package merese.model;
 import java.util.List;
 import merese.model.LocatorLevel.Moment;
 import merese.model.LocatorNumber.Side;
+import merese.model.LocatorNumber.Style;
 import merese.model.LocatorRun.Span;
 
 /** Reads one number or range at the cursor, or a moment of a film, up to its position in words. */
@@ -141,7 +142,7 @@ final class LocatorSpanReader {
     LocatorNumber whole =
         number.withDecimals(List.of()).withSuffix("").withPrinted(printed.substring(0, point));
     LocatorNumber item =
-        LocatorNumber.arabic(number.decimals().get(0), false)
+        LocatorNumber.unprinted(Style.ARABIC, "", number.decimals().get(0))
             .withSuffix(number.suffix())
             .withPrinted(printed.substring(point + 1));
     return new Itemised(whole, ".", item);

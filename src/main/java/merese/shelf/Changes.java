@@ -45,8 +45,12 @@ record Changes(List<LibraryFile> changed, List<String> removed, List<FileStamp> 
 
   /** The files that an index is made from: all but that of records which describe no source. */
   static List<LibraryFile> indexed(LibraryFolder folder) {
-    List<LibraryFile> files = new ArrayList<>(folder.scan());
-    files.removeIf(file -> file.kind() == LibraryFile.Kind.RECEIVED);
+    List<LibraryFile> files = new ArrayList<>();
+    for (LibraryFile file : folder.scan()) {
+      if (file.kind() != LibraryFile.Kind.RECEIVED) {
+        files.add(file);
+      }
+    }
     return files;
   }
 

@@ -7,7 +7,12 @@ import java.io.IOException;
  * at one of them, as a full disk or a power cut does.
  */
 interface Steps {
-  Steps NONE = what -> {};
+  /** A class, since the first lambda of a process costs it 5 ms, and every question passes here. */
+  Steps NONE =
+      new Steps() {
+        @Override
+        public void before(String what) {}
+      };
 
   void before(String what) throws IOException;
 }

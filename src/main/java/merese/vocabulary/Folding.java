@@ -17,6 +17,9 @@ import java.util.List;
 public final class Folding {
   private static final String APOSTROPHES = "'`\u2019\u2018\u02BC\u201B\u2032\u00B4\uFF07";
 
+  /** The first character beyond, where tables have to be asked. */
+  private static final int ASCII = 0x80;
+
   private Folding() {}
 
   /** Takes the words of a text in their order. */
@@ -40,7 +43,7 @@ public final class Folding {
     for (int i = 0; i < text.length(); i = next) {
       int c = Character.codePointAt(text, i);
       next = i + Character.charCount(c);
-      if (Character.isLetterOrDigit(c)) {
+      if (isLetterOrDigit(c)) {
         if (word.length() == 0) {
           start = i;
         }
@@ -73,7 +76,7 @@ public final class Folding {
     StringBuilder word = new StringBuilder();
     for (int i = 0; i < token.length(); ) {
       int c = Character.codePointAt(token, i);
-      if (Character.isLetterOrDigit(c)) {
+      if (isLetterOrDigit(c)) {
         appendFolded(c, word);
       }
       i += Character.charCount(c);
@@ -101,7 +104,18 @@ public final class Folding {
     }
   }
 
+  /** As {@link Character#isLetterOrDigit(int)}, which asks its tables for each letter. */
+  private static boolean isLetterOrDigit(int c) {
+    if (c >= ASCII) {
+      return Character.isLetterOrDigit(c);
+    }
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
+  }
+
   private static boolean breaksWord(int c) {
+    if (c < ASCII) {
+      return APOSTROPHES.indexOf(c) < 0;
+    }
     int type = Character.getType(c);
     return APOSTROPHES.indexOf(c) < 0
         && type != Character.NON_SPACING_MARK
@@ -111,7 +125,7 @@ public final class Folding {
   }
 
   private static void appendFolded(int c, StringBuilder word) {
-    if (c < 0x80) {
+    if (c < ASCII) {
       word.append((char) (c >= 'A' && c <= 'Z' ? c + 32 : c));
       return;
     }
@@ -173,9 +187,11 @@ public final class Folding {
     }
     replace(word, "mould", "mold");
     replace(word, "colour", "color");
-    replace(word, "centred", "centered");
-    replace(word, "centring", "centering");
-    replace(word, "centre", "center");
+    if (word.indexOf("centr") >= 0) {
+      replace(word, "centred", "centered");
+      replace(word, "centring", "centering");
+      replace(word, "centre", "center");
+    }
     return word.toString();
   }
 

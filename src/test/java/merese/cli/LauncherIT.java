@@ -45,6 +45,23 @@ class LauncherIT {
       assertEquals(0, ran.code());
     }
 
+    /** What a start may not need is slow; see DEVELOPERS.md, "A quick start". */
+    @Test
+    void answersWithClassesOfTheArchiveAloneWithoutPicocliAndWithoutLambdas() throws Exception {
+      String demo = BUILT.resolve("demo").toString();
+      List<String> words = List.of("covers", "bladed ring", "--library", demo);
+      Map<String, String> telling = Map.of("MERESE_JAVA_OPTS", "-Xlog:class+load:stderr");
+      start(BUILT, folder, Map.of(), words.toArray(String[]::new)); // brings the index up to date
+      Ran ran = start(BUILT, folder, telling, words.toArray(String[]::new));
+      List<String> loaded = ran.err().lines().filter(line -> line.contains(" source: ")).toList();
+      assertTrue(loaded.size() > 300, ran.err());
+      for (String line : loaded) {
+        assertTrue(line.contains("source: shared objects file"), line);
+        assertFalse(line.contains(" picocli.CommandLine "), line);
+        assertFalse(line.contains("LambdaMetafactory"), line);
+      }
+    }
+
     @Test
     void handsTheWordsOnAsTheyAre() throws Exception {
       String demo = BUILT.resolve("demo").toString();
