@@ -36,7 +36,7 @@ public record SourceChoice(
    */
   List<NamedSource> of(Shelf shelf) {
     Set<String> counted = covering.map(question -> counted(shelf, question)).orElse(Set.of());
-    Wanted wanted = new Wanted(narrowing);
+    Wanted wanted = new Wanted(shelf, narrowing);
     List<NamedSource> chosen = new ArrayList<>();
     for (NamedSource source : candidates(shelf)) {
       boolean covers = covering.isEmpty() || counted.contains(source.source().key());

@@ -92,29 +92,33 @@ final class PackedNote {
   }
 
   /** Reads what a note says it is about, which comes first, and leaves the rest. */
-  static NoteSketch sketch(NoteHit hit, int document) {
+  static NoteSketch sketch(NoteHit hit, int document, RecurringTexts known) {
     Unpacker from = new Unpacker(hit.payload());
     Map<String, List<String>> mayMean = mayMean(from);
     int size = from.number();
     if (size == 1) {
-      return new NoteSketch(hit, document, List.of(name(from)), mayMean);
+      return new NoteSketch(hit, document, List.of(name(from, known)), mayMean);
     }
     List<Name> namings = new ArrayList<>();
     for (int left = size; left > 0; left--) {
-      namings.add(name(from));
+      namings.add(name(from, known));
     }
     return new NoteSketch(hit, document, namings, mayMean);
   }
 
-  private static Name name(Unpacker from) {
-    return new Name(from.text(), from.optionalText(), from.optionalConstant(WHYS), from.number());
+  private static Name name(Unpacker from, RecurringTexts known) {
+    return new Name(
+        from.text(known),
+        from.flag() ? Optional.of(from.text(known)) : Optional.empty(),
+        from.optionalConstant(WHYS),
+        from.number());
   }
 
   private static Note note(Unpacker from) {
     List<Naming> namings = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
-      Name name = name(from);
-      namings.add(new Naming(name.printed(), name.concept(), name.why()));
+      namings.add(new Naming(from.text(), from.optionalText(), from.optionalConstant(WHYS)));
+      from.number(); // in what places
     }
     String id = from.text();
     List<Place> places = new ArrayList<>();

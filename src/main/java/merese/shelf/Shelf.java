@@ -63,6 +63,7 @@ public final class Shelf implements Lexicon, Closeable {
   /** Those that were asked for. */
   private final Map<String, Source> some = new HashMap<>();
 
+  private final RecurringTexts recurring = new RecurringTexts();
   private final Map<String, Map<Integer, SourcedNote>> notes = new HashMap<>();
   private int notesKept;
 
@@ -363,12 +364,12 @@ public final class Shelf implements Lexicon, Closeable {
     return sketching.sketches;
   }
 
-  private static final class Sketching implements NoteTaker {
+  private final class Sketching implements NoteTaker {
     private final List<NoteSketch> sketches = new ArrayList<>();
 
     @Override
     public void take(NoteHit hit, int document) {
-      sketches.add(PackedNote.sketch(hit, document));
+      sketches.add(PackedNote.sketch(hit, document, recurring));
     }
   }
 
@@ -384,7 +385,7 @@ public final class Shelf implements Lexicon, Closeable {
   public List<NoteSketch> sketches(int[] documents) {
     List<NoteSketch> sketches = new ArrayList<>();
     for (int document : documents) {
-      sketches.add(PackedNote.sketch(index.note(document), document));
+      sketches.add(PackedNote.sketch(index.note(document), document, recurring));
     }
     return sketches;
   }

@@ -39,6 +39,13 @@ final class Unpacker {
     return next() != 0;
   }
 
+  /** A text that many others of the index are the same as. */
+  String text(RecurringTexts known) {
+    int length = length();
+    at += length;
+    return known.of(bytes, at - length, length);
+  }
+
   String text() {
     int length = length();
     at += length;
