@@ -101,7 +101,7 @@ public final class Folding {
     }
   }
 
-  private static boolean breaksWord(int c) {
+  static boolean breaksWord(int c) {
     int type = Character.getType(c);
     return APOSTROPHES.indexOf(c) < 0
         && type != Character.NON_SPACING_MARK
@@ -110,7 +110,8 @@ public final class Folding {
         && type != Character.FORMAT;
   }
 
-  private static void appendFolded(int c, StringBuilder word) {
+  /** Adds a letter or digit, without case and accents. */
+  static void appendFolded(int c, StringBuilder word) {
     if (c < 0x80) {
       word.append((char) (c >= 'A' && c <= 'Z' ? c + 32 : c));
       return;
@@ -163,7 +164,8 @@ public final class Folding {
     }
   }
 
-  private static String finish(StringBuilder word) {
+  /** Makes the folded form of a word's letters. */
+  static String finish(StringBuilder word) {
     takeOffNumber(word);
     if (isExactly(word, "ringed")) {
       return "ring";
