@@ -14,6 +14,7 @@ import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
+import merese.search.PageHits.PageHit;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -25,7 +26,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "9";
+  static final String LAYOUT = "10";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -192,6 +193,37 @@ public final class NoteIndex implements Closeable {
   public FoundHits find(
       FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
     return Finder.ask(lucene(), asked, limit, thesaurus, rank);
+  }
+
+  /**
+   * Pages of books that have all that a question in words asks for; arguments as for {@link #find}.
+   */
+  public PageHits findPages(
+      FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
+    return Finder.pages(lucene(), asked, limit, thesaurus, rank);
+  }
+
+  /** The pages on which a name of one of the concepts, or of what is narrower, stands. */
+  public List<PageHit> pagesNaming(Collection<String> concepts) {
+    List<String> terms = new ArrayList<>();
+    for (String concept : concepts) {
+      terms.add(Fields.term(Fields.PAGE_NAMES, concept));
+    }
+    List<PageHit> hits = new ArrayList<>();
+    for (StoredValue value : values(terms)) {
+      hits.add(PageFinder.hit(value));
+    }
+    return hits;
+  }
+
+  /** The pages that have all words of one of the labels somewhere, if only loosely. */
+  public List<PageHit> pagesHolding(Collection<List<String>> labels) {
+    return new PageFinder(lucene()).holding(labels);
+  }
+
+  /** The text of a page, its lines with a newline between. */
+  public String pageText(String file, int page) {
+    return new PageFinder(lucene()).text(file, page);
   }
 
   /** Words like those of the question that nothing here has. */
