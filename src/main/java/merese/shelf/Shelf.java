@@ -3,6 +3,7 @@ package merese.shelf;
 import java.io.Closeable;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -19,14 +20,17 @@ import merese.model.Work;
 import merese.search.FindQuery;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
+import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.IndexDamagedException;
 import merese.search.NearWord;
 import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
+import merese.search.PageHits.PageHit;
 import merese.store.LibraryException;
 import merese.store.LibraryFolder;
 import merese.store.LibraryJson;
+import merese.vocabulary.PageReading;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -270,6 +274,48 @@ public final class Shelf implements Lexicon, Closeable {
    */
   public Finding find(FindQuery asked, int limit) {
     return new FindingMaker(this, index).find(asked, limit);
+  }
+
+  /**
+   * The pages of books on which a name of one of the concepts, or of what is narrower, stands: in
+   * the order of files and pages.
+   */
+  public List<SourcedPage> pagesNaming(Collection<String> concepts) {
+    return pages(index.pagesNaming(concepts));
+  }
+
+  /** Pages of sources that there are; a text of an edition that is gone is of none. */
+  List<SourcedPage> pages(List<PageHit> hits) {
+    List<SourcedPage> pages = new ArrayList<>();
+    for (PageHit hit : hits) {
+      Source source = sourcesByKey().get(hit.edition());
+      if (source != null) {
+        PackedPage.Unpacked page = PackedPage.unpack(hit.payload());
+        pages.add(
+            new SourcedPage(
+                source, hit.file(), hit.page(), page.locator(), page.cited(), page.names()));
+      }
+    }
+    return pages;
+  }
+
+  /** The words of a page, as they can be looked for and read. */
+  public PageReading read(SourcedPage page) {
+    String text = index.pageText(page.file(), page.page());
+    return PageReading.of(Arrays.asList(text.split("\n", -1)));
+  }
+
+  /** The texts of pages that are attached to sources, in the order of their files. */
+  public List<AttachedText> attachedTexts() {
+    List<AttachedText> texts = new ArrayList<>();
+    for (RecordHit hit : index.recordHits(RecordTypes.PAGES)) {
+      Unpacker from = new Unpacker(hit.payload());
+      Source source = sourcesByKey().get(from.text());
+      if (source != null) {
+        texts.add(new AttachedText(source, hit.file(), from.text(), from.number(), from.number()));
+      }
+    }
+    return texts;
   }
 
   /** Words of the library like those of a question that nothing in it has. */

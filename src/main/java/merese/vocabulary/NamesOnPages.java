@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import merese.model.Homonym;
 import merese.vocabulary.PageReading.Run;
 
 /**
@@ -101,6 +102,22 @@ public final class NamesOnPages {
       i = after;
     }
     return names;
+  }
+
+  /** The folded words by which names of these concepts, and these words of the register, stand. */
+  public Set<List<String>> wordsOf(Set<String> concepts, Set<Homonym> register) {
+    Set<List<String>> words = new LinkedHashSet<>();
+    for (Lookup lookup : lookups) {
+      for (List<Sought> same : lookup.exact.values()) {
+        for (Sought sought : same) {
+          LabelEntry entry = sought.entry();
+          if (concepts.contains(entry.concept.id()) || register.contains(entry.homonym)) {
+            words.add(sought.words());
+          }
+        }
+      }
+    }
+    return words;
   }
 
   private static boolean isAtSamePlace(Standing a, Standing b) {
