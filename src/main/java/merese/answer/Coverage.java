@@ -21,6 +21,7 @@ import merese.model.SourceKind;
  * @param leftOut sources that a narrowing of the question left out
  * @param nearTerms words of the vocabulary like the one asked, where it is unknown
  * @param met words met somewhere, their source forgotten
+ * @param onPages words on the pages of books that no note has yet: in no count, and in no group
  */
 public record Coverage(
     String asked,
@@ -31,7 +32,8 @@ public record Coverage(
     List<NotChecked> notChecked,
     List<LeftOut> leftOut,
     List<String> nearTerms,
-    List<Untraced> met) {
+    List<Untraced> met,
+    List<OnPages> onPages) {
 
   /**
    * That a word is not guessed at.

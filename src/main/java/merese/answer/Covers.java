@@ -19,6 +19,7 @@ import merese.model.Naming;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
+import merese.shelf.SourcedPage;
 import merese.vocabulary.NearTerm;
 import merese.vocabulary.Thesaurus;
 
@@ -88,7 +89,15 @@ public final class Covers {
         found.isEmpty() ? List.of() : log.notChecked(silent),
         leftOut(found),
         found.isEmpty() && unassigned.isEmpty() ? nearTerms() : List.of(),
-        met());
+        met(),
+        onPages(meant, found));
+  }
+
+  private List<OnPages> onPages(Interpretation meant, List<ConceptCoverage> found) {
+    List<SourcedPage> pages = shelf.pagesNaming(meant.concepts());
+    return pages.isEmpty()
+        ? List.of()
+        : new PagesNaming(shelf, found, pages).onPages(wanted, lines);
   }
 
   private List<Section> sections(List<ConceptCoverage> found, boolean byWord) {

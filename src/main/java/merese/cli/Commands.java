@@ -46,6 +46,7 @@ final class Commands {
           new Entry(Group.KEEP, "new", NewCommand.class),
           new Entry(Group.KEEP, "note", NoteCommand.class),
           new Entry(Group.KEEP, "sitting", SittingCommand.class),
+          new Entry(Group.KEEP, "sweep", SweepCommand.class),
           new Entry(Group.KEEP, "list", ListCommand.class),
           new Entry(Group.KEEP, "looked", LookedCommand.class),
           new Entry(Group.KEEP, "undo", UndoCommand.class),

@@ -67,6 +67,7 @@ final class CoverageText {
       after(section);
     }
     met(answer.met());
+    new OnPagesText(page).print(answer.onPages(), limit);
   }
 
   private void ask(Coverage answer, Coverage.Ask ask) {

@@ -76,6 +76,30 @@ public final class PageReading {
     return printed.toString();
   }
 
+  /** The text on one line. */
+  public OneLine oneLine() {
+    StringBuilder line = new StringBuilder(text.length());
+    int[] at = new int[text.length() + 1];
+    for (int i = 0; i < text.length(); i++) {
+      at[i] = line.length();
+      char c = text.charAt(i);
+      int next = lineEnd(i);
+      if (next > i) {
+        if (BREAKS_ONLY.indexOf(c) < 0) {
+          line.append(c);
+        }
+        while (i + 1 < next) {
+          i++;
+          at[i] = line.length();
+        }
+      } else {
+        line.append(c == '\n' ? ' ' : c);
+      }
+    }
+    at[text.length()] = line.length();
+    return new OneLine(line.toString(), at);
+  }
+
   private void between(int from, int to, StringBuilder out) {
     if (lineEnd(from) == to) {
       out.append(text.charAt(from));

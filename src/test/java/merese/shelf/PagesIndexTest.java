@@ -41,9 +41,13 @@ class PagesIndexTest {
                 "A decanter with three knife-\nedged rings about the neck.",
                 "",
                 "The annulatecl rings and the ſtring rim; blown glafs.",
-                "A merese, and a razorlike\nring.",
+                "A modern merese, and a razorlike\nring.",
                 "Of collars.")
-            .pages("tressick-1954", "", "Nothing but soot and a foot.", "The bladed neck ring.")
+            .pages(
+                "tressick-1954",
+                "",
+                "Nothing but soot and a foot.",
+                "The bladed neck ring, of modem make.")
             .write(folder)
             .path();
     age();
@@ -116,9 +120,8 @@ class PagesIndexTest {
   void aConceptIsFoundOnPagesByAnyOfItsNames() {
     assertEquals(
         List.of(
-            "quenby-1926 p. 1: decanter, knife-edged rings, neck",
-            "tressick-1954 file page 2: bladed neck ring"),
-        naming("ring-bladed").stream().map(l -> l.replace("decanter, ", "decanter, ")).toList());
+            "quenby-1926 p. 1: knife-edged rings", "tressick-1954 file page 2: bladed neck ring"),
+        naming("ring-bladed"));
   }
 
   @Test
@@ -138,8 +141,8 @@ class PagesIndexTest {
 
   @Test
   void whatStandsAsTypedComesBeforeWhatIsOnlyLikeIt() {
-    assertEquals(List.of("tressick-1954 file page 1"), find("soot"));
-    assertEquals(List.of("tressick-1954 file page 1"), find("foot"));
+    assertEquals(List.of("quenby-1926 pl. I", "tressick-1954 file page 2"), find("modern"));
+    assertEquals(List.of("tressick-1954 file page 2", "quenby-1926 pl. I"), find("modem"));
   }
 
   @Test
@@ -175,7 +178,7 @@ class PagesIndexTest {
     Arrays.fill(garbage, (byte) '#');
     Files.write(pages("tressick-1954"), garbage);
     Files.setLastModifiedTime(pages("tressick-1954"), FileTime.from(LONG_AGO));
-    edit(library.relativize(file).toString(), "A merese", "A plain foot");
+    edit(library.relativize(file).toString(), "merese", "plain foot");
 
     assertEquals(List.of(library.relativize(file).toString()), report().opened());
     assertEquals(List.of(), naming("merese").stream().filter(l -> l.contains("pl. I:")).toList());
