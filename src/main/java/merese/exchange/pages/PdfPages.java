@@ -7,6 +7,8 @@ import java.io.Writer;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.io.RandomAccessRead;
 import org.apache.pdfbox.io.RandomAccessReadBufferedFile;
@@ -109,6 +111,7 @@ final class PdfPages {
           throw Collected.tooManyPages(limits);
         }
         number++;
+        requireThere(page);
         text = new Bounded(number, limits);
         if (page.hasContents()) {
           processPage(page);
@@ -118,6 +121,14 @@ final class PdfPages {
         } catch (IOException e) {
           throw new PipeException(e);
         }
+      }
+    }
+
+    /** What stands for a page that is not in the file says nothing but that it is one. */
+    private void requireThere(PDPage page) {
+      COSDictionary entries = page.getCOSObject();
+      if (entries.size() == 0 || (entries.size() == 1 && entries.containsKey(COSName.TYPE))) {
+        throw new RefusedException("it is damaged: page " + number + " is missing", MEND);
       }
     }
 

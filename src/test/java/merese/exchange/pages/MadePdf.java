@@ -1,5 +1,7 @@
 package merese.exchange.pages;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -10,11 +12,14 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.font.PDType1Font;
+import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 
 /** PDFs made for tests. */
@@ -88,16 +93,20 @@ final class MadePdf {
     return this;
   }
 
-  /** A page whose content is so many megabytes of nothing, packed. */
+  /** A page whose content is so many megabytes of letters, packed. */
   MadePdf bomb(int megabytes) throws IOException {
     PDPage page = add();
     PDStream stream = new PDStream(document);
-    byte[] spaces = new byte[1 << 20];
-    java.util.Arrays.fill(spaces, (byte) ' ');
+    page.setResources(new PDResources());
+    String name =
+        page.getResources().add(new PDType1Font(Standard14Fonts.FontName.HELVETICA)).getName();
+    byte[] letters = ("(" + "rings".repeat(200) + ") Tj\n").repeat(1000).getBytes(US_ASCII);
     try (OutputStream out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+      out.write(("BT /" + name + " 1 Tf\n").getBytes(US_ASCII));
       for (int i = 0; i < megabytes; i++) {
-        out.write(spaces);
+        out.write(letters);
       }
+      out.write("ET".getBytes(US_ASCII));
     }
     page.setContents(stream);
     return this;

@@ -65,6 +65,18 @@ class PageReaderTest {
         usual.forFile());
   }
 
+  private static Limits heap(int megabytes) {
+    Limits usual = Limits.USUAL;
+    return new Limits(
+        usual.pages(),
+        usual.characters(),
+        usual.pageCharacters(),
+        usual.fileMegabytes(),
+        megabytes,
+        usual.forPage(),
+        usual.forFile());
+  }
+
   @Nested
   class PlainText {
     @Test
@@ -240,17 +252,7 @@ class PageReaderTest {
     void aFileThatFillsMemoryIsEnded() throws IOException {
       StringBuilder deep = new StringBuilder("<div class=\"ocr_page\">");
       deep.append("<p>x".repeat(1_000_000));
-      Limits usual = Limits.USUAL;
-      Limits small =
-          new Limits(
-              usual.pages(),
-              usual.characters(),
-              usual.pageCharacters(),
-              usual.fileMegabytes(),
-              24,
-              usual.forPage(),
-              usual.forFile());
-      String refusal = refusal(file("deep", of(deep.toString())), small);
+      String refusal = refusal(file("deep", of(deep.toString())), heap(24));
       assertTrue(refusal.startsWith("reading it takes more than 24 MB of memory"), refusal);
     }
   }
@@ -327,8 +329,10 @@ class PageReaderTest {
 
     @Test
     void oneThatSwellsIsEndedAndLeavesNothingBehind() throws IOException {
-      String refusal = refusal(new MadePdf().page("rings").bomb(900).bytes());
-      assertTrue(refusal.startsWith("reading it takes more than 384 MB of memory"), refusal);
+      Path swelling = file("bad", new MadePdf().page("rings").bomb(100).bytes());
+      assertTrue(Files.size(swelling) < 1 << 20);
+      String refusal = refusal(swelling, heap(48));
+      assertTrue(refusal.startsWith("reading it takes more than 48 MB of memory"), refusal);
       try (Stream<Path> left = Files.list(dir)) {
         assertEquals(List.of("bad"), left.map(p -> p.getFileName().toString()).toList());
       }
