@@ -183,6 +183,14 @@ public final class LibraryFolder {
     return read(file, PageTextCodec.PAGES);
   }
 
+  /** What page texts from a file are called: as the file, without its ending. */
+  public static String nameOfPages(String file) {
+    int dot = file.lastIndexOf('.');
+    int longest = 8; // "Plates, vol. II of the old series" has a point, and no ending
+    boolean ending = dot > 0 && file.length() - dot <= longest && file.indexOf(' ', dot) < 0;
+    return FileNames.mended(ending ? file.substring(0, dot) : file, "pages");
+  }
+
   /** The files of an edition's page texts, unread, by their names. */
   public List<LibraryFile> pagesOf(String edition) {
     return List.copyOf(PagesFolder.files(root, edition));
