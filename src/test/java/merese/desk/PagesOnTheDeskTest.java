@@ -86,7 +86,7 @@ class PagesOnTheDeskTest {
           page.select("h3").eachText().contains("Words on the page, not yet noted"), address);
     }
     assertEquals(
-        "/note?source=quenby-1926&at=p.+42&term=bladed+ring",
+        "/note?source=quenby-1926&at=p.%2042&term=bladed%20ring",
         desk.get("/?concept=ring-bladed").page().selectFirst("a.in-words").attr("href"));
     String text = desk.get("/?concept=ring-bladed").page().text().replace('\u00A0', ' ');
     assertTrue(text.contains("“blaclecl rings” file page 3, unnumbered perhaps misread"), text);
