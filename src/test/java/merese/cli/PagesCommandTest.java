@@ -135,6 +135,38 @@ class PagesCommandTest {
   }
 
   @Test
+  void whatIsRemovedTakesItsPagesAlongAndUndoBringsThemBack() {
+    ask("pages", KEY, "scan.txt");
+    Ran removed = ask("remove", KEY, "--clear-references", "--apply");
+    assertEquals(0, removed.code(), removed.err());
+    contains(removed.out(), "the text of 6 pages, from scan.txt");
+    assertFalse(Files.exists(attached()));
+    assertEquals(0, ask("check").code());
+    ask("undo");
+    assertTrue(Files.exists(attached()));
+  }
+
+  @Test
+  void pagesFollowToTheEditionThatStaysInAMerge() throws IOException {
+    ask("pages", KEY, "scan.txt", "--map", "3 = p. 9");
+    ask("pages", "norrish-1984", "scan.txt");
+    Files.writeString(
+        attached(), Files.readString(attached()).replace("\"map\"", "\"mine\": 1,\n  \"map\""));
+    Ran merged = ask("merge", "norrish-1984", KEY, "--one-edition", "--apply");
+    String why = merged.out() + merged.err();
+    if (merged.code() != 0) { // one descends from the other: two others, then
+      contains(why, "descends");
+      merged = ask("merge", "cordwent-1955", KEY, "--one-edition", "--apply");
+      assertEquals(0, merged.code(), merged.out() + merged.err());
+      contains(ask("pages", "cordwent-1955").out(), "file page 3: p. 9");
+      Path moved = library.resolve("pages/cordwent-1955/scan.json");
+      contains(Files.readString(moved), "\"source\": \"cordwent-1955\"", "\"mine\": 1");
+    }
+    assertFalse(Files.exists(attached()));
+    assertEquals(0, ask("check").code());
+  }
+
+  @Test
   void aDryRunWritesNothing() {
     Ran ran = ask("pages", KEY, "scan.txt", "--dry-run");
     assertEquals(0, ran.code(), ran.err());
