@@ -49,7 +49,7 @@ final class PagesText {
           case AS_IT_WAS -> "Pages as they were of ";
           case REMOVED -> "Pages taken off ";
         };
-    return dryRun
+    return dryRun && outcome != Outcome.AS_IT_WAS
         ? "To be done: "
             + done.substring(0, 1).toLowerCase(java.util.Locale.ROOT)
             + done.substring(1)

@@ -182,6 +182,20 @@ public final class ChangeSet implements AutoCloseable {
     put(file, null, Saver.bytes(new Stored<>(text, file, null, PageTextCodec.PAGES), text));
   }
 
+  /** Gives page texts to another edition, with all that the user wrote into their file. */
+  public void movePages(Stored<PageText> old, String edition, String name) {
+    requireOpen();
+    Path folder = PagesFolder.of(library.path(), edition);
+    FileNames.requireUsable(folder, name);
+    Path file = folder.resolve(name + FolderScan.ENDING);
+    if (!file.equals(old.file())) {
+      put(file, null, Saver.bytes(old, old.value().withSource(edition)));
+      put(old.file(), old.bytes(), null);
+    } else {
+      save(old, old.value().withSource(edition)); // two keys may give one folder
+    }
+  }
+
   /** Other text in place of what was attached; what the user wrote beside the pages stays. */
   public void replacePages(Stored<PageText> old, PageText text) {
     requireOpen();
