@@ -181,6 +181,30 @@ public final class ConceptCoverage {
     return found;
   }
 
+  /** All notes, in whatever group, of some sources. */
+  List<Classified> ofSources(Set<String> sources) {
+    List<Classified> found = new ArrayList<>();
+    for (List<Sketched> known : byGroup.values()) {
+      for (Sketched sketched : known) {
+        if (sources.contains(sketched.sketch().source())) {
+          found.add(whole(sketched));
+        }
+      }
+    }
+    List<Sketched> more = new ArrayList<>();
+    for (List<NotesOfSource> unreadOfGroup : unread.values()) {
+      for (NotesOfSource notes : unreadOfGroup) {
+        if (sources.contains(notes.owner().edition())) {
+          addSketched(notes, more);
+        }
+      }
+    }
+    for (Sketched sketched : more) {
+      found.add(whole(sketched));
+    }
+    return found;
+  }
+
   /** What the notes of some groups are about. */
   List<Sketched> sketchedIn(Group... groups) {
     List<Sketched> found = new ArrayList<>();

@@ -23,6 +23,9 @@ import merese.model.SourceKind;
  * @param leftOut sources that a narrowing of the question left out
  * @param nearTerms words of the vocabulary like the one asked, where it is unknown
  * @param met words met somewhere, their source forgotten
+ * @param onPages words on the pages of books that no note has yet: in no count, and in no group
+ * @param allOnPages how many sources have such words, of which a large library's answer has the
+ *     first; where it has not all, those that are noted are among them
  */
 public record Coverage(
     String asked,
@@ -35,7 +38,9 @@ public record Coverage(
     int allNotChecked,
     List<LeftOut> leftOut,
     List<String> nearTerms,
-    List<Untraced> met) {
+    List<Untraced> met,
+    List<OnPages> onPages,
+    int allOnPages) {
 
   /**
    * That a word is not guessed at.

@@ -21,6 +21,7 @@ import merese.model.Mine.Untraced;
 import merese.model.Naming;
 import merese.model.PlaceTest;
 import merese.search.SourceSelection;
+import merese.shelf.PagesOfSources;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
@@ -82,6 +83,8 @@ public final class Covers {
       addPrintedWithoutMeaning(unassigned);
     }
     List<Section> sections = sections(found, byWord);
+    PagesOfSources pages = shelf.pagesNaming(meant.concepts(), wanted.selection(), question.most());
+    List<OnPages> onPages = onPages(pages, found);
     Silence silence = found.isEmpty() ? Silence.NONE : silence(meant, grouped(found, unassigned));
     return new Coverage(
         question.phrase().isPresent() ? question.phrase().get() : question.concept().get(),
@@ -94,7 +97,15 @@ public final class Covers {
         silence.allNotChecked(),
         leftOut(found),
         found.isEmpty() && unassigned.isEmpty() ? nearTerms() : List.of(),
-        met());
+        met(),
+        onPages,
+        pages.sources() > question.most() ? pages.sources() : onPages.size());
+  }
+
+  private List<OnPages> onPages(PagesOfSources pages, List<ConceptCoverage> found) {
+    return pages.pages().isEmpty()
+        ? List.of()
+        : new PagesNaming(shelf, found, pages.pages()).onPages(wanted, lines);
   }
 
   private List<Section> sections(List<ConceptCoverage> found, boolean byWord) {

@@ -43,7 +43,13 @@ public final class Find {
     HitMaker maker = new HitMaker(shelf, new Highlights(asked));
     List<Hit> hits = finding.things().stream().map(maker::hit).toList();
     return new Found(
-        question, finding.withAll(), finding.withSome(), hits, didYouMean(asked, finding));
+        question,
+        finding.withAll(),
+        finding.withSome(),
+        hits,
+        didYouMean(asked, finding),
+        new PageLines(shelf, asked).of(finding.pages()),
+        finding.allPages());
   }
 
   /** Puts right the words that nothing has, from the end, so that their places stay true. */

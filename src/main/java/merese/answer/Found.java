@@ -14,9 +14,18 @@ import merese.model.Locator;
  * @param withSome how many more have some of the words
  * @param hits the best of them: those that have everything, then the others
  * @param didYouMean the question with mistyped words put right; only where that finds more
+ * @param pages of books that have all the words, the best of them: no hits, and in none of the
+ *     counts above, for nobody has judged what they say
+ * @param allPages how many such pages there are
  */
 public record Found(
-    String asked, int withAll, int withSome, List<Hit> hits, Optional<String> didYouMean) {
+    String asked,
+    int withAll,
+    int withSome,
+    List<Hit> hits,
+    Optional<String> didYouMean,
+    List<PageLine> pages,
+    int allPages) {
 
   /** What a hit is. */
   public enum Kind {
@@ -85,7 +94,19 @@ public record Found(
   /** A stretch of a text in chars from 0; {@code end} is exclusive. */
   public record Mark(int start, int end) {}
 
+  /**
+   * A page of a book that has the words.
+   *
+   * @param locator the printed page or plate; empty where there is no number
+   * @param cited the locator, or else the place in the file
+   * @param noted whether a note of that source is there, with these words or on what they name
+   * @param passage the sentence in which they stand
+   */
+  public record PageLine(
+      SourceLine source, Optional<Locator> locator, String cited, boolean noted, Text passage) {}
+
+  /** Whether nothing was found, on pages either. */
   public boolean isEmpty() {
-    return hits.isEmpty();
+    return hits.isEmpty() && pages.isEmpty();
   }
 }

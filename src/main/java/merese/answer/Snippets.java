@@ -72,7 +72,8 @@ final class Snippets {
     return passages;
   }
 
-  private static Text sentence(Text text) {
+  /** The sentence of a text that has the most marks. */
+  static Text sentence(Text text) {
     if (text.words().length() <= SHORT) {
       return text;
     }

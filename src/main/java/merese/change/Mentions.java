@@ -4,9 +4,13 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import merese.change.Effect.Sort;
 import merese.model.Work;
 import merese.store.LibraryFile;
@@ -42,16 +46,31 @@ final class Mentions {
         }
         case OBJECT, MINE, VOCABULARY, HOMONYMS, CHARACTERS ->
             look(file.relative(), raw(file), effects);
-        case SETTINGS, RECEIVED -> {}
+        case SETTINGS, RECEIVED, PAGES -> {}
       }
     }
     for (String name : names) {
-      if (Files.exists(folder.resolve("pages").resolve(name))) {
+      if (hasMore(folder, name)) {
         effects.add(
             new Effect(Sort.LOOK_AT, "pages/" + name + " are the pages of what is no more"));
       }
     }
     return effects;
+  }
+
+  /** Whether the folder of an edition's pages has what is no page text: those go or follow. */
+  private static boolean hasMore(LibraryFolder folder, String name) {
+    Path pages = folder.resolve("pages").resolve(name);
+    if (!Files.isDirectory(pages)) {
+      return false;
+    }
+    Set<Path> texts =
+        folder.pagesOf(name).stream().map(LibraryFile::path).collect(Collectors.toSet());
+    try (Stream<Path> all = Files.list(pages)) {
+      return all.anyMatch(each -> !texts.contains(each));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static String text(Work work) {

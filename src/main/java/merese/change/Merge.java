@@ -31,12 +31,14 @@ public final class Merge {
   private final List<Effect> effects = new ArrayList<>();
   private final Stored<Work> kept;
   private final List<Stored<Work>> gone = new ArrayList<>();
+  private final EditionPages pages;
   private final List<String> goneKeys = new ArrayList<>();
   private final Map<Stored<Work>, Work> referring = new LinkedHashMap<>();
   private Work merged;
 
   private Merge(LibraryFolder folder, MergeRequest request) {
     this.folder = folder;
+    this.pages = new EditionPages(folder);
     this.directory = WorkDirectory.of(folder);
     this.keep = named(request.keep(), request.oneEdition());
     for (String other : request.others()) {
@@ -165,6 +167,7 @@ public final class Merge {
       effects.addAll(join.effects());
       goneKeys.add(goes);
     }
+    pages.follow(goneKeys, key, effects);
   }
 
   /** What a library says descends from the other cannot be the same thing. */
@@ -230,6 +233,7 @@ public final class Merge {
     change.save(kept, merged, from);
     gone.forEach(change::delete);
     referring.forEach(change::save);
+    pages.stage(change);
   }
 
   private MergePreview preview() {
@@ -257,6 +261,6 @@ public final class Merge {
         goneKeys,
         editions,
         effects,
-        1 + gone.size() + referring.size());
+        1 + gone.size() + referring.size() + pages.files());
   }
 }

@@ -19,6 +19,7 @@ import merese.model.Locator;
 import merese.model.LocatorException;
 import merese.model.Note;
 import merese.model.OwnObject;
+import merese.model.PageText;
 import merese.model.Place;
 import merese.model.ShortReference;
 import merese.model.Work;
@@ -226,6 +227,10 @@ public final class Removal {
     count(all, edition.copies().size(), "copy", "copies");
     count(all, edition.checks().size(), "check", "checks");
     count(all, edition.received().size(), "received record", "received records");
+    for (Stored<PageText> pages : new EditionPages(folder).of(edition.key())) {
+      gone.add(pages);
+      all.add(EditionPages.words(pages.value()));
+    }
     effects.add(
         new Effect(
             Sort.DROPPED,

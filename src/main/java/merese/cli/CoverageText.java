@@ -67,6 +67,7 @@ final class CoverageText {
       after(section);
     }
     met(answer.met());
+    new OnPagesText(page).print(answer.onPages(), answer.allOnPages(), limit);
   }
 
   private static Grouped meaningNotStated(Coverage answer) {

@@ -35,8 +35,12 @@ final class FindCommand extends LibraryCommand {
             + "term: quote: claim: reading: definition:\n"
             + "                  where the word must stand\n"
             + "concept:ID        notes that mean it or something narrower\n"
-            + "picture:yes       notes with a picture; is:note, is:source, is:concept, is:piece or"
-            + " is:mine\n"
+            + "picture:yes       notes with a picture; is:note, is:source, is:concept, is:piece,"
+            + " is:mine or is:page\n"
+            + "\n"
+            + "Pages of books whose text is attached come last, as words on the page, not yet"
+            + " noted: they are no hits. There a word is found over the end of a line, with the long"
+            + " s, and where letters were taken for others.\n"
             + "\n"
             + "Which sources cover a feature, by whatever name, is for merese covers to say.",
         "merese find wet hand",

@@ -8,8 +8,10 @@ import merese.answer.Coverage.SourceLine;
 import merese.answer.Found;
 import merese.answer.Found.Hit;
 import merese.answer.Found.Kind;
+import merese.answer.Found.PageLine;
 import merese.answer.Found.Passage;
 import merese.answer.Found.Role;
+import merese.answer.OnPages;
 import merese.model.Locator;
 
 /** Lays out what was found: what each hit is, where it is, and the words in their sentence. */
@@ -30,11 +32,18 @@ final class FoundText {
       return;
     }
     String asked = "“" + MarkedText.clean(found.asked().strip()) + "”";
+    if (found.hits().isEmpty()) {
+      page.text("No note, source or concept has " + asked + ".");
+      suggest(found);
+      pages(found);
+      return;
+    }
     if (found.withAll() > 0) {
       page.text(
           found.withAll() + (found.withAll() == 1 ? " hit for " : " hits for ") + asked + ".");
     } else {
-      page.text("Nothing has all of " + asked + "; " + some(found.withSome()) + " of it.");
+      String nothing = found.pages().isEmpty() ? "Nothing" : "No note, source or concept";
+      page.text(nothing + " has all of " + asked + "; " + some(found.withSome()) + " of it.");
     }
     suggest(found);
     out.println();
@@ -51,6 +60,33 @@ final class FoundText {
       hit(" ".repeat(digits - number.length()) + number + ". ", hit);
     }
     more(found);
+    pages(found);
+  }
+
+  /** Pages of books: apart from the hits, and counted by themselves. */
+  private void pages(Found found) {
+    List<PageLine> noted = new ArrayList<>();
+    List<PageLine> notNoted = new ArrayList<>();
+    found.pages().forEach(p -> (p.noted() ? noted : notNoted).add(p));
+    pages(OnPages.TITLE, notNoted);
+    pages("On the page, and noted there", noted);
+    int more = found.allPages() - found.pages().size();
+    if (more > 0) {
+      out.println();
+      page.text("And " + Page.many(more, "more page") + "; --limit N prints more.");
+    }
+  }
+
+  private void pages(String title, List<PageLine> lines) {
+    if (lines.isEmpty()) {
+      return;
+    }
+    out.println();
+    page.heading(title);
+    for (PageLine line : lines) {
+      String where = Wrap.together(line.source().reference()) + ", " + Wrap.together(line.cited());
+      marked.print("  ", "    ", where + ": “" + marked.text(line.passage()) + "”");
+    }
   }
 
   private static String some(int count) {

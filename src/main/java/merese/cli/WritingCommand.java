@@ -87,6 +87,16 @@ abstract class WritingCommand extends LibraryCommand {
         : TermChoice.chosen(shelf, printed, id.get(), options.reason().orElseGet(this::askWhy));
   }
 
+  /** What a printed term means, where nothing is said but its words. */
+  final Naming meaning(WritingShelf shelf, String printed) {
+    TermChoice choice = TermChoice.of(shelf, printed, Optional.empty());
+    if (!choice.mustChoose()) {
+      return choice.naming();
+    }
+    Optional<String> id = chosen(printed, choice, "with merese note", "leave it open");
+    return id.isEmpty() ? choice.naming() : TermChoice.chosen(shelf, printed, id.get(), askWhy());
+  }
+
   /**
    * The concept that a term is meant for, by its words or as the user chooses.
    *

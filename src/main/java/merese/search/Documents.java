@@ -11,9 +11,11 @@ import merese.search.IndexedFile.IndexedLabels;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
 import merese.search.IndexedFile.SourceTraits;
+import merese.vocabulary.PageReading;
 import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field.Store;
+import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.util.BytesRef;
 
@@ -81,6 +83,25 @@ final class Documents {
       add(document, Fields.OBJECT, note.object().get());
     }
     SearchFields.add(document, HitKind.NOTE, note.edition(), note.searchable());
+    return document;
+  }
+
+  static Document page(String file, IndexedPage page) {
+    Owner owner = new Owner(file, page.edition(), NOWHERE);
+    Document document = of(owner, page.page(), page.payload());
+    add(document, Fields.UNIQUE, Fields.page(file, page.page()));
+    addAll(document, Fields.PAGE_NAMES, page.names());
+    List<List<String>> exact = new ArrayList<>();
+    List<List<String>> loose = new ArrayList<>();
+    for (PageReading.Run run : page.reading().runs()) {
+      exact.add(run.words().stream().map(w -> Fields.bounded(w.exact())).toList());
+      loose.add(run.words().stream().map(w -> Fields.bounded(w.loose())).toList());
+    }
+    document.add(SearchFields.words(Fields.PAGE, exact));
+    document.add(SearchFields.words(Fields.PAGE_LOOSE, loose));
+    document.add(new StoredField(Fields.PAGE_TEXT, page.reading().text()));
+    add(document, Fields.FOUND, HitKind.PAGE.code());
+    add(document, Fields.EDITION, page.edition());
     return document;
   }
 

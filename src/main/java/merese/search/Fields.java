@@ -13,7 +13,7 @@ final class Fields {
   /** The file that brought the document, so that it can be taken out again. */
   static final String FILE = "file";
 
-  /** A note's edition and order. */
+  /** A note's edition and order, or a page's file and number. */
   static final String UNIQUE = "unique";
 
   /** On a note: its edition's key. */
@@ -67,6 +67,18 @@ final class Fields {
 
   /** There too: author and year, by which answers call a source. */
   static final String REFERENCE = "reference";
+
+  /** On a page: a concept whose name stands on it, or what is broader. */
+  static final String PAGE_NAMES = "pageNames";
+
+  /** The words of a page, folded, with their positions. */
+  static final String PAGE = "page";
+
+  /** The same with letters that are taken for each other made the same. */
+  static final String PAGE_LOOSE = "pageLoose";
+
+  /** The text of a page, for those who want to read it. */
+  static final String PAGE_TEXT = "pageText";
 
   /** On the document that holds all of an edition: its key. */
   static final String WHOLE_SOURCE = "wholeSource";
@@ -123,6 +135,7 @@ final class Fields {
           OWN_COPY,
           OWN_WORK,
           REFERENCE,
+          PAGE_NAMES,
           WHOLE_SOURCE);
 
   /** In chars, of which each has at most three bytes. */
@@ -134,6 +147,11 @@ final class Fields {
 
   static String unique(String edition, int order) {
     return edition + '\n' + order;
+  }
+
+  /** A page by its file; no key of an edition begins so. */
+  static String page(String file, int page) {
+    return "page\n" + file + '\n' + page;
   }
 
   static String piece(String edition, String piece) {

@@ -11,7 +11,7 @@ import merese.vocabulary.Folding;
 /** Reads the values of the fields that are no text, and refuses what can mean nothing. */
 final class FindConditions {
   private static final List<String> KINDS_OF_HIT =
-      List.of("note", "source", "concept", "piece", "mine");
+      List.of("note", "source", "concept", "piece", "mine", "page");
 
   private final FindQueryParser parser;
   private final String text;

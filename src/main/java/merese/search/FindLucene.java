@@ -57,7 +57,15 @@ final class FindLucene {
 
   /** What has everything. */
   Query strict() {
-    return bonus(must(asked.root()));
+    return butPages(bonus(must(asked.root())));
+  }
+
+  /** Pages are found apart from all else. */
+  private static Query butPages(Query query) {
+    return new BooleanQuery.Builder()
+        .add(query, Occur.MUST)
+        .add(term(Fields.FOUND, HitKind.PAGE.code()), Occur.MUST_NOT)
+        .build();
   }
 
   /** What has something of a plain list of words; empty where the question is none. */
@@ -88,7 +96,7 @@ final class FindLucene {
       return Optional.empty();
     }
     query.setMinimumNumberShouldMatch(1);
-    return Optional.of(bonus(query.build()));
+    return Optional.of(butPages(bonus(query.build())));
   }
 
   private static boolean isBare(Node node) {
@@ -115,7 +123,7 @@ final class FindLucene {
         .build();
   }
 
-  private Query must(Node node) {
+  Query must(Node node) {
     if (node instanceof Words words) {
       List<Query> all = new ArrayList<>();
       words.folded().forEach(w -> all.add(word(words.field(), w)));
@@ -221,7 +229,7 @@ final class FindLucene {
         begun.stream().<Query>map(b -> new PrefixQuery(new Term(field, b))).toList(), Occur.SHOULD);
   }
 
-  private Query condition(Condition condition) {
+  Query condition(Condition condition) {
     String value = condition.value();
     return switch (condition.field()) {
       case YEAR -> {

@@ -35,11 +35,9 @@ final class Finder {
   private static final float SAME = 1e-3f;
 
   private final LiveSearcher searcher;
-  private final Thesaurus thesaurus;
 
-  private Finder(IndexReader reader, Thesaurus thesaurus) {
+  Finder(IndexReader reader) {
     this.searcher = new LiveSearcher(reader);
-    this.thesaurus = thesaurus;
   }
 
   /** As {@link NoteIndex#find}; here, so that other questions do not load what this one needs. */
@@ -50,12 +48,29 @@ final class Finder {
       Thesaurus thesaurus,
       ToIntFunction<String> rank) {
     try {
-      return new Finder(lucene.reader(), thesaurus).find(asked, limit, rank);
+      return new Finder(lucene.reader()).find(asked, limit, thesaurus, rank);
     } catch (FindQueryException e) {
       throw e;
     } catch (IOException | RuntimeException e) {
       throw new IndexDamagedException("the index cannot be read", e);
     }
+  }
+
+  /** As {@link NoteIndex#findPages}. */
+  static PageHits pages(
+      LuceneCommit lucene,
+      FindQuery asked,
+      int limit,
+      Thesaurus thesaurus,
+      ToIntFunction<String> rank) {
+    if (!PageQuery.looksForWords(asked)) {
+      return new PageHits(List.of(), 0);
+    }
+    Finder finder = new Finder(lucene.reader());
+    FindConcepts concepts = new FindConcepts(asked.text(), thesaurus);
+    FindLucene sources = new FindLucene(asked, concepts, finder::editions);
+    PageQuery made = new PageQuery(sources, concepts);
+    return new PageFinder(lucene).find(made, asked, finder, limit, rank);
   }
 
   /** As {@link NoteIndex#near}. */
@@ -70,7 +85,8 @@ final class Finder {
   /**
    * @param rank the place of an edition among hits that are otherwise equal
    */
-  private FoundHits find(FindQuery asked, int limit, ToIntFunction<String> rank)
+  private FoundHits find(
+      FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank)
       throws IOException {
     FindLucene queries =
         new FindLucene(asked, new FindConcepts(asked.text(), thesaurus), this::editions);
@@ -89,9 +105,9 @@ final class Finder {
     return new FoundHits(hits, strict.size(), some);
   }
 
-  private record Scored(int id, int score) {}
+  record Scored(int id, int score) {}
 
-  private List<Scored> scored(Query query) throws IOException {
+  List<Scored> scored(Query query) throws IOException {
     List<Scored> found = new ArrayList<>();
     Weight weight = searcher.createWeight(searcher.rewrite(query), ScoreMode.COMPLETE, 1);
     for (LeafReaderContext leaf : searcher.getLeafContexts()) {
@@ -145,7 +161,7 @@ final class Finder {
             .thenComparing(Ranked::value);
   }
 
-  private StoredValue value(int id) throws IOException {
+  StoredValue value(int id) throws IOException {
     List<LeafReaderContext> leaves = searcher.getLeafContexts();
     LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(id, leaves));
     BinaryDocValues stored = leaf.reader().getBinaryDocValues(Fields.STORED);

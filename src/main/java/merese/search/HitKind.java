@@ -10,7 +10,9 @@ public enum HitKind {
   /** One of the user's own pieces. */
   PIECE,
   /** A coinage, a preference, an experience or an untraced word of the user's. */
-  MINE;
+  MINE,
+  /** A page of a book, whose words are no note. */
+  PAGE;
 
   String code() {
     return name().toLowerCase(Locale.ROOT);

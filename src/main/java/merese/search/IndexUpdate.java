@@ -137,6 +137,17 @@ public final class IndexUpdate implements Closeable {
     writing(() -> writer.updateDocument(unique, Documents.note(file, note)));
   }
 
+  /** Adds a page to what a file brings. */
+  public void add(String file, IndexedPage page) {
+    writing(() -> writer.addDocument(Documents.page(file, page)));
+  }
+
+  /** Puts a page in the place of the one with the same file and number. */
+  public void replace(String file, IndexedPage page) {
+    Term unique = new Term(Fields.UNIQUE, Fields.bounded(Fields.page(file, page.page())));
+    writing(() -> writer.updateDocument(unique, Documents.page(file, page)));
+  }
+
   /** Puts a file's stamp in the place of the one it has; what it brought stays. */
   public void replace(FileStamp stamp) {
     Query old =

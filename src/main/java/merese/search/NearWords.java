@@ -46,7 +46,8 @@ final class NearWords {
       throws IOException {
     String in = field.isPresent() ? field.get().indexField() : Fields.ALL;
     for (String word : words) {
-      if (searcher.live(new Term(in, word)) == 0) {
+      if (searcher.live(new Term(in, word)) == 0
+          && (field.isPresent() || searcher.live(new Term(Fields.PAGE, word)) == 0)) {
         nearest(searcher, in, word).ifPresent(n -> near.add(new NearWord(start, end, word, n)));
       }
     }

@@ -20,6 +20,7 @@ import merese.search.Hits.NoteTaker;
 import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.Hits.SourceTaker;
+import merese.search.PageHits.PageHit;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -317,6 +318,59 @@ public final class NoteIndex implements Closeable {
   public FoundHits find(
       FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
     return Finder.ask(lucene(), asked, limit, thesaurus, rank);
+  }
+
+  /**
+   * Pages of books that have all that a question in words asks for; arguments as for {@link #find}.
+   */
+  public PageHits findPages(
+      FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
+    return Finder.pages(lucene(), asked, limit, thesaurus, rank);
+  }
+
+  /** The pages on which a name of one of the concepts, or of what is narrower, stands. */
+  public List<PageHit> pagesNaming(Collection<String> concepts) {
+    List<PageHit> hits = new ArrayList<>();
+    for (StoredValue value : values(namesOnPages(concepts))) {
+      hits.add(PageFinder.hit(value));
+    }
+    return hits;
+  }
+
+  /** The same by their source, unread; what is said of notes is said of pages here. */
+  public Collection<NotesOfSource> gatherPagesNaming(Collection<String> concepts) {
+    try {
+      return postings.gather(namesOnPages(concepts), List.of(), new BitSet());
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  private static List<String> namesOnPages(Collection<String> concepts) {
+    List<String> terms = new ArrayList<>();
+    for (String concept : concepts) {
+      terms.add(Fields.term(Fields.PAGE_NAMES, concept));
+    }
+    return terms;
+  }
+
+  /** A page by its number in this commit. */
+  public PageHit page(int document) {
+    try {
+      return PageFinder.hit(postings.value(document));
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** The pages that have all words of one of the labels somewhere, if only loosely. */
+  public List<PageHit> pagesHolding(Collection<List<String>> labels) {
+    return new PageFinder(lucene()).holding(labels);
+  }
+
+  /** The text of a page, its lines with a newline between. */
+  public String pageText(String file, int page) {
+    return new PageFinder(lucene()).text(file, page);
   }
 
   /** Words like those of the question that nothing here has. */

@@ -11,10 +11,15 @@ import merese.model.OwnObject;
  * @param things the best of them
  * @param withAll how many have everything that was asked for
  * @param withSome how many more have some of the words
+ * @param pages of books that have everything: words on a page are no note, and counted in none of
+ *     the above
+ * @param allPages how many such pages there are
  */
-public record Finding(List<Thing> things, int withAll, int withSome) {
+public record Finding(
+    List<Thing> things, int withAll, int withSome, List<SourcedPage> pages, int allPages) {
   public Finding {
     things = List.copyOf(things);
+    pages = List.copyOf(pages);
   }
 
   /** One thing that was found. */

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import merese.search.FindQuery;
 import merese.search.FoundHits;
 import merese.search.FoundHits.FoundHit;
 import merese.search.Hits.NoteHit;
 import merese.search.NoteIndex;
+import merese.search.PageHits;
 
 /** Asks the index questions in words and unpacks what it finds. */
 final class FindingMaker {
@@ -26,12 +28,13 @@ final class FindingMaker {
     byYear.sort(Source.BY_YEAR);
     Map<String, Integer> rank = new HashMap<>();
     byYear.forEach(s -> rank.put(s.key(), rank.size()));
-    FoundHits found =
-        index.find(
-            asked, limit, shelf.thesaurus(), edition -> rank.getOrDefault(edition, rank.size()));
+    ToIntFunction<String> ranks = edition -> rank.getOrDefault(edition, rank.size());
+    FoundHits found = index.find(asked, limit, shelf.thesaurus(), ranks);
     List<Finding.Thing> things = new ArrayList<>();
     found.hits().forEach(hit -> things.add(thing(hit)));
-    return new Finding(things, found.withAll(), found.withSome());
+    PageHits pages = index.findPages(asked, limit, shelf.thesaurus(), ranks);
+    return new Finding(
+        things, found.withAll(), found.withSome(), shelf.pages(pages.best()), pages.all());
   }
 
   private Finding.Thing thing(FoundHit hit) {
@@ -45,6 +48,7 @@ final class FindingMaker {
         yield new Finding.OfConcept(shelf.thesaurus().concept(id).orElseThrow(), hit.all());
       }
       case PIECE -> new Finding.OfPiece(PackedMine.unpackObject(payload), hit.all());
+      case PAGE -> throw new IllegalStateException("pages are found apart");
       case MINE -> new Finding.OfMine(PackedMine.unpack(payload), hit.all());
     };
   }

@@ -54,7 +54,7 @@ final class IndexKeeper {
   private final Path place;
   private final Watcher watcher;
   private final Clock clock;
-  private UpToDate report = new UpToDate(Optional.empty(), List.of(), List.of(), 0);
+  private UpToDate report = new UpToDate(Optional.empty(), List.of(), List.of(), 0, 0);
 
   IndexKeeper(LibraryFolder folder, Watcher watcher, Clock clock) {
     this.folder = folder;
@@ -224,7 +224,7 @@ final class IndexKeeper {
       update.commit();
     }
     watcher.end();
-    report = new UpToDate(Optional.of(why), reading.opened(), List.of(), 0);
+    report = new UpToDate(Optional.of(why), reading.opened(), List.of(), 0, 0);
     return NoteIndex.open(place);
   }
 
@@ -245,12 +245,15 @@ final class IndexKeeper {
     }
     Changes changes = withDependent(index, found, known, old, now);
     int again = 0;
+    int pages = 0;
     try (IndexUpdate update = IndexUpdate.of(place)) {
       changes.removed().forEach(update::remove);
       vocabulary.files().forEach(update::replace);
       if (changes.touchVocabulary()) {
         again = notesAgain(index, old, now, changes, update);
         ownAgain(index, now, changes, update);
+        Set<String> changed = changedConcepts(old, now);
+        pages = new PagesForIndex(now).again(index, old, changed, changes, update);
       }
       OtherFiles others = new OtherFiles(folder, reading, vocabulary).beside(index, changes);
       if (!others.index(changes.changed(), update, watcher)) {
@@ -259,7 +262,7 @@ final class IndexKeeper {
       update.commit();
     }
     watcher.end();
-    report = new UpToDate(Optional.empty(), reading.opened(), changes.removed(), again);
+    report = new UpToDate(Optional.empty(), reading.opened(), changes.removed(), again, pages);
     return Optional.empty();
   }
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import merese.model.Edition;
+import merese.model.PageText;
 import merese.model.Work;
 import merese.search.FileStamp;
 import merese.search.Hits.SourceHit;
@@ -38,6 +39,7 @@ final class OtherFiles {
   private final Thesaurus thesaurus;
   private final boolean lacking;
   private final ForIndex maker;
+  private final PagesForIndex pages;
   private final Map<String, String> works = new HashMap<>();
   private final Map<String, String> editions = new HashMap<>();
   private boolean displaced;
@@ -48,6 +50,7 @@ final class OtherFiles {
     this.thesaurus = vocabulary.thesaurus();
     this.lacking = vocabulary.lacking();
     this.maker = new ForIndex(thesaurus);
+    this.pages = new PagesForIndex(thesaurus);
   }
 
   /** Takes in which names the works have that are indexed and did not change. */
@@ -96,11 +99,24 @@ final class OtherFiles {
                     path -> folder.storedSettings(),
                     (stamp, settings) -> ForIndex.settings(stamp),
                     settings -> Set.of()));
+        case PAGES -> pages(file, update);
         case VOCABULARY, HOMONYMS, RECEIVED -> {}
       }
       watcher.at(++done);
     }
     return !displaced;
+  }
+
+  private void pages(LibraryFile file, IndexUpdate update) {
+    Read<PageText> read = reading.read(file, folder::readPages);
+    if (read.value().isEmpty()) {
+      update.replace(leftOut(read.stamp(), Effect.UNREADABLE, read.problems()));
+      return;
+    }
+    PageText text = read.value().get();
+    IndexedRecord whole = new IndexedRecord(RecordTypes.PAGES, PackedPage.pack(text));
+    update.replace(IndexedFile.of(read.stamp(), List.of(whole)));
+    pages.add(file.relative(), text, update);
   }
 
   private <T> IndexedFile plain(

@@ -21,5 +21,8 @@ final class RecordTypes {
   /** The id of a concept that a file names and none defines. */
   static final String UNDEFINED = "undefined";
 
+  /** What is known of a text of pages as a whole. */
+  static final String PAGES = "pages";
+
   private RecordTypes() {}
 }

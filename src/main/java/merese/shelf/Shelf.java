@@ -3,6 +3,7 @@ package merese.shelf;
 import java.io.Closeable;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
@@ -23,6 +24,7 @@ import merese.search.FindQuery;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.NoteTaker;
+import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.Hits.SourceTaker;
 import merese.search.IndexDamagedException;
@@ -30,10 +32,12 @@ import merese.search.NearWord;
 import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
 import merese.search.NotesOfSource;
+import merese.search.PageHits.PageHit;
 import merese.search.SourceSelection;
 import merese.store.LibraryException;
 import merese.store.LibraryFolder;
 import merese.store.LibraryJson;
+import merese.vocabulary.PageReading;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -280,12 +284,17 @@ public final class Shelf implements Lexicon, Closeable {
    * @param most how many at most
    */
   public List<Source> firstSources(SourceSelection selection, Set<String> without, int most) {
+    return firstSources(selection, without, false, most);
+  }
+
+  private List<Source> firstSources(
+      SourceSelection selection, Set<String> keys, boolean among, int most) {
     List<Source> first = new ArrayList<>();
     for (OptionalInt year : selection.years().isPresent() ? selection.years().get() : years()) {
       if (first.size() >= most) {
         break;
       }
-      Choosing choosing = new Choosing(without);
+      Choosing choosing = new Choosing(keys, among);
       index.each(selection.in(year), choosing);
       List<Source> ofYear = choosing.chosen;
       ofYear.sort(Source.BY_YEAR);
@@ -295,16 +304,21 @@ public final class Shelf implements Lexicon, Closeable {
   }
 
   private final class Choosing implements SourceTaker {
-    private final Set<String> without;
+    private final Set<String> keys;
+    private final boolean among;
     private final List<Source> chosen = new ArrayList<>();
 
-    Choosing(Set<String> without) {
-      this.without = without;
+    /**
+     * @param among whether the keys are those to choose among, or those that are left out
+     */
+    Choosing(Set<String> keys, boolean among) {
+      this.keys = keys;
+      this.among = among;
     }
 
     @Override
     public void take(SourceHit hit) {
-      if (!without.contains(hit.edition())) {
+      if (keys.contains(hit.edition()) == among) {
         chosen.add(source(hit));
       }
     }
@@ -434,6 +448,71 @@ public final class Shelf implements Lexicon, Closeable {
    */
   public Finding find(FindQuery asked, int limit) {
     return new FindingMaker(this, index).find(asked, limit);
+  }
+
+  /**
+   * The pages of books on which a name of one of the concepts, or of what is narrower, stands: in
+   * the order of files and pages.
+   */
+  public List<SourcedPage> pagesNaming(Collection<String> concepts) {
+    return pages(index.pagesNaming(concepts));
+  }
+
+  /**
+   * The same of the first sources of a selection, by year, author and key (R4).
+   *
+   * @param most how many sources at most
+   */
+  public PagesOfSources pagesNaming(
+      Collection<String> concepts, SourceSelection selection, int most) {
+    Map<String, NotesOfSource> bySource = new HashMap<>();
+    for (NotesOfSource pages : index.gatherPagesNaming(concepts)) {
+      bySource.put(pages.owner().edition(), pages);
+    }
+    if (bySource.isEmpty()) {
+      return PagesOfSources.NONE;
+    }
+    List<PageHit> hits = new ArrayList<>();
+    for (Source source : firstSources(selection, bySource.keySet(), true, most)) {
+      for (int document : bySource.get(source.key()).documents()) {
+        hits.add(index.page(document));
+      }
+    }
+    return new PagesOfSources(pages(hits), bySource.size());
+  }
+
+  /** Pages of sources that there are; a text of an edition that is gone is of none. */
+  List<SourcedPage> pages(List<PageHit> hits) {
+    List<SourcedPage> pages = new ArrayList<>();
+    for (PageHit hit : hits) {
+      Optional<Source> source = findSource(hit.edition());
+      if (source.isPresent()) {
+        PackedPage.Unpacked page = PackedPage.unpack(hit.payload());
+        pages.add(
+            new SourcedPage(
+                source.get(), hit.file(), hit.page(), page.locator(), page.cited(), page.names()));
+      }
+    }
+    return pages;
+  }
+
+  /** The words of a page, as they can be looked for and read. */
+  public PageReading read(SourcedPage page) {
+    String text = index.pageText(page.file(), page.page());
+    return PageReading.of(Arrays.asList(text.split("\n", -1)));
+  }
+
+  /** The texts of pages that are attached to sources, in the order of their files. */
+  public List<AttachedText> attachedTexts() {
+    List<AttachedText> texts = new ArrayList<>();
+    for (RecordHit hit : index.recordHits(RecordTypes.PAGES)) {
+      Unpacker from = new Unpacker(hit.payload());
+      Source source = sourcesByKey().get(from.text());
+      if (source != null) {
+        texts.add(new AttachedText(source, hit.file(), from.text(), from.number(), from.number()));
+      }
+    }
+    return texts;
   }
 
   /** Words of the library like those of a question that nothing in it has. */

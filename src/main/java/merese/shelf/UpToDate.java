@@ -11,9 +11,14 @@ import java.util.Optional;
  * @param removed files that are no longer there
  * @param notesAgain how many notes of other files were indexed again, because the labels or the
  *     ancestors of their concepts changed
+ * @param pagesAgain the same of pages, because what is named on them changed
  */
 public record UpToDate(
-    Optional<String> built, List<String> opened, List<String> removed, int notesAgain) {
+    Optional<String> built,
+    List<String> opened,
+    List<String> removed,
+    int notesAgain,
+    int pagesAgain) {
   public UpToDate {
     opened = List.copyOf(opened);
     removed = List.copyOf(removed);

@@ -112,7 +112,7 @@ public final class Folding {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9');
   }
 
-  private static boolean breaksWord(int c) {
+  static boolean breaksWord(int c) {
     if (c < ASCII) {
       return APOSTROPHES.indexOf(c) < 0;
     }
@@ -124,7 +124,8 @@ public final class Folding {
         && type != Character.FORMAT;
   }
 
-  private static void appendFolded(int c, StringBuilder word) {
+  /** Adds a letter or digit, without case and accents. */
+  static void appendFolded(int c, StringBuilder word) {
     if (c < ASCII) {
       word.append((char) (c >= 'A' && c <= 'Z' ? c + 32 : c));
       return;
@@ -177,7 +178,8 @@ public final class Folding {
     }
   }
 
-  private static String finish(StringBuilder word) {
+  /** Makes the folded form of a word's letters. */
+  static String finish(StringBuilder word) {
     takeOffNumber(word);
     if (isExactly(word, "ringed")) {
       return "ring";

@@ -151,6 +151,11 @@ public final class Thesaurus {
     return terms.possible(Folding.words(printed));
   }
 
+  /** What finds the names of this vocabulary on pages; made anew at each call. */
+  public NamesOnPages namesOnPages() {
+    return new NamesOnPages(labels());
+  }
+
   /** Up to {@code atMost} concepts with a label that resembles the phrase, best first. */
   public List<NearTerm> nearTerms(String phrase, int atMost) {
     return new NearTerms(labels(), facets.values()).near(phrase, atMost);

@@ -271,7 +271,8 @@ class MergeTest {
       Path piece = library.resolve("objects/d-17.json");
       Files.writeString(
           piece, Files.readString(piece).replace("\"title\": \"", "\"title\": \"quenby-1926b, "));
-      Files.createDirectories(library.resolve("pages/quenby-1926b"));
+      Path pages = Files.createDirectories(library.resolve("pages/quenby-1926b"));
+      Files.writeString(pages.resolve("scan.pdf"), "what is no page text");
       int notes = LibraryCheck.of(library).holdings().notes();
       MergePreview merge =
           Merge.apply(library, new MergeRequest("quenby-1926", List.of("quenby-1926b"), true));

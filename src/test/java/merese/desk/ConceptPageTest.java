@@ -40,6 +40,7 @@ class ConceptPageTest {
           "coverage/sections/groups/all",
           "coverage/allChecked",
           "coverage/allNotChecked",
+          "coverage/allOnPages",
           "coverage/sections/heading/reason",
           "preference/reason",
           "concept/status",

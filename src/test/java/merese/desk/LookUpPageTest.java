@@ -29,6 +29,7 @@ class LookUpPageTest {
           "sections/groups/all",
           "allChecked",
           "allNotChecked",
+          "allOnPages",
           "sections/heading/reason");
 
   @TempDir private static Path home;

@@ -18,6 +18,9 @@ import merese.model.Naming;
 import merese.model.Naming.Why;
 import merese.model.Note;
 import merese.model.OwnObject;
+import merese.model.PageLines;
+import merese.model.PageMap;
+import merese.model.PageText;
 import merese.model.PictureRights;
 import merese.model.Place;
 import merese.model.Place.Medium;
@@ -28,12 +31,14 @@ import merese.model.Work;
 import merese.model.WorkLink;
 import merese.shelf.Shelf;
 import merese.shelf.Watcher;
+import merese.store.ChangeSet;
 import merese.store.LibraryFolder;
 
 /** Small libraries for tests, with the starter vocabulary, written to disk as a user's are. */
 public final class SmallLibrary {
   private final List<Work> works = new ArrayList<>();
   private final List<OwnObject> objects = new ArrayList<>();
+  private final List<PageText> texts = new ArrayList<>();
   private Mine mine = Mine.NOTHING;
 
   /** A monograph of one edition with one owned copy; its key is the family name and the year. */
@@ -54,6 +59,28 @@ public final class SmallLibrary {
 
   public SmallLibrary mine(Mine mine) {
     this.mine = mine;
+    return this;
+  }
+
+  /**
+   * The text of an edition's pages.
+   *
+   * @param map which printed page each is
+   * @param pages each with its lines; one that is empty has no text
+   */
+  public SmallLibrary pages(String source, String map, String... pages) {
+    List<PageLines> all = new ArrayList<>();
+    for (String page : pages) {
+      all.add(page.isEmpty() ? PageLines.NONE : new PageLines(List.of(page.split("\n"))));
+    }
+    texts.add(
+        new PageText(
+            source,
+            source + ".txt",
+            "0".repeat(64),
+            PageText.Origin.PLAIN_TEXT,
+            PageMap.parse(map),
+            all));
     return this;
   }
 
@@ -328,6 +355,12 @@ public final class SmallLibrary {
     LibraryFolder library = LibraryFolder.create(folder, "A small library");
     works.forEach(library::add);
     objects.forEach(library::add);
+    for (PageText text : texts) {
+      try (ChangeSet change = library.change("attach")) {
+        change.add(text, "text");
+        change.commit();
+      }
+    }
     if (!mine.equals(Mine.NOTHING)) {
       library.save(library.readMine(), mine);
     }

@@ -7,6 +7,7 @@ import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.Section;
+import merese.answer.OnPages;
 import merese.model.Locator;
 
 /** Short words between the parts of an answer. */
@@ -79,6 +80,18 @@ public final class CoverageWords {
     List<String> printed = new ArrayList<>();
     places.forEach(place -> printed.add(place(place)));
     return String.join("; ", printed);
+  }
+
+  /**
+   * The pages without a number on which a name stands, and how many more there are.
+   *
+   * @param most how many pages are shown, those with a number first
+   */
+  public static String otherPages(OnPages.Name name, int most) {
+    int room = Math.max(0, most - name.at().size());
+    List<String> pages = first(name.unnumbered(), room);
+    int more = Math.max(0, name.at().size() - most) + name.unnumbered().size() - pages.size();
+    return String.join("; ", pages) + (more > 0 ? " and " + many(more, "page") + " more" : "");
   }
 
   /** As printed; no line ends between "fig." and its number. */

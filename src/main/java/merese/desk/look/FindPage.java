@@ -44,7 +44,8 @@ public final class FindPage implements Page {
       boolean all =
           answer.isEmpty()
               || limit == MOST
-              || answer.get().hits().size() >= answer.get().withAll() + answer.get().withSome();
+              || answer.get().hits().size() >= answer.get().withAll() + answer.get().withSome()
+                  && answer.get().pages().size() >= answer.get().allPages();
       int next = Math.min(MOST, 5 * limit);
       return all
           ? Optional.empty()

@@ -1,0 +1,165 @@
+package merese.answer;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import merese.answer.Classifier.Classified;
+import merese.answer.Coverage.ConceptLine;
+import merese.model.Locator;
+import merese.shelf.Shelf;
+import merese.shelf.Source;
+import merese.shelf.SourcedPage;
+import merese.vocabulary.NameOnPage;
+
+/**
+ * Finds the pages that name what was asked for and have no note of it. What stands on each page is
+ * in the index, so no text is read; a library without page texts is asked one question more.
+ */
+final class PagesNaming {
+  private final Shelf shelf;
+  private final Set<String> asked = new LinkedHashSet<>();
+  private final Set<String> wanted = new LinkedHashSet<>();
+  private final List<SourcedPage> pages;
+  private final PageNotes notes;
+
+  /**
+   * @param pages those on which a name of what was asked for stands
+   */
+  PagesNaming(Shelf shelf, List<ConceptCoverage> found, List<SourcedPage> pages) {
+    this.shelf = shelf;
+    this.pages = pages;
+    this.notes = new PageNotes(shelf.thesaurus());
+    Set<String> sources = new HashSet<>();
+    for (SourcedPage page : pages) {
+      sources.add(page.source().key());
+    }
+    for (ConceptCoverage coverage : found) {
+      asked.add(coverage.concept());
+      wanted.addAll(coverage.wanted());
+      for (Classified classified : coverage.ofSources(sources)) {
+        notes.add(classified.sourced());
+      }
+    }
+  }
+
+  /** A name on a page that is not noted. */
+  record Named(SourcedPage page, NameOnPage name, List<String> concepts) {}
+
+  /**
+   * All such names, in the order of R4 and of the pages.
+   *
+   * @param noted takes those that are noted
+   */
+  List<Named> notNoted(Wanted sources, SourceLines lines, List<Named> noted) {
+    Map<Source, List<Named>> bySource = new LinkedHashMap<>();
+    for (SourcedPage page : pages) {
+      if (page.source().mine() || !sources.includes(page.source())) {
+        continue;
+      }
+      for (NameOnPage name : page.names()) {
+        List<String> concepts = new ArrayList<>(name.concepts());
+        concepts.retainAll(wanted);
+        if (!concepts.isEmpty()) {
+          Named named = new Named(page, name, concepts);
+          if (notes.have(page, name)) {
+            noted.add(named);
+          } else {
+            List<Named> known = bySource.get(page.source());
+            if (known == null) {
+              known = new ArrayList<>();
+              bySource.put(page.source(), known);
+            }
+            known.add(named);
+          }
+        }
+      }
+    }
+    List<Named> all = new ArrayList<>();
+    for (Source source : lines.sorted(bySource.keySet())) {
+      all.addAll(bySource.get(source));
+    }
+    return all;
+  }
+
+  List<OnPages> onPages(Wanted sources, SourceLines lines) {
+    List<OnPages> answer = new ArrayList<>();
+    Map<String, Gathered> spellings = new LinkedHashMap<>();
+    Source last = null;
+    for (Named each : notNoted(sources, lines, new ArrayList<>())) {
+      Source source = each.page().source();
+      if (last != null && !source.equals(last)) {
+        answer.add(new OnPages(lines.of(last), names(spellings)));
+        spellings.clear();
+      }
+      last = source;
+      // Capitals at the head of a sentence make no other word of it.
+      String key = each.name().words().toLowerCase(Locale.ROOT);
+      Gathered gathered = spellings.get(key);
+      if (gathered == null) {
+        gathered = new Gathered(each);
+        spellings.put(key, gathered);
+      }
+      gathered.add(each.page());
+    }
+    if (last != null) {
+      answer.add(new OnPages(lines.of(last), names(spellings)));
+    }
+    return answer;
+  }
+
+  private static final class Gathered {
+    private final Named first;
+    private final Set<Locator> at = new LinkedHashSet<>();
+    private final Set<String> unnumbered = new LinkedHashSet<>();
+
+    private Gathered(Named first) {
+      this.first = first;
+    }
+
+    private void add(SourcedPage page) {
+      if (page.locator().isPresent()) {
+        at.add(page.locator().get());
+      } else {
+        unnumbered.add(page.cited());
+      }
+    }
+  }
+
+  private List<OnPages.Name> names(Map<String, Gathered> spellings) {
+    List<OnPages.Name> names = new ArrayList<>();
+    for (Gathered each : spellings.values()) {
+      names.add(
+          new OnPages.Name(
+              each.first.name().words(),
+              lines(each.first.concepts()),
+              isNarrower(each.first.concepts()),
+              each.first.name().doubtful(),
+              each.first.name().loose(),
+              List.copyOf(each.at),
+              List.copyOf(each.unnumbered)));
+    }
+    return names;
+  }
+
+  List<ConceptLine> lines(List<String> concepts) {
+    List<ConceptLine> lines = new ArrayList<>();
+    for (String concept : concepts) {
+      lines.add(new ConceptLine(concept, shelf.thesaurus().label(concept)));
+    }
+    return lines;
+  }
+
+  boolean isNarrower(List<String> concepts) {
+    for (String concept : concepts) {
+      if (asked.contains(concept)) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,91 @@
+package merese.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import merese.answer.Coverage.ConceptLine;
+import merese.answer.OnPages;
+import merese.answer.OnPages.Name;
+import merese.model.Locator;
+
+/** Lays out the words on pages that no note has yet: a source a line, with the pages. */
+final class OnPagesText {
+  private static final String INDENT = "    ";
+  private static final int WIDEST_REFERENCE = 26;
+  private static final int MOST_PAGES = 12;
+
+  private final Page page;
+
+  OnPagesText(Page page) {
+    this.page = page;
+  }
+
+  /**
+   * @param all how many sources there are
+   * @param limit how many to print
+   */
+  void print(List<OnPages> sources, int all, int limit) {
+    if (sources.isEmpty()) {
+      return;
+    }
+    page.heading(OnPages.TITLE);
+    List<OnPages> shown = sources.subList(0, Math.min(limit, sources.size()));
+    int wide = 0;
+    for (OnPages source : shown) {
+      wide = Math.max(wide, Wrap.columns(source.source().reference()));
+    }
+    for (OnPages source : shown) {
+      Page.Columns columns =
+          page.columns(INDENT, source.source().reference(), Math.min(wide, WIDEST_REFERENCE));
+      for (Name name : source.names()) {
+        columns.line(
+            "“" + MarkedText.clean(name.words()) + "”" + remarks(name) + ": " + pages(name));
+      }
+    }
+    if (shown.size() < all) {
+      page.hanging(INDENT, "and " + (all - shown.size()) + " more");
+    }
+    page.text("Counted nowhere above; merese sweep shows each in its sentence.");
+    page.blank();
+  }
+
+  /** What somebody has to know before they trust the words. */
+  private static String remarks(Name name) {
+    String narrower =
+        name.narrower()
+            ? String.join(", ", name.concepts().stream().map(ConceptLine::label).toList())
+            : "";
+    return remarks(narrower, name.mayMeanElse(), name.loose());
+  }
+
+  /**
+   * @param narrower what the words name that is narrower; "" where they name what was asked for
+   */
+  static String remarks(String narrower, boolean mayMeanElse, boolean loose) {
+    List<String> remarks = new ArrayList<>();
+    if (!narrower.isEmpty()) {
+      remarks.add(narrower);
+    }
+    if (mayMeanElse) {
+      remarks.add("may mean something else");
+    }
+    if (loose) {
+      remarks.add("perhaps misread");
+    }
+    return remarks.isEmpty() ? "" : " (" + String.join("; ", remarks) + ")";
+  }
+
+  private static String pages(Name name) {
+    List<Locator> at = name.at().subList(0, Math.min(MOST_PAGES, name.at().size()));
+    List<String> pages = new ArrayList<>();
+    for (String each : Locator.inPhysicalOrder(at)) {
+      pages.add(Wrap.together(each));
+    }
+    int left = Math.max(0, MOST_PAGES - at.size());
+    List<String> unnumbered = name.unnumbered();
+    for (String each : unnumbered.subList(0, Math.min(left, unnumbered.size()))) {
+      pages.add(Wrap.together(each));
+    }
+    int more = name.at().size() + unnumbered.size() - MOST_PAGES;
+    return String.join("; ", pages) + (more > 0 ? " and " + Page.many(more, "page") + " more" : "");
+  }
+}

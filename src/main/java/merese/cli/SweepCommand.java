@@ -1,0 +1,155 @@
+package merese.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import merese.answer.Sweep;
+import merese.answer.Swept;
+import merese.answer.Swept.Place;
+import merese.answer.json.AnswerJson;
+import merese.change.notes.NoteTaking;
+import merese.change.notes.NotedAlreadyException;
+import merese.change.notes.TypedNote;
+import merese.model.Locator;
+import merese.model.LocatorException;
+import merese.model.Naming;
+import merese.shelf.Shelf;
+import merese.shelf.SourceAddress;
+import merese.shelf.WritingShelf;
+
+/** Goes through the pages of books for a feature, and offers each place as a note. */
+final class SweepCommand extends WritingCommand {
+  private static final int USUALLY = 50;
+
+  private final Given<List<String>> words =
+      words("TERM", "What to look for: a word or words, or a concept's id.");
+
+  private final Given<Integer> limit =
+      option(Integer.class, "N", "Offer at most N; without this, " + USUALLY + ".", "--limit");
+
+  private final Given<String> by =
+      option(String.class, "NAME", "Who takes the notes; else MERESE_BY, else me.", "--by");
+
+  private final Given<Boolean> json = flag("Print the whole answer as JSON.", "--json");
+
+  SweepCommand(Context context) {
+    super(
+        context,
+        "Go through the attached pages of books for any name of a feature.\n"
+            + "At a terminal each place is offered as a note, one by one: y notes it, n goes on,"
+            + " q stops. Elsewhere the command that would note it is printed below each. Words on a"
+            + " page are no note until somebody has read them.",
+        "merese sweep \"bladed ring\"",
+        "merese sweep ring-annulated --limit 10");
+  }
+
+  @Override
+  int run() {
+    int most = limit.value().orElse(USUALLY);
+    if (most < 1) {
+      throw CommandException.wrongUse("--limit takes a number from 1 up, not " + most);
+    }
+    Swept swept;
+    try (Shelf shelf = openShelf()) {
+      swept = Sweep.answer(shelf, String.join(" ", words.required()), most);
+    }
+    if (json.isSet()) {
+      AnswerJson.print(context().out(), swept);
+      return code(swept);
+    }
+    SweptText text = new SweptText(context());
+    text.head(swept);
+    if (asking().isEmpty()) {
+      text.commands(swept);
+    } else if (!swept.places().isEmpty()) {
+      offer(swept, text, asking().get());
+    }
+    return code(swept);
+  }
+
+  private static int code(Swept swept) {
+    return swept.all() == 0 ? ExitCode.FAILED : ExitCode.DONE;
+  }
+
+  private void offer(Swept swept, SweptText text, Asking asking) {
+    int noted = 0;
+    try (WritingShelf shelf = writingShelf()) {
+      for (Place place : swept.places()) {
+        text.place(place);
+        String answer = answer(asking);
+        if (answer.equals("q")) {
+          break;
+        } else if (answer.equals("y")) {
+          noted += note(shelf, place, asking) ? 1 : 0;
+        }
+      }
+    }
+    text.tail(swept, noted);
+  }
+
+  /** Where the input ends, that is enough. */
+  private String answer(Asking asking) {
+    context().out().flush();
+    while (true) {
+      String typed;
+      try {
+        typed = asking.line("Note it [y/n/q]?").toLowerCase(Locale.ROOT);
+      } catch (CommandException e) {
+        return "q";
+      }
+      if (typed.equals("y") || typed.equals("n") || typed.equals("q")) {
+        return typed;
+      }
+    }
+  }
+
+  /** Whether it was written; it may be there already. */
+  private boolean note(WritingShelf shelf, Place place, Asking asking) {
+    String locator = place.locator().map(Locator::printed).orElseGet(() -> locator(asking));
+    String printed = place.loose() ? printed(place, asking) : place.words();
+    Naming naming = meaning(shelf, printed);
+    SourceAddress source = source(shelf, place.source().key());
+    TypedNote typed =
+        new TypedNote(
+            List.of(naming),
+            new TypedNote.Where(
+                locator,
+                TypedNote.Doing.NAMES,
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            by(by));
+    try {
+      new NotedText(context(), shelf)
+          .print(new NoteTaking(shelf, clock()).note(source, typed, false), Optional.empty());
+      return true;
+    } catch (NotedAlreadyException e) {
+      asking.say("It is noted already (" + e.note() + ").");
+      return false;
+    }
+  }
+
+  private static String locator(Asking asking) {
+    while (true) {
+      String typed = asking.line("The page has no number. Where is it, as a footnote has it?");
+      try {
+        return Locator.parse(typed).printed();
+      } catch (LocatorException e) {
+        asking.say(e.getMessage());
+      }
+    }
+  }
+
+  private static String printed(Place place, Asking asking) {
+    String typed = asking.line("What is printed there (Return for “" + place.words() + "”)?");
+    return typed.isEmpty() ? place.words() : typed;
+  }
+}

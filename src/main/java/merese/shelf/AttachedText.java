@@ -1,0 +1,11 @@
+package merese.shelf;
+
+/**
+ * A text of pages that is attached to a source.
+ *
+ * @param file the library's file that it is in, by its path below the library
+ * @param name of the file that it came from
+ * @param pages how many it has
+ * @param withoutText how many of them have no text
+ */
+public record AttachedText(Source source, String file, String name, int pages, int withoutText) {}

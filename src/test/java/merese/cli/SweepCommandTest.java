@@ -1,0 +1,198 @@
+package merese.cli;
+
+import static merese.testing.SmallLibrary.says;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import merese.model.Naming;
+import merese.model.Note;
+import merese.model.Place;
+import merese.store.LibraryFolder;
+import merese.testing.SmallLibrary;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+@DisplayName("A sweep through the pages of books")
+class SweepCommandTest {
+  @TempDir Path home;
+
+  @BeforeEach
+  void aBookWithItsPages() {
+    new SmallLibrary()
+        .book(
+            "Quenby",
+            1926,
+            "Neck and Stopper",
+            says("knife-edged rings", "ring-bladed").text("p. 41"))
+        .pages(
+            "quenby-1926",
+            "1–3 = pp. 41–43",
+            "Three knife-edged rings.",
+            "The bladed ring is felt by a wet hand.\nA \"triangular ring\" is a bladed ring too.",
+            "Of blaclecl rings, and a collar.",
+            "The bladed ring.",
+            "")
+        .write(home);
+  }
+
+  private Ran merese(String... words) {
+    return Ran.in(home, Map.of("COLUMNS", "80"), words);
+  }
+
+  private List<Note> notes() {
+    LibraryFolder library = LibraryFolder.open(home.resolve("library"));
+    return library
+        .readWork(library.resolve("works/quenby-1926.json"))
+        .value()
+        .editions()
+        .get(0)
+        .notes();
+  }
+
+  @Test
+  void printsTheCommandThatNotesEachPlace() {
+    Ran ran = merese("sweep", "bladed", "ring");
+
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals(
+        """
+        bladed ring
+        Looked at 5 pages of 1 attached text (1 without text). A name of it stands in 4
+        places that are not noted, and in 1 noted already.
+
+        Words on the page, not yet noted
+        Quenby 1926 (quenby-1926)
+          p. 42: “The «bladed ring» is felt by a wet hand. A "triangular ring" is a
+            bladed ring too.”
+            merese note quenby-1926 "p. 42" "bladed ring"
+          p. 42: “The bladed ring is felt by a wet hand. A "«triangular ring»" is a
+            bladed ring too.”
+            merese note quenby-1926 "p. 42" "triangular ring"
+          p. 43 (perhaps misread): “Of «blaclecl rings», and a collar.”
+            In the command put the term as it is printed:
+            merese note quenby-1926 "p. 43" "blaclecl rings"
+          file page 4: “The «bladed ring».”
+            In the command put the place for LOCATOR, as a footnote has it:
+            merese note quenby-1926 LOCATOR "bladed ring"
+        """,
+        ran.out());
+    assertEquals(1, notes().size(), "nothing is noted unasked");
+  }
+
+  @Test
+  void theCommandThatIsPrintedDoesNoteThePlace() {
+    assertEquals(0, merese("note", "quenby-1926", "p. 42", "bladed ring").code());
+
+    assertTrue(merese("sweep", "bladed ring").out().contains("in 3 noted already"));
+    assertFalse(merese("covers", "bladed ring").out().contains("“bladed ring”: p. 42"));
+  }
+
+  @Test
+  void offersEachPlaceToThePersonAtTheTerminal() {
+    Ran ran = Ran.typing("y\nn\ny\nbladed rings\ny\nfacing p. 43\n", home, "sweep", "bladed ring");
+
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals(
+        List.of("p. 41", "p. 42", "p. 43", "facing p. 43"),
+        notes().stream().map(n -> n.places().get(0).locator().printed()).toList());
+    Note second = notes().get(1);
+    assertEquals("bladed ring", second.namings().get(0).printed());
+    assertEquals("ring-bladed", second.namings().get(0).concept().orElseThrow());
+    assertEquals(Naming.Why.TEXT, second.namings().get(0).why().orElseThrow());
+    assertEquals(Place.Medium.TEXT, second.places().get(0).medium());
+    assertEquals("bladed rings", notes().get(2).namings().get(0).printed());
+    assertTrue(ran.out().endsWith("3 notes taken.\n"), ran.out());
+    assertFalse(ran.out().contains("merese note quenby-1926"), ran.out());
+  }
+
+  @Test
+  void stopsWhereThePersonHasEnough() {
+    Ran ran = Ran.typing("y\nq\n", home, "sweep", "bladed ring");
+
+    assertEquals(2, notes().size());
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals(
+        2, sizeAfter(Ran.typing("n\nn\n", home, "sweep", "bladed ring")), "the input ends");
+  }
+
+  private int sizeAfter(Ran ran) {
+    assertEquals(0, ran.code(), ran.err());
+    return notes().size();
+  }
+
+  @Test
+  void eachNoteCanBeTakenBack() {
+    Ran.typing("y\nq\n", home, "sweep", "bladed ring");
+    assertEquals(2, notes().size());
+
+    assertEquals(0, merese("undo").code());
+    assertEquals(1, notes().size());
+  }
+
+  @Test
+  void saysWhatWasLookedAtWhereNothingIsFound() {
+    Ran ran = merese("sweep", "ring-annulated");
+
+    assertEquals(1, ran.code());
+    assertTrue(ran.out().contains("No name of it stands"), ran.out());
+  }
+
+  @Test
+  void saysSoWhereNoTextIsAttached(@TempDir Path other) {
+    new SmallLibrary().book("Quenby", 1926, "Neck and Stopper").write(other);
+    Ran ran = Ran.in(other, Map.of("COLUMNS", "80"), "sweep", "bladed ring");
+
+    assertEquals(1, ran.code());
+    assertTrue(ran.out().contains("merese pages attaches one"), ran.out());
+  }
+
+  @Test
+  void aWordAShellWouldReadIsQuotedSoThatItIsNot() {
+    assertEquals("\"bladed ring\"", SweptText.quoted("bladed ring"));
+    assertEquals("'5$ ring'", SweptText.quoted("5$ ring"));
+    assertEquals(
+        "'a \"plain\" collar''\\'''s'".replace("''\\'''", "'\\''"),
+        SweptText.quoted("a \"plain\" collar's"));
+    assertEquals("\"ship's\"", SweptText.quoted("ship's"));
+  }
+
+  @Test
+  void printsTheAnswerAsJson() {
+    Ran ran = merese("sweep", "bladed ring", "--json", "--limit", "1");
+
+    assertEquals(0, ran.code(), ran.err());
+    assertTrue(ran.out().contains("\"words\" : \"bladed ring\""), ran.out());
+    assertTrue(ran.out().contains("\"all\" : 4"), ran.out());
+  }
+
+  @Test
+  void coversAndFindShowThemApart() {
+    String covers = merese("covers", "bladed ring").out();
+    assertTrue(
+        covers.endsWith(
+            """
+            Words on the page, not yet noted
+                Quenby 1926  “bladed ring”: p. 42; file page 4
+                             “triangular ring”: p. 42
+                             “blaclecl rings” (perhaps misread): p. 43
+            Counted nowhere above; merese sweep shows each in its sentence.
+            """),
+        covers);
+    String find = merese("find", "\"wet hand\"").out();
+    assertEquals(
+        """
+        No note, source or concept has “"wet hand"”.
+
+        Words on the page, not yet noted
+          Quenby 1926, p. 42: “The bladed ring is felt by a «wet hand». A "triangular
+            ring" is a bladed ring too.”
+        """,
+        find);
+  }
+}

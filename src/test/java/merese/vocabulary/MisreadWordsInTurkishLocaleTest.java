@@ -1,0 +1,6 @@
+package merese.vocabulary;
+
+import merese.testing.InTurkishLocale;
+
+@InTurkishLocale
+class MisreadWordsInTurkishLocaleTest extends MisreadWordsTest {}
