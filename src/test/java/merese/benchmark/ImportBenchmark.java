@@ -25,15 +25,16 @@ final class ImportBenchmark implements Benchmark {
     double preview = new Timed(words(file, library), folder).once();
     double applied = new Timed(words(file, library, "--apply"), folder).once();
     double again = new Timed(words(file, library), folder).once();
-    report.say(
-        "50,000 entries of BibTeX in a heap of 512 MB: previewed in "
-            + Math.round(preview / 1_000)
-            + " s, brought in in "
+    report.fits(
+        "50,000 entries of BibTeX: previewed; brought in; found to be there",
+        Math.round(preview / 1_000)
+            + " s; "
             + Math.round(applied / 1_000)
-            + " s, found to be there in "
+            + " s; "
             + Math.round(again / 1_000)
-            + " s (goal: it fits; met)");
-    IndexBenchmark.delete(folder);
+            + " s",
+        "fits in 512 MB");
+    LargeLibrary.delete(folder);
   }
 
   private static List<String> words(Path file, Path library, String... more) {

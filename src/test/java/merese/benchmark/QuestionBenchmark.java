@@ -27,7 +27,7 @@ final class QuestionBenchmark implements Benchmark {
 
   @Override
   public void run(Report report) throws IOException {
-    try (LargeLibrary large = LargeLibrary.of(500, 20)) {
+    try (LargeLibrary large = LargeLibrary.indexed(500, 10_000)) {
       List<String> concepts = large.concepts().subList(0, 130);
       measure(
           "Concordance of 500 sources by 130 concepts",
@@ -35,7 +35,7 @@ final class QuestionBenchmark implements Benchmark {
           report,
           s -> concordance(s, concepts));
     }
-    try (LargeLibrary large = LargeLibrary.of(2_000, 20)) {
+    try (LargeLibrary large = LargeLibrary.indexed(2_000, 40_000)) {
       List<String> concepts = large.concepts();
       List<String> last = concepts.subList(concepts.size() - 30, concepts.size());
       measure(
@@ -44,7 +44,7 @@ final class QuestionBenchmark implements Benchmark {
           report,
           s -> fewest(s, last));
     }
-    try (LargeLibrary large = LargeLibrary.of(1_000, 20)) {
+    try (LargeLibrary large = LargeLibrary.indexed(1_000, 20_000)) {
       measure(
           "Claims of all concepts over 20,000 notes",
           large,
@@ -66,15 +66,11 @@ final class QuestionBenchmark implements Benchmark {
       ours = Math.min(ours, (System.nanoTime() - before) / 1e6);
       bare = Math.min(bare, BareReading.of(large.index()));
     }
-    report.say(
-        what
-            + " ("
-            + size
-            + "): "
-            + Math.round(ours)
-            + " ms, beside "
-            + Math.round(bare)
-            + " ms to read every document once from Lucene alone");
+    report.beside(
+        what + " (" + size + "), against reading every document from Lucene alone",
+        ours,
+        bare,
+        "ms");
   }
 
   private static String concordance(Shelf shelf, List<String> concepts) {
