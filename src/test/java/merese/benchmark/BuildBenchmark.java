@@ -41,7 +41,7 @@ final class BuildBenchmark implements Benchmark {
     this.libraries = libraries;
   }
 
-  /** Takes the works of a library as they are made, and says how long it had them. */
+  /** Takes the works of a library as they are made. */
   private interface Writer {
     void take(List<Work> works) throws IOException;
 
@@ -88,7 +88,8 @@ final class BuildBenchmark implements Benchmark {
       whole[run] = InTurns.since(before);
       ours[run] = ours(large, thesaurus);
       Bare writer = new Bare(thesaurus);
-      bare[run] = milliseconds(large, writer, writer.folder);
+      bare[run] = milliseconds(large, writer);
+      LargeLibrary.delete(writer.folder);
       documents = writer.documents;
     }
     double rate = documents * 1e3 / Report.median(bare);
@@ -109,6 +110,7 @@ final class BuildBenchmark implements Benchmark {
 
   private static double ours(LargeLibrary large, Thesaurus thesaurus) throws IOException {
     Path folder = Files.createTempDirectory("merese-index");
+    double milliseconds;
     try (IndexUpdate update = IndexUpdate.fromNothing(folder)) {
       FilesForIndex files = new FilesForIndex(thesaurus);
       Writer writer =
@@ -123,13 +125,14 @@ final class BuildBenchmark implements Benchmark {
               update.commit();
             }
           };
-      return milliseconds(large, writer, folder);
+      milliseconds = milliseconds(large, writer);
     }
+    LargeLibrary.delete(folder);
+    return milliseconds;
   }
 
-  /** Gives a writer all works, and deletes what it has written. */
-  private static double milliseconds(LargeLibrary large, Writer writer, Path folder)
-      throws IOException {
+  /** Gives a writer all works, and says how long it had them. */
+  private static double milliseconds(LargeLibrary large, Writer writer) throws IOException {
     double milliseconds = 0;
     int works = large.list().works();
     for (int from = 0; from < works; from += CHUNK) {
@@ -143,9 +146,7 @@ final class BuildBenchmark implements Benchmark {
     }
     long before = System.nanoTime();
     writer.commit();
-    milliseconds += InTurns.since(before);
-    LargeLibrary.delete(folder);
-    return milliseconds;
+    return milliseconds + InTurns.since(before);
   }
 
   /** Lucene alone. */

@@ -160,7 +160,7 @@ final class Report {
   }
 
   static String number(double value) {
-    if (value >= 100) {
+    if (value >= 100 || value == Math.rint(value)) {
       return whole(Math.round(value));
     }
     int decimals = value >= 10 ? 1 : value >= 0.1 ? 2 : 4;
