@@ -97,6 +97,12 @@ class DirectionsTest {
 
   @ArchTest static final ArchRule marcStaysInExchange = only("exchange", "org.marc4j..");
 
+  @ArchTest
+  static final ArchRule thePdfReaderStaysInItsRoom =
+      only("exchange.pages", "org.apache.pdfbox..", "org.apache.fontbox..");
+
+  @ArchTest static final ArchRule theReaderOfHtmlStaysInExchange = only("exchange", "org.jsoup..");
+
   /**
    * It takes as long to load as a hello-world takes to run, so nothing on the way to an answer may
    * need it.

@@ -142,7 +142,7 @@ public record LibraryCheck(Holdings holdings, List<Problem> problems) {
         case MINE -> checking.mine(stored.as(Mine.class));
         case HOMONYMS -> checking.homonyms(homonyms(stored));
         case CHARACTERS -> checking.characters(stored.as(CharacterKey.class).value());
-        case RECEIVED, SETTINGS -> {} // the store's own check reads them
+        case RECEIVED, SETTINGS, PAGES -> {} // the store's own check reads them
       }
       watcher.at(++done);
     }

@@ -42,7 +42,7 @@ final class Mentions {
         }
         case OBJECT, MINE, VOCABULARY, HOMONYMS, CHARACTERS ->
             look(file.relative(), raw(file), effects);
-        case SETTINGS, RECEIVED -> {}
+        case SETTINGS, RECEIVED, PAGES -> {}
       }
     }
     for (String name : names) {

@@ -48,6 +48,7 @@ final class Commands {
           new Entry(Group.KEEP, "sitting", SittingCommand.class),
           new Entry(Group.KEEP, "list", ListCommand.class),
           new Entry(Group.KEEP, "looked", LookedCommand.class),
+          new Entry(Group.KEEP, "pages", PagesCommand.class),
           new Entry(Group.KEEP, "undo", UndoCommand.class),
           new Entry(Group.KEEP, "history", HistoryCommand.class),
           new Entry(Group.KEEP, "import", ImportCommand.class),

@@ -43,10 +43,11 @@ record Changes(List<LibraryFile> changed, List<String> removed, List<FileStamp> 
     return new Changes(List.copyOf(changed), List.copyOf(removed), List.copyOf(settled));
   }
 
-  /** The files that an index is made from: all but that of records which describe no source. */
+  /** The files that an index is made from: not records that describe no source, nor page texts. */
   static List<LibraryFile> indexed(LibraryFolder folder) {
     List<LibraryFile> files = new ArrayList<>(folder.scan());
-    files.removeIf(file -> file.kind() == LibraryFile.Kind.RECEIVED);
+    files.removeIf(
+        file -> file.kind() == LibraryFile.Kind.RECEIVED || file.kind() == LibraryFile.Kind.PAGES);
     return files;
   }
 

@@ -96,7 +96,7 @@ final class OtherFiles {
                     path -> folder.storedSettings(),
                     (stamp, settings) -> ForIndex.settings(stamp),
                     settings -> Set.of()));
-        case VOCABULARY, HOMONYMS, RECEIVED -> {}
+        case VOCABULARY, HOMONYMS, RECEIVED, PAGES -> {}
       }
       watcher.at(++done);
     }

@@ -11,6 +11,9 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import merese.model.OwnObject;
+import merese.model.PageLines;
+import merese.model.PageMap;
+import merese.model.PageText;
 import merese.model.Work;
 
 /**
@@ -157,6 +160,43 @@ public final class ChangeSet implements AutoCloseable {
   /** A new file for a facet. */
   public void add(VocabularyFile file) {
     add(file, FolderScan.VOCABULARY, file.facet().id(), VocabularyCodec.VOCABULARY);
+  }
+
+  /**
+   * A new file for the text of an edition's pages.
+   *
+   * @param name of the file, without its ending
+   * @throws LibraryException where the edition has one of that name
+   */
+  public void add(PageText text, String name) {
+    requireOpen();
+    Path folder = PagesFolder.of(library.path(), text.source());
+    FileNames.requireUsable(folder, name);
+    for (LibraryFile there : library.pagesOf(text.source())) {
+      if (FileNames.folded(there.name()).equals(FileNames.folded(name))) {
+        throw new LibraryException(
+            there.path(), "there are page texts of this name already", "give them another name");
+      }
+    }
+    Path file = folder.resolve(name + FolderScan.ENDING);
+    put(file, null, Saver.bytes(new Stored<>(text, file, null, PageTextCodec.PAGES), text));
+  }
+
+  /** Other text in place of what was attached; what the user wrote beside the pages stays. */
+  public void replacePages(Stored<PageText> old, PageText text) {
+    requireOpen();
+    if (!Saver.isSame(old, text)) {
+      PageText bare =
+          new PageText(
+              text.source(),
+              text.file(),
+              text.sha256(),
+              text.from(),
+              PageMap.NONE,
+              List.of(PageLines.NONE));
+      byte[] without = Saver.bytes(old, bare); // no new page is taken for an old one
+      put(old.file(), old.bytes(), Saver.bytes(Stored.of(old.file(), without, old.codec()), text));
+    }
   }
 
   private <T> void add(T value, String folder, String name, Codec<T> codec) {

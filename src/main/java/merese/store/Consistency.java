@@ -118,6 +118,7 @@ final class Consistency {
       case OBJECT -> OwnObjectCodec.OBJECT;
       case MINE -> MineCodec.MINE;
       case RECEIVED -> ReceivedCodec.KEPT;
+      case PAGES -> PageTextCodec.PAGES;
     };
   }
 }

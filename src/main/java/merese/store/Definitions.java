@@ -21,6 +21,7 @@ final class Definitions {
       case WORK -> work(top);
       case VOCABULARY -> vocabulary(top);
       case OBJECT -> object(top);
+      case PAGES -> PagesFolder.check(file, top.at(PageTextCodec.SOURCE), reading);
       default -> {}
     }
   }

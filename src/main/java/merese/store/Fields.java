@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import merese.model.Coded;
 import merese.model.Locator;
 import merese.model.Nearest;
+import merese.model.PageMap;
+import merese.model.PageMapException;
 
 /**
  * The keys of one object while it is read. What is wrong is recorded, and a stand-in given, so that
@@ -149,6 +151,17 @@ final class Fields {
       fail(get(key), key, Quote.of(text.get()) + " is not a day", "write it as in 2025-03-02");
     }
     return Optional.ofNullable(date);
+  }
+
+  /** The map of pages; one that names none where it is left out. */
+  PageMap pageMap(String key) {
+    Optional<String> text = optionalText(key);
+    try {
+      return text.isEmpty() ? PageMap.NONE : PageMap.parse(text.get());
+    } catch (PageMapException e) {
+      fail(get(key), key, e.getMessage(), "");
+      return PageMap.NONE;
+    }
   }
 
   <T> T object(String key, Codec<T> codec) {

@@ -53,6 +53,26 @@ final class FileNames {
         && "0123456789¹²³".indexOf(first.charAt(3)) >= 0;
   }
 
+  /** The name itself, or one like it that a file can have. */
+  static String mended(String name, String standIn) {
+    if (isUsable(name)) {
+      return name;
+    }
+    StringBuilder letters = new StringBuilder();
+    for (int i = 0; i < name.length(); i++) {
+      String letter = name.substring(i, i + 1);
+      letters.append(isUsable("x" + letter + "x") ? letter : "-");
+    }
+    String text = letters.toString().strip();
+    while (text.startsWith(".")) {
+      text = text.substring(1);
+    }
+    if (text.length() > 60) {
+      text = text.substring(text.length() - 60);
+    }
+    return isUsable(text) ? text : standIn + (isUsable("x-" + text) ? "-" + text : "");
+  }
+
   /** The same for all names that some system takes for one: capitals and composed accents. */
   static String folded(String name) {
     return Normalizer.normalize(name, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);

@@ -26,6 +26,7 @@ final class FolderScan {
   static final String RECEIVED = "received.json";
   static final String REJECTED = "rejected";
   static final String PICTURES = "pictures";
+  static final String PAGES = "pages";
   static final String WORKS = "works";
   static final String OBJECTS = "objects";
   static final String VOCABULARY = "vocabulary";
@@ -48,6 +49,14 @@ final class FolderScan {
     walk(root.resolve(WORKS), WORKS, LibraryFile.Kind.WORK);
     walk(root.resolve(OBJECTS), OBJECTS, LibraryFile.Kind.OBJECT);
     walk(root.resolve(VOCABULARY), VOCABULARY, LibraryFile.Kind.VOCABULARY);
+    walk(root.resolve(PAGES), PAGES, LibraryFile.Kind.PAGES);
+    Collections.sort(files);
+    return files;
+  }
+
+  /** The page texts in one folder of them, in the order of their paths. */
+  List<LibraryFile> pages(String folder) {
+    walk(root.resolve(PAGES).resolve(folder), PAGES + '/' + folder, LibraryFile.Kind.PAGES);
     Collections.sort(files);
     return files;
   }
@@ -58,6 +67,7 @@ final class FolderScan {
     walk(root.resolve(WORKS), WORKS, null);
     walk(root.resolve(OBJECTS), OBJECTS, null);
     walk(root.resolve(VOCABULARY), VOCABULARY, null);
+    walk(root.resolve(PAGES), PAGES, null);
     return folders;
   }
 

@@ -23,7 +23,9 @@ public record LibraryFile(Kind kind, Path path, String relative, long size, long
     OBJECT,
     MINE,
     /** What other programs gave and describes no source. */
-    RECEIVED
+    RECEIVED,
+    /** The text of an edition's own pages. */
+    PAGES
   }
 
   /** By the relative path. */

@@ -17,6 +17,7 @@ import merese.model.Homonym;
 import merese.model.LibrarySettings;
 import merese.model.Mine;
 import merese.model.OwnObject;
+import merese.model.PageText;
 import merese.model.ReceivedRecord;
 import merese.model.Work;
 
@@ -175,6 +176,24 @@ public final class LibraryFolder {
 
   public Stored<OwnObject> readObject(Path file) {
     return read(file, OwnObjectCodec.OBJECT);
+  }
+
+  /** The text of an edition's pages that came from one file. */
+  public Stored<PageText> readPages(Path file) {
+    return read(file, PageTextCodec.PAGES);
+  }
+
+  /** What page texts from a file are called: as the file, without its ending. */
+  public static String nameOfPages(String file) {
+    int dot = file.lastIndexOf('.');
+    int longest = 8; // "Plates, vol. II of the old series" has a point, and no ending
+    boolean ending = dot > 0 && file.length() - dot <= longest && file.indexOf(' ', dot) < 0;
+    return FileNames.mended(ending ? file.substring(0, dot) : file, "pages");
+  }
+
+  /** The files of an edition's page texts, unread, by their names. */
+  public List<LibraryFile> pagesOf(String edition) {
+    return List.copyOf(PagesFolder.files(root, edition));
   }
 
   /** The register of homonyms; an empty one where there is no file. */

@@ -46,12 +46,17 @@ final class ObjectBuilder {
 
   void texts(String key, List<String> values) {
     if (!values.isEmpty()) {
-      List<Json> items = new ArrayList<>(values.size());
-      for (String value : values) {
-        items.add(new Json.Text(value));
-      }
-      add(key, new Json.Arr(items));
+      allTexts(key, values);
     }
+  }
+
+  /** The same, but an empty list stands there. */
+  void allTexts(String key, List<String> values) {
+    List<Json> items = new ArrayList<>(values.size());
+    for (String value : values) {
+      items.add(new Json.Text(value));
+    }
+    add(key, new Json.Arr(items));
   }
 
   void number(String key, int value) {

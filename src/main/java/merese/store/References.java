@@ -32,6 +32,7 @@ final class References {
       case CHARACTERS -> kinds(top.each("kinds"));
       case OBJECT -> object(top);
       case MINE -> mine(top);
+      case PAGES -> require(Kind.EDITION, top.at(PageTextCodec.SOURCE));
       case SETTINGS, RECEIVED -> {}
     }
   }

@@ -26,7 +26,7 @@ final class Rejections {
    * @param hash of the bytes to keep
    */
   Place placeFor(String wanted, String hash) {
-    String name = usable(wanted);
+    String name = FileNames.mended(wanted, STAND_IN);
     int dot = name.lastIndexOf('.');
     String stem = dot < 1 ? name : name.substring(0, dot);
     String ending = dot < 1 ? "" : name.substring(dot);
@@ -45,27 +45,5 @@ final class Rejections {
         return new Place(file, false);
       }
     }
-  }
-
-  /** What is refused is kept, whatever the file was called that it came in. */
-  private static String usable(String name) {
-    if (FileNames.isUsable(name)) {
-      return name;
-    }
-    StringBuilder mended = new StringBuilder();
-    for (int i = 0; i < name.length(); i++) {
-      String letter = name.substring(i, i + 1);
-      mended.append(FileNames.isUsable("x" + letter + "x") ? letter : "-");
-    }
-    String text = mended.toString().strip();
-    while (text.startsWith(".")) {
-      text = text.substring(1);
-    }
-    if (text.length() > 60) {
-      text = text.substring(text.length() - 60);
-    }
-    return FileNames.isUsable(text)
-        ? text
-        : STAND_IN + (FileNames.isUsable("x-" + text) ? "-" + text : "");
   }
 }

@@ -282,7 +282,12 @@ final class References {
       return files;
     }
     for (LibraryFile file : folder.scan()) {
-      if (file.kind() != LibraryFile.Kind.RECEIVED && file.kind() != LibraryFile.Kind.SETTINGS) {
+      boolean ownWords =
+          switch (file.kind()) {
+            case RECEIVED, SETTINGS, PAGES -> false;
+            default -> true;
+          };
+      if (ownWords) {
         try {
           String text = Files.readString(file.path(), StandardCharsets.UTF_8);
           if (isMentioned(text, id)) {

@@ -56,6 +56,7 @@ class ChecksTest {
     for (String line : (given + "=== end").lines().toList()) {
       if (line.startsWith("=== ")) {
         if (file != null) {
+          Files.createDirectories(file.getParent());
           Files.writeString(file, content);
         }
         file = root.resolve(line.substring(4));

@@ -1,0 +1,183 @@
+package merese.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import merese.testing.DemoLibrary;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Against a copy of the demo: five pages of an invented book of 1904, two of them plates. */
+class PagesCommandTest {
+  private static final String KEY = "norrish-1971";
+  private static final String TEXT =
+      "THE RINGED DECANTER\f\fOF COLLARS\nThe collar is a ring\fof rings\fPLATE I\fPLATE II\f";
+
+  @TempDir private Path folder;
+  private Path library;
+
+  @BeforeEach
+  void copyTheDemo() throws IOException {
+    library = DemoLibrary.copyTo(folder).path();
+    Files.writeString(folder.resolve("scan.txt"), TEXT);
+  }
+
+  private Ran ask(String... args) {
+    return Ran.in(folder, Map.of("COLUMNS", "200"), args);
+  }
+
+  private Path attached() {
+    return library.resolve("pages").resolve(KEY).resolve("scan.json");
+  }
+
+  private static void contains(String text, String... parts) {
+    for (String part : parts) {
+      assertTrue(text.contains(part), "no \"" + part + "\" in:\n" + text);
+    }
+  }
+
+  @Test
+  void whatIsAttachedCanBeHeldAgainstTheBook() throws IOException {
+    Ran ran =
+        ask(
+            "pages",
+            "norrish 1971",
+            "scan.txt",
+            "--map",
+            "1 = p. [1]; 2 = unnumbered; plates I after 4");
+    assertEquals(0, ran.code(), ran.err());
+    contains(
+        ran.out(),
+        "“scan”: 6 pages from scan.txt (plain text), 1 without text (file page 2)",
+        "file page 1: p. [1]\n",
+        "file page 2: unnumbered\n",
+        "file pages 5–6: pl. I to pl. II\n",
+        "2 pages are not in it, and are cited as “file page …”",
+        "file page 5, pl. I: “PLATE I”",
+        "merese undo takes it back.");
+    contains(Files.readString(attached()), "\"map\": \"1 = p. [1]; 2 = unnumbered; plates I");
+    assertEquals(0, ask("check").code());
+    contains(ask("pages").out(), "(norrish-1971)\n  “scan”: 6 pages");
+    contains(ask("pages", KEY).out(), "file pages 5–6: pl. I to pl. II\n");
+  }
+
+  @Test
+  void undoTakesItOffAgain() {
+    ask("pages", KEY, "scan.txt");
+    assertTrue(Files.exists(attached()));
+    Ran undo = ask("undo");
+    assertEquals(0, undo.code(), undo.err());
+    assertFalse(Files.exists(attached()));
+  }
+
+  @Test
+  void withoutAMapItSaysHowToGiveOne() {
+    Ran ran = ask("pages", KEY, "scan.txt");
+    contains(ran.out(), "There is no page map", "merese pages norrish-1971 --map \"7 = p. [1];");
+    contains(ran.out(), "file page 1: “THE RINGED DECANTER”");
+  }
+
+  @Test
+  void aSecondTimeItTakesThePlaceOfTheFirstAndKeepsItsMap() throws IOException {
+    ask("pages", KEY, "scan.txt", "--map", "5–6 = pl. I–II");
+    Files.writeString(folder.resolve("scan.txt"), TEXT.replace("of rings", "of two rings"));
+    Ran again = ask("pages", KEY, "scan.txt");
+    contains(again.out(), "Pages attached anew, in place of", "The page map is the one");
+    contains(Files.readString(attached()), "of two rings", "\"map\": \"5–6 = pl. I–II\"");
+    contains(ask("pages", KEY, "scan.txt").out(), "Nothing was written: it is as it was.");
+    Files.writeString(folder.resolve("scan.txt"), "one\ftwo");
+    Ran shorter = ask("pages", KEY, "scan.txt");
+    assertEquals(1, shorter.code());
+    contains(shorter.err(), "\"5–6 = pl. I–II\", but the file has 2 pages");
+    contains(Files.readString(attached()), "of two rings");
+  }
+
+  @Test
+  void anotherMapCanBeGivenLater() throws IOException {
+    ask("pages", KEY, "scan.txt");
+    Ran mapped = ask("pages", KEY, "--map", "3-4 = 12-13");
+    contains(mapped.out(), "New page map", "file pages 3–4: p. 12 to p. 13");
+    contains(Files.readString(attached()), "\"map\": \"3–4 = pp. 12–13\"");
+    contains(ask("pages", KEY, "--map", "").out(), "There is no page map");
+    assertFalse(Files.readString(attached()).contains("\"map\""));
+  }
+
+  @Test
+  void aMapThatIsNoneSaysWhereAndChangesNothing() throws IOException {
+    ask("pages", KEY, "scan.txt");
+    String before = Files.readString(attached());
+    for (String map : new String[] {"3-4 = 12-15", "3 = the title", "3–9 = 12–18"}) {
+      Ran refused = ask("pages", KEY, "--map", map);
+      assertEquals(1, refused.code(), map);
+      contains(refused.err(), "; ");
+      assertFalse(refused.err().contains("a fault in merese"), refused.err());
+      assertEquals(before, Files.readString(attached()));
+    }
+  }
+
+  @Test
+  void severalTextsOfOneSourceAreToldApartByName() {
+    ask("pages", KEY, "scan.txt");
+    ask("pages", KEY, "scan.txt", "--name", "plates");
+    Ran which = ask("pages", KEY, "--remove");
+    assertEquals(1, which.code());
+    contains(which.err(), "several page texts; say which with --name: plates, scan");
+    contains(ask("pages", KEY, "--remove", "--name", "plates").out(), "Pages taken off");
+    assertTrue(Files.exists(attached()));
+    assertFalse(Files.exists(attached().resolveSibling("plates.json")));
+  }
+
+  @Test
+  void aDryRunWritesNothing() {
+    Ran ran = ask("pages", KEY, "scan.txt", "--dry-run");
+    assertEquals(0, ran.code(), ran.err());
+    contains(ran.out(), "To be done: pages attached to", "Nothing is written");
+    assertFalse(Files.exists(attached()));
+  }
+
+  @Test
+  void jsonSaysTheSame() {
+    Ran ran = ask("pages", KEY, "scan.txt", "--map", "plates after 4", "--json");
+    contains(
+        ran.out(), "\"outcome\" : \"NEW\"", "\"last\" : \"pl. 2\"", "\"from\" : \"plain text\"");
+    contains(ask("pages", "--json").out(), "\"attached\" : [ {");
+  }
+
+  @Test
+  void whatCannotBeReadIsSaidInWordsAndAttachesNothing() throws IOException {
+    Files.write(folder.resolve("bad.txt"), new byte[] {'a', 0, 'b'});
+    Files.write(folder.resolve("broken.pdf"), "%PDF-1.4 and no more".getBytes(UTF_8));
+    for (String file : new String[] {"bad.txt", "broken.pdf", "none.pdf"}) {
+      Ran refused = ask("pages", KEY, file);
+      assertEquals(1, refused.code(), file);
+      contains(refused.err(), file + ": ");
+      assertFalse(refused.err().contains("a fault in merese"), refused.err());
+    }
+    assertFalse(Files.exists(attached().getParent()));
+  }
+
+  @Test
+  void wrongUseIsAnsweredWithWhatIsMissing() {
+    assertEquals(2, ask("pages", "--remove").code());
+    assertEquals(2, ask("pages", KEY, "scan.txt", "--remove").code());
+    assertEquals(2, ask("pages", KEY, "--dry-run").code());
+    assertEquals(2, ask("pages", "no such source", "scan.txt").code());
+    assertEquals(1, ask("pages", KEY, "--map", "1 = p. 1").code());
+  }
+
+  @Test
+  void damagedPagesAreNamedBesideTheOthers() throws IOException {
+    ask("pages", KEY, "scan.txt");
+    Files.writeString(attached(), "{");
+    Ran all = ask("pages");
+    assertEquals(1, all.code());
+    contains(all.out(), "scan.json:1", "brackenford-1817");
+  }
+}
