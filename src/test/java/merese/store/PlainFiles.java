@@ -3,6 +3,7 @@ package merese.store;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import merese.model.PageText;
 import merese.model.Work;
 
 /**
@@ -18,6 +19,16 @@ public final class PlainFiles {
 
   public static byte[] of(VocabularyFile file) {
     return bytes(file, VocabularyCodec.VOCABULARY);
+  }
+
+  public static byte[] of(PageText text) {
+    return bytes(text, PageTextCodec.PAGES);
+  }
+
+  /** Where the store would put the text of an edition's pages. */
+  public static Path place(Path library, PageText text) {
+    return PagesFolder.of(library, text.source())
+        .resolve(LibraryFolder.nameOfPages(text.file()) + FolderScan.ENDING);
   }
 
   private static <T> byte[] bytes(T value, Codec<T> codec) {

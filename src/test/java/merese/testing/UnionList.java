@@ -11,16 +11,17 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import merese.model.Concept;
+import merese.model.PageText;
 import merese.model.Work;
 import merese.store.LibraryFolder;
 import merese.store.PlainFiles;
 import merese.store.VocabularyFile;
 
 /**
- * A library as a society's union list would be: of any number of invented works and notes, with the
- * starter vocabulary grown in step. The same numbers give the same bytes on any machine. Words and
- * concepts are as unevenly spread as in life: Zipf's law, by which the word of rank r is met 1/r
- * times as often as the first ("The Psycho-Biology of Language", 1935, from memory).
+ * A library as a society's union list would be: of any number of invented works, notes and pages,
+ * with the starter vocabulary grown in step. The same numbers give the same bytes on any machine.
+ * Words and concepts are as unevenly spread as in life: Zipf's law, by which the word of rank r is
+ * met 1/r times as often as the first ("The Psycho-Biology of Language", 1935, from memory).
  *
  * <p>Each work is made from its number alone, so that none need be kept.
  */
@@ -32,17 +33,25 @@ public final class UnionList {
 
   private static final int SHARED = 100;
 
+  /** The pages of one work in so many are there, of its last edition. */
+  private static final int WORKS_A_BOOK = 20;
+
+  /** What ten books following each other have of a hundred pages. */
+  private static final int[] BOOKS = {10, 2, 40, 5, 3, 8, 1, 20, 4, 7};
+
   /** As if the library had lain there: no file is so fresh that its time could not be trusted. */
   private static final FileTime WRITTEN = FileTime.from(Instant.parse("2026-01-01T00:00:00Z"));
 
   private final int works;
   private final int notes;
+  private final int pages;
   private final UnionWords words = new UnionWords();
   private final UnionThesaurus thesaurus;
 
-  private UnionList(int works, int notes) {
+  private UnionList(int works, int notes, int pages) {
     this.works = works;
     this.notes = notes;
+    this.pages = pages;
     this.thesaurus = new UnionThesaurus(words, works);
   }
 
@@ -51,7 +60,16 @@ public final class UnionList {
    * @param notes how many all of them have together
    */
   public static UnionList of(int works, int notes) {
-    return new UnionList(works, notes);
+    return of(works, notes, 0);
+  }
+
+  /**
+   * @param works how many
+   * @param notes how many all of them have together
+   * @param pages how many pages of books there are the words of
+   */
+  public static UnionList of(int works, int notes, int pages) {
+    return new UnionList(works, notes, pages);
   }
 
   public int works() {
@@ -89,15 +107,35 @@ public final class UnionList {
   }
 
   private long notesBefore(int work) {
-    return notes * sharesBefore(work) / sharesBefore(works);
+    return notes * sharesBefore(work, SHARES) / sharesBefore(works, SHARES);
   }
 
-  private static long sharesBefore(int work) {
-    long shares = (long) (work / SHARES.length) * SHARED;
-    for (int i = 0; i < work % SHARES.length; i++) {
-      shares += SHARES[i];
+  private static long sharesBefore(int number, int[] of) {
+    long shares = (long) (number / of.length) * SHARED;
+    for (int i = 0; i < number % of.length; i++) {
+      shares += of[i];
     }
     return shares;
+  }
+
+  public int pages() {
+    return pages;
+  }
+
+  /** The page texts of a work; most have none. */
+  public List<PageText> pages(Work work, int number) {
+    if (pages == 0 || number % WORKS_A_BOOK != 0) {
+      return List.of();
+    }
+    int book = number / WORKS_A_BOOK;
+    int count = (int) (pagesBefore(book + 1) - pagesBefore(book));
+    String edition = work.editions().get(work.editions().size() - 1).key();
+    return new UnionPages(words, thesaurus, random(number, 0)).of(edition, count);
+  }
+
+  private long pagesBefore(int book) {
+    int books = (works + WORKS_A_BOOK - 1) / WORKS_A_BOOK;
+    return pages * sharesBefore(book, BOOKS) / sharesBefore(books, BOOKS);
   }
 
   private String id(int number) {
@@ -126,20 +164,26 @@ public final class UnionList {
     }
     Path inWorks = library.resolve("works");
     try {
-      IntStream.range(0, works).parallel().forEach(number -> write(inWorks, work(number)));
+      IntStream.range(0, works).parallel().forEach(number -> write(library, inWorks, number));
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
     return library;
   }
 
-  private void write(Path inWorks, Work work) {
+  private void write(LibraryFolder library, Path inWorks, int number) {
+    Work work = work(number);
     try {
       Path file = PlainFiles.place(inWorks, work.id(), works);
       if (!file.getParent().equals(inWorks)) {
         Files.createDirectories(file.getParent());
       }
       write(file, PlainFiles.of(work));
+      for (PageText text : pages(work, number)) {
+        Path inPages = PlainFiles.place(library.path(), text);
+        Files.createDirectories(inPages.getParent());
+        write(inPages, PlainFiles.of(text));
+      }
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -17,6 +18,7 @@ import merese.change.LibraryCheck;
 import merese.model.Edition;
 import merese.model.Naming;
 import merese.model.Note;
+import merese.model.PageText;
 import merese.store.LibraryFolder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,7 +28,7 @@ final class UnionListTest {
 
   @Test
   void nothingIsWrongInAThousandWorks() throws IOException {
-    LibraryFolder library = UnionList.of(1_000, 5_000).write(folder);
+    LibraryFolder library = UnionList.of(1_000, 5_000, 500).write(folder);
 
     LibraryCheck check = LibraryCheck.of(library);
 
@@ -37,8 +39,8 @@ final class UnionListTest {
 
   @Test
   void theSameNumbersGiveTheSameBytes() throws IOException {
-    UnionList.of(300, 2_000).write(folder.resolve("once"));
-    UnionList.of(300, 2_000).write(folder.resolve("again"));
+    UnionList.of(300, 2_000, 200).write(folder.resolve("once"));
+    UnionList.of(300, 2_000, 200).write(folder.resolve("again"));
 
     Map<String, Integer> once = files(folder.resolve("once"));
     assertTrue(once.size() > 300, () -> once.keySet().toString());
@@ -61,6 +63,20 @@ final class UnionListTest {
       notes += list.work(number).editions().stream().mapToInt(e -> e.notes().size()).sum();
     }
     assertEquals(10, notes);
+  }
+
+  @Test
+  void noFileHasMoreThanAThousandPagesAndAllPagesAreThere() {
+    UnionList list = UnionList.of(30, 30, 2_400);
+    List<PageText> files = new ArrayList<>();
+    for (int number = 0; number < list.works(); number++) {
+      files.addAll(list.pages(list.work(number), number));
+    }
+
+    List<Integer> pages = files.stream().map(file -> file.pages().size()).toList();
+    assertEquals(2_400, pages.stream().mapToInt(Integer::intValue).sum());
+    assertEquals(List.of(1_000, 1_000, 400), pages);
+    assertEquals("p. 1993", files.get(1).map().at(993).orElseThrow().printed());
   }
 
   @Test
