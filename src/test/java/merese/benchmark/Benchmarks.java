@@ -1,5 +1,6 @@
 package merese.benchmark;
 
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -43,6 +44,6 @@ final class Benchmarks {
         }
       }
     }
-    report.finish();
+    report.finish(Path.of("target/benchmark.md"));
   }
 }

@@ -1,6 +1,9 @@
 package merese.benchmark;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -102,10 +105,15 @@ final class Report {
     curves.computeIfAbsent(operation, o -> new TreeMap<>()).put(works, words(measured, unit));
   }
 
-  /** Prints the tables. */
-  void finish() {
+  /** Prints the tables, and writes them into a file too. */
+  void finish(Path file) throws IOException {
+    String tables = text(rows) + "\n" + text(costs());
     out.println();
-    print(rows);
+    out.print(tables);
+    Files.writeString(file, tables);
+  }
+
+  private List<List<String>> costs() {
     TreeMap<Integer, String> sizes = new TreeMap<>();
     curves.values().forEach(sizes::putAll);
     List<List<String>> costs = new ArrayList<>();
@@ -117,12 +125,12 @@ final class Report {
           sizes.keySet().forEach(works -> row.add(bySize.getOrDefault(works, NOTHING)));
           costs.add(row);
         });
-    out.println();
-    print(costs);
+    return costs;
   }
 
   /** As Markdown, with columns that line up. */
-  private void print(List<List<String>> table) {
+  private static String text(List<List<String>> table) {
+    StringBuilder text = new StringBuilder();
     int columns = table.get(0).size();
     int[] widths = new int[columns];
     for (List<String> row : table) {
@@ -131,20 +139,21 @@ final class Report {
       }
     }
     for (int line = 0; line < table.size(); line++) {
-      StringBuilder text = new StringBuilder("|");
+      text.append('|');
       for (int i = 0; i < columns; i++) {
         String cell = table.get(line).get(i);
         text.append(' ').append(cell).append(" ".repeat(widths[i] - cell.length())).append(" |");
       }
-      out.println(text);
+      text.append('\n');
       if (line == 0) {
-        StringBuilder rule = new StringBuilder("|");
+        text.append('|');
         for (int width : widths) {
-          rule.append(' ').append("-".repeat(width)).append(" |");
+          text.append(' ').append("-".repeat(width)).append(" |");
         }
-        out.println(rule);
+        text.append('\n');
       }
     }
+    return text.toString();
   }
 
   private static String met(boolean met) {
