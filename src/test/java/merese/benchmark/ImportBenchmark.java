@@ -22,9 +22,9 @@ final class ImportBenchmark implements Benchmark {
     }
     Path library = folder.resolve("library");
     LibraryFolder.create(library, "Of a bibliography");
-    double preview = new Timed(words(file, library), folder).once();
-    double applied = new Timed(words(file, library, "--apply"), folder).once();
-    double again = new Timed(words(file, library), folder).once();
+    double preview = merese(file, library).once();
+    double applied = merese(file, library, "--apply").once();
+    double again = merese(file, library).once();
     report.fits(
         "50,000 entries of BibTeX: previewed; brought in; found to be there",
         Math.round(preview / 1_000)
@@ -37,13 +37,10 @@ final class ImportBenchmark implements Benchmark {
     LargeLibrary.delete(folder);
   }
 
-  private static List<String> words(Path file, Path library, String... more) {
-    List<String> words = new ArrayList<>();
-    words.add(System.getProperty("java.home") + "/bin/java");
-    words.addAll(List.of("-Xmx512m", "-cp", System.getProperty("java.class.path")));
-    words.addAll(List.of("merese.cli.Main", "import", file.toString()));
+  private static Timed merese(Path file, Path library, String... more) {
+    List<String> words = new ArrayList<>(List.of("import", file.toString()));
     words.addAll(List.of(more));
     words.addAll(List.of("--library", library.toString()));
-    return words;
+    return Timed.meresesHeap("512m", library, words.toArray(String[]::new));
   }
 }

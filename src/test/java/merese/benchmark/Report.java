@@ -107,7 +107,7 @@ final class Report {
 
   /** Prints the tables, and writes them into a file too. */
   void finish(Path file) throws IOException {
-    String tables = text(rows) + "\n" + text(costs());
+    String tables = text(rows) + (curves.isEmpty() ? "" : "\n" + text(costs()));
     out.println();
     out.print(tables);
     Files.writeString(file, tables);
