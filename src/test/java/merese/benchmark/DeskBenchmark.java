@@ -6,7 +6,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.ExecutorService;
@@ -25,7 +24,7 @@ import org.jsoup.nodes.Element;
  */
 final class DeskBenchmark implements Benchmark {
   private static final int WORKS = 5_000;
-  private static final int NOTES_EACH = 20;
+  private static final int NOTES = 100_000;
   private static final int READERS = 16;
   private static final int QUESTIONS_EACH = 40;
   private static final double FRAME = 16;
@@ -38,7 +37,7 @@ final class DeskBenchmark implements Benchmark {
 
   @Override
   public void run(Report report) throws Exception {
-    try (LargeLibrary large = LargeLibrary.of(WORKS, NOTES_EACH);
+    try (LargeLibrary large = LargeLibrary.indexed(WORKS, NOTES);
         RunningDesk desk = RunningDesk.on(large.library())) {
       List<String> concepts = large.concepts();
       for (String concept : concepts) {
@@ -46,20 +45,24 @@ final class DeskBenchmark implements Benchmark {
       }
       double[] alone = alone(large, concepts);
       double[] served = served(desk, concepts);
-      report.say(
-          "Answers of the desk, 16 readers at once, 100,000 notes: "
-              + percentiles(served)
-              + "; the same questions in the process, one at a time: "
-              + percentiles(alone));
+      for (int percent : new int[] {50, 99}) {
+        report.beside(
+            "desk, 16 readers at once, 100,000 notes, p"
+                + percent
+                + ", against one alone in the process",
+            Report.percentile(served, percent),
+            Report.percentile(alone, percent),
+            "ms");
+      }
       double[] typed = typed(desk);
       report.ratio(
-          "A suggestion at the 99th percentile against a frame of typing",
-          percentile(typed, 99),
+          "desk: a suggestion, p99, against a frame of typing",
+          Report.percentile(typed, 99),
           FRAME,
           "ms",
           1);
       report.ratio(
-          "The first page and all it loads, packed, against 100 kB",
+          "desk: the first page and all it loads, packed, against 100 kB",
           firstPage(desk) / 1000.0,
           FIRST_PAGE / 1000.0,
           "kB",
@@ -150,19 +153,5 @@ final class DeskBenchmark implements Benchmark {
     if (answer.statusCode() != 200) {
       throw new IOException(path + " gave " + answer.statusCode());
     }
-  }
-
-  private static String percentiles(double[] times) {
-    return "p50 "
-        + Math.round(percentile(times, 50))
-        + " ms, p99 "
-        + Math.round(percentile(times, 99))
-        + " ms";
-  }
-
-  private static double percentile(double[] times, int percent) {
-    double[] sorted = times.clone();
-    Arrays.sort(sorted);
-    return sorted[Math.min(sorted.length - 1, sorted.length * percent / 100)];
   }
 }

@@ -22,27 +22,25 @@ final class ImportBenchmark implements Benchmark {
     }
     Path library = folder.resolve("library");
     LibraryFolder.create(library, "Of a bibliography");
-    double preview = new Timed(words(file, library), folder).once();
-    double applied = new Timed(words(file, library, "--apply"), folder).once();
-    double again = new Timed(words(file, library), folder).once();
-    report.say(
-        "50,000 entries of BibTeX in a heap of 512 MB: previewed in "
-            + Math.round(preview / 1_000)
-            + " s, brought in in "
+    double preview = merese(file, library).once();
+    double applied = merese(file, library, "--apply").once();
+    double again = merese(file, library).once();
+    report.fits(
+        "50,000 entries of BibTeX: previewed; brought in; found to be there",
+        Math.round(preview / 1_000)
+            + " s; "
             + Math.round(applied / 1_000)
-            + " s, found to be there in "
+            + " s; "
             + Math.round(again / 1_000)
-            + " s (goal: it fits; met)");
-    IndexBenchmark.delete(folder);
+            + " s",
+        "fits in 512 MB");
+    LargeLibrary.delete(folder);
   }
 
-  private static List<String> words(Path file, Path library, String... more) {
-    List<String> words = new ArrayList<>();
-    words.add(System.getProperty("java.home") + "/bin/java");
-    words.addAll(List.of("-Xmx512m", "-cp", System.getProperty("java.class.path")));
-    words.addAll(List.of("merese.cli.Main", "import", file.toString()));
+  private static Timed merese(Path file, Path library, String... more) {
+    List<String> words = new ArrayList<>(List.of("import", file.toString()));
     words.addAll(List.of(more));
     words.addAll(List.of("--library", library.toString()));
-    return words;
+    return Timed.meresesHeap("512m", library, words.toArray(String[]::new));
   }
 }

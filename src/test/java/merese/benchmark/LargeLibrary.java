@@ -5,64 +5,67 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import merese.model.Concept;
-import merese.model.Work;
 import merese.shelf.Shelf;
 import merese.shelf.Watcher;
-import merese.store.ChangeSet;
 import merese.store.LibraryFolder;
-import merese.testing.ManyWorks;
+import merese.testing.UnionList;
 
-/** A library of invented works in a temporary folder, indexed; closing it deletes it. */
+/** A union list in a temporary folder; closing it deletes it. */
 final class LargeLibrary implements Closeable {
   private final Path folder;
+  private final UnionList list;
   private final LibraryFolder library;
-  private final List<String> concepts = new ArrayList<>();
-  private final List<String> sources = new ArrayList<>();
 
-  private LargeLibrary(Path folder, LibraryFolder library) {
+  private LargeLibrary(Path folder, UnionList list, LibraryFolder library) {
     this.folder = folder;
+    this.list = list;
     this.library = library;
   }
 
-  /**
-   * @param works each with one edition
-   * @param notesEach of an edition, on concepts at random
-   */
-  static LargeLibrary of(int works, int notesEach) throws IOException {
-    Path folder = Files.createTempDirectory("merese-large");
-    LargeLibrary large = new LargeLibrary(folder, LibraryFolder.create(folder, "A large library"));
-    List<Work> made;
-    try (Shelf shelf = large.open()) {
-      for (Concept concept : shelf.thesaurus().concepts()) {
-        large.concepts.add(concept.id());
-      }
-      made = ManyWorks.of(shelf.thesaurus(), works, notesEach);
-    }
-    try (ChangeSet change = large.library.change("a large library")) {
-      made.forEach(change::add);
-      change.commit();
-    }
-    for (Work work : made) {
-      large.sources.add(work.editions().get(0).key());
-    }
-    large.open().close(); // makes the index
+  /** With its index. */
+  static LargeLibrary indexed(int works, int notes) throws IOException {
+    LargeLibrary large = of(works, notes);
+    large.open().close();
     return large;
+  }
+
+  /** As it is before it has been asked anything. */
+  static LargeLibrary of(int works, int notes) throws IOException {
+    Path folder = Files.createTempDirectory("merese-large");
+    UnionList list = UnionList.of(works, notes);
+    return new LargeLibrary(folder, list, list.write(folder));
   }
 
   Shelf open() {
     return Shelf.open(library, Watcher.NONE);
   }
 
-  /** The ids of all concepts of its vocabulary. */
-  List<String> concepts() {
-    return concepts;
+  UnionList list() {
+    return list;
   }
 
-  /** The keys of all sources. */
-  List<String> sources() {
-    return sources;
+  /** "20,000 works and 100,000 notes". */
+  String words() {
+    return Report.whole(list.works()) + " works and " + Report.whole(list.notes()) + " notes";
+  }
+
+  /** The ids of all concepts of its vocabulary, the one that notes name most often first. */
+  List<String> concepts() {
+    return list.concepts().stream().map(Concept::id).toList();
+  }
+
+  /** The keys of so many sources, from all over the library. */
+  List<String> sources(int count) {
+    List<String> keys = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      int work = (int) ((long) i * list.works() / count);
+      keys.add(list.work(work).editions().get(0).key());
+    }
+    return keys;
   }
 
   LibraryFolder library() {
@@ -79,8 +82,22 @@ final class LargeLibrary implements Closeable {
     return library.index().resolve("lucene");
   }
 
+  void deleteIndex() throws IOException {
+    if (Files.isDirectory(index())) {
+      delete(index());
+    }
+  }
+
   @Override
   public void close() throws IOException {
-    IndexBenchmark.delete(folder);
+    delete(folder);
+  }
+
+  static void delete(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
   }
 }

@@ -11,50 +11,54 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * One note from a cold process beside a question from a cold process, in a library of 5,000 works
- * and 100,000 notes; what it writes; and how long the check of that whole library takes.
+ * One note from a cold process beside a question from a cold process at each size; what it writes;
+ * and how long the check of that whole library takes.
  */
 final class NotingBenchmark implements Benchmark {
-  private static final int WORKS = 5_000;
-  private static final int NOTES_EACH = 20;
   private static final int RUNS = 11;
+  private static final double AGAINST_COVERS = 1.5;
+
+  private final Libraries libraries;
+
+  NotingBenchmark(Libraries libraries) {
+    this.libraries = libraries;
+  }
 
   @Override
-  public void run(Report report) throws IOException, InterruptedException {
-    String merese = Path.of("target/merese/bin/merese").toAbsolutePath().toString();
-    try (LargeLibrary large = LargeLibrary.of(WORKS, NOTES_EACH)) {
-      Timed covers = new Timed(List.of(merese, "covers", "bladed ring"), large.folder());
-      covers.once();
-      double[] asked = new double[RUNS];
-      double[] noted = new double[RUNS];
-      List<String> sources = large.sources();
-      for (int run = 0; run < RUNS; run++) {
-        asked[run] = covers.once();
-      }
-      Map<Path, String> before = stamps(large.folder());
-      for (int run = 0; run < RUNS; run++) { // the index is left as it is, so each reads some works
-        String source = sources.get(run * sources.size() / RUNS);
-        noted[run] =
-            new Timed(
-                    List.of(merese, "note", source, "pl. 12, fig. 3", "bladed ring", "--pictured"),
-                    large.folder())
-                .once();
-      }
-      report.ratio(
-          "A cold 'merese note' against a cold 'merese covers', 100,000 notes",
-          Report.median(noted),
-          Report.median(asked),
-          "ms",
-          1.5);
-      report.say(written(before, large.folder()));
-      double check =
-          new Timed(List.of("env", "MERESE_JAVA_OPTS=-Xmx512m", merese, "check"), large.folder())
-              .once();
-      report.say(
-          "'merese check' of 5,000 works and 100,000 notes, in 512 MB: "
-              + Math.round(check / 100) / 10.0
-              + " s");
+  public void run(Report report) throws Exception {
+    for (int works : libraries.sizes()) {
+      atSize(report, libraries.of(works));
     }
+  }
+
+  private static void atSize(Report report, LargeLibrary large) throws Exception {
+    int works = large.list().works();
+    String size = Report.whole(large.list().notes()) + " notes";
+    report.input(
+        "Noting, " + large.words() + ": " + RUNS + " notes in as many sources, one a process");
+    Timed covers = Timed.merese(large.folder(), "covers", "bladed ring");
+    double asked = InTurns.medians(covers)[0];
+    double[] noted = new double[RUNS];
+    List<String> sources = large.sources(RUNS);
+    Map<Path, String> before = stamps(large.folder());
+    for (int run = 0; run < RUNS; run++) { // the index is left as it is, so each reads some works
+      noted[run] =
+          Timed.merese(
+                  large.folder(),
+                  "note",
+                  sources.get(run),
+                  "pl. 99, fig. " + (run + 1),
+                  "bladed ring",
+                  "--pictured")
+              .once();
+    }
+    double note = Report.median(noted);
+    report.ratio("cold note, " + size + ", against cold covers", note, asked, "ms", AGAINST_COVERS);
+    report.cost("cold note", works, note, "ms");
+    report.say("… bytes that a note writes, " + size, written(before, large.folder()));
+    double check = Timed.meresesHeap("512m", large.folder(), "check").once();
+    report.say("check of " + large.words() + ", in 512 MB", Report.words(check, "ms"));
+    report.cost("check", works, check, "ms");
   }
 
   /** Each file with what would differ if it had been written. */
@@ -80,8 +84,7 @@ final class NotingBenchmark implements Benchmark {
     long works = bytes(written, "works");
     long history = bytes(written, ".history");
     long rest = bytes(written, "") - works - history;
-    return "Bytes written by a note: "
-        + works / RUNS
+    return works / RUNS
         + " of its work, "
         + history / RUNS
         + " of the history, "

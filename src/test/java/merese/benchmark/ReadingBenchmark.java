@@ -138,7 +138,7 @@ final class ReadingBenchmark implements Benchmark {
     if (each.hasGoal()) {
       report.share(what, ours, theirs, GOAL);
     } else {
-      report.beside(what, ours, theirs);
+      report.beside(what, ours, theirs, "/s");
     }
   }
 

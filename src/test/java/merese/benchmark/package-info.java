@@ -1,6 +1,6 @@
 /**
- * What is measured, not tested: read {@link merese.benchmark.Benchmarks} first. A comparison that
- * needs a small heap, such as building an index in 256 MB, starts a process with {@code -Xmx256m}
- * through {@link merese.benchmark.Timed}.
+ * What is measured, not tested: read {@link merese.benchmark.Benchmarks} first. What is asked of a
+ * warm process is measured by JMH ({@link merese.benchmark.InProcess}), whole processes from
+ * outside through the launcher that a user has ({@link merese.benchmark.Timed}).
  */
 package merese.benchmark;

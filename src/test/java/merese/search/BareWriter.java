@@ -1,5 +1,6 @@
 package merese.search;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,35 +14,38 @@ import org.apache.lucene.store.FSDirectory;
  * Makes documents of the index's fields, analyses and writes them with Lucene and nothing else:
  * what a benchmark holds building the index against.
  */
-public final class BareWriter {
-  private final List<IndexedFile> files;
-  private final int size;
+public final class BareWriter implements Closeable {
+  private final Directory directory;
+  private final IndexWriter writer;
+
+  public BareWriter(Path folder) throws IOException {
+    directory = FSDirectory.open(folder);
+    writer =
+        new IndexWriter(directory, new IndexWriterConfig(new FoldedText()).setRAMBufferSizeMB(48));
+  }
 
   /**
-   * @param files what the documents are made of; all that makes of works what the index takes is
-   *     done
+   * Writes some documents.
+   *
+   * @param files what they are made of; all that makes of works what the index takes is done
+   * @return how many documents it wrote
    */
-  public BareWriter(List<IndexedFile> files) {
-    this.files = files;
-    this.size = files.stream().mapToInt(file -> Documents.of(file).size()).sum();
-  }
-
-  /** How many documents it writes. */
-  public int size() {
-    return size;
-  }
-
-  /** Writes them with the index's analyzer and commits. */
-  public void write(Path folder) throws IOException {
-    IndexWriterConfig config = new IndexWriterConfig(new FoldedText()).setRAMBufferSizeMB(48);
-    try (Directory directory = FSDirectory.open(folder);
-        IndexWriter writer = new IndexWriter(directory, config)) {
-      for (IndexedFile file : files) {
-        for (Document document : Documents.of(file)) {
-          writer.addDocument(document);
-        }
+  public int add(List<IndexedFile> files) throws IOException {
+    int documents = 0;
+    for (IndexedFile file : files) {
+      for (Document document : Documents.of(file)) {
+        writer.addDocument(document);
+        documents++;
       }
-      writer.commit();
     }
+    return documents;
+  }
+
+  /** Commits. */
+  @Override
+  public void close() throws IOException {
+    writer.commit();
+    writer.close();
+    directory.close();
   }
 }
