@@ -19,6 +19,9 @@ final class Snippets {
 
   private static final int MOST_PASSAGES = 4;
 
+  /** What is longer may be cut in the middle. */
+  private static final int LONGEST_WORD = 40;
+
   private final Highlights highlights;
 
   Snippets(Highlights highlights) {
@@ -124,7 +127,8 @@ final class Snippets {
 
   private static int atSpace(String words, int near, int first) {
     int space = words.lastIndexOf(' ', near);
-    int start = space < first ? near : space + 1;
+    boolean firstWord = space < first && near - first < LONGEST_WORD;
+    int start = firstWord ? first : space < first ? near : space + 1;
     return Character.isLowSurrogate(words.charAt(start)) ? start - 1 : start;
   }
 

@@ -54,7 +54,7 @@ final class PagesCommand extends WritingCommand {
         "Attach the text of a book's own pages, so that its words can be found by printed page.\n"
             + "The words are kept as they stand, and are no notes. Without FILE, show what is"
             + " attached, or give it another map. merese undo takes each back.",
-        "merese pages quenby-1949 scan.pdf --map \"7 = p. [1]; 15–62 = 1–48; plates after 62\"",
+        "merese pages quenby-1949 scan.pdf --map \"15–62 = 1–48; plates after 62\"",
         "merese pages quenby-1949 --map \"15–62 = 1–48\"",
         "merese pages quenby-1949",
         "merese pages");

@@ -60,7 +60,7 @@ final class SweptText {
     for (Place place : swept.places()) {
       place(place);
       remark(place);
-      out.println("    " + command(place));
+      out.println("    " + command(swept.heading().id(), place));
     }
     more(swept);
   }
@@ -109,11 +109,13 @@ final class SweptText {
     }
   }
 
-  private static String command(Place place) {
-    String as =
-        place.mayMeanElse() && place.concepts().size() == 1
-            ? " --as " + place.concepts().get(0).id()
-            : "";
+  /** Words of several meanings are noted as what was asked for, by whoever runs the command. */
+  private static String command(String asked, Place place) {
+    String meant = place.concepts().size() == 1 ? place.concepts().get(0).id() : "";
+    for (ConceptLine concept : place.concepts()) {
+      meant = concept.id().equals(asked) ? asked : meant;
+    }
+    String as = place.mayMeanElse() && !meant.isEmpty() ? " --as " + meant : "";
     return "merese note "
         + quoted(place.source().key())
         + " "

@@ -57,7 +57,7 @@ class FindPageTest {
   @Test
   void theWordsAreMarkedWhereTheyStand() throws Exception {
     Document page = desk.get("/find?words=%22wet+hand%22").page();
-    assertEquals(List.of("wet hand"), page.select("mark").eachText());
+    assertEquals(List.of("wet hand"), page.select("ol.entries mark").eachText());
     assertTrue(page.selectFirst(".entry .source").attr("href").equals("/shelf/quenby-1926"));
   }
 

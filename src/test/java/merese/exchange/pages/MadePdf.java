@@ -17,6 +17,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
@@ -30,6 +31,7 @@ final class MadePdf {
   private final PDType0Font font;
 
   MadePdf() throws IOException {
+    FontMappers.set(new PdfFonts()); // PDFBox's own writes into the user's folder
     try (InputStream in = PDDocument.class.getResourceAsStream(FONT)) {
       font = PDType0Font.load(document, in, true);
     }
