@@ -53,4 +53,15 @@ final class ShelfProgress implements Watcher {
     }
     building = false;
   }
+
+  @Override
+  public void lacking(int files, String first) {
+    context
+        .err()
+        .println(
+            (files == 1
+                    ? first + " was changed"
+                    : Page.many(files, "file") + " were changed, " + first + " first,")
+                + " by other hands since the index was made, and this answer lacks that: ask again.");
+  }
 }

@@ -4,13 +4,13 @@ import static org.apache.lucene.search.DocIdSetIterator.NO_MORE_DOCS;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.ToIntFunction;
 import merese.search.FoundHits.FoundHit;
 import merese.vocabulary.Thesaurus;
 import org.apache.lucene.index.BinaryDocValues;
@@ -43,14 +43,9 @@ final class Finder {
   }
 
   /** As {@link NoteIndex#find}; here, so that other questions do not load what this one needs. */
-  static FoundHits ask(
-      LuceneCommit lucene,
-      FindQuery asked,
-      int limit,
-      Thesaurus thesaurus,
-      ToIntFunction<String> rank) {
+  static FoundHits ask(LuceneCommit lucene, FindQuery asked, int limit, Thesaurus thesaurus) {
     try {
-      return new Finder(lucene.reader(), thesaurus).find(asked, limit, rank);
+      return new Finder(lucene.reader(), thesaurus).find(asked, limit);
     } catch (FindQueryException e) {
       throw e;
     } catch (IOException | RuntimeException e) {
@@ -67,15 +62,11 @@ final class Finder {
     }
   }
 
-  /**
-   * @param rank the place of an edition among hits that are otherwise equal
-   */
-  private FoundHits find(FindQuery asked, int limit, ToIntFunction<String> rank)
-      throws IOException {
+  private FoundHits find(FindQuery asked, int limit) throws IOException {
     FindLucene queries =
         new FindLucene(asked, new FindConcepts(asked.text(), thesaurus), this::editions);
     List<Scored> strict = scored(queries.strict());
-    List<FoundHit> hits = new ArrayList<>(best(strict, limit, rank, true));
+    List<FoundHit> hits = new ArrayList<>(best(strict, limit, true));
     Optional<Query> loose = queries.loose();
     int some = 0;
     if (loose.isPresent()) {
@@ -84,7 +75,7 @@ final class Finder {
       List<Scored> rest = scored(loose.get());
       rest.removeIf(s -> known.contains(s.id()));
       some = rest.size();
-      hits.addAll(best(rest, limit - hits.size(), rank, false));
+      hits.addAll(best(rest, limit - hits.size(), false));
     }
     return new FoundHits(hits, strict.size(), some);
   }
@@ -109,23 +100,20 @@ final class Finder {
     return found;
   }
 
-  private List<FoundHit> best(List<Scored> found, int most, ToIntFunction<String> rank, boolean all)
-      throws IOException {
+  private List<FoundHit> best(List<Scored> found, int most, boolean all) throws IOException {
     if (most <= 0 || found.isEmpty()) {
       return List.of();
     }
     List<Scored> sorted = new ArrayList<>(found);
     sorted.sort(Comparator.comparingInt(Scored::score).reversed());
     int last = sorted.get(Math.min(most, sorted.size()) - 1).score();
-    HitKind[] kinds = kinds();
+    sorted.removeIf(each -> each.score() < last);
+    sorted.sort(Comparator.comparingInt(Scored::id));
+    List<HitKind> kinds = kinds(sorted);
     List<Ranked> ranked = new ArrayList<>();
-    for (Scored each : sorted) {
-      if (each.score() < last) {
-        break;
-      }
-      StoredValue value = value(each.id());
-      ranked.add(
-          new Ranked(each.score(), kinds[each.id()], rank.applyAsInt(value.edition()), value));
+    for (int i = 0; i < sorted.size(); i++) {
+      Scored each = sorted.get(i);
+      ranked.add(new Ranked(each.score(), kinds.get(i), value(each.id())));
     }
     ranked.sort(Ranked.BEST_FIRST);
     List<FoundHit> hits = new ArrayList<>();
@@ -136,12 +124,12 @@ final class Finder {
     return hits;
   }
 
-  /** What is otherwise equal goes by kind, then as values sort. */
-  private record Ranked(int score, HitKind kind, int rank, StoredValue value) {
+  /** What is otherwise equal goes by kind, by the standing of its source, then as values sort. */
+  private record Ranked(int score, HitKind kind, StoredValue value) {
     static final Comparator<Ranked> BEST_FIRST =
         Comparator.comparingInt((Ranked r) -> -r.score())
             .thenComparing(Ranked::kind)
-            .thenComparingInt(Ranked::rank)
+            .thenComparing(r -> r.value().owner().standing(), Arrays::compareUnsigned)
             .thenComparing(Ranked::value);
   }
 
@@ -153,21 +141,33 @@ final class Finder {
     return StoredValue.of(stored.binaryValue(), id);
   }
 
-  /** What each document is found as, by its number; null for one that is no hit. */
-  private HitKind[] kinds() throws IOException {
-    HitKind[] kinds = new HitKind[searcher.getIndexReader().maxDoc()];
+  /**
+   * What each of some documents is found as.
+   *
+   * @param documents in the order of their numbers
+   */
+  private List<HitKind> kinds(List<Scored> documents) throws IOException {
+    List<LeafReaderContext> leaves = searcher.getLeafContexts();
+    HitKind[] kinds = new HitKind[documents.size()];
     for (HitKind kind : HitKind.values()) {
       Term term = new Term(Fields.FOUND, kind.code());
-      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
-        PostingsEnum found = leaf.reader().postings(term, PostingsEnum.NONE);
-        if (found != null) {
-          for (int id = found.nextDoc(); id != NO_MORE_DOCS; id = found.nextDoc()) {
-            kinds[leaf.docBase + id] = kind;
-          }
+      int leaf = -1;
+      PostingsEnum found = null;
+      for (int i = 0; i < kinds.length; i++) {
+        int id = documents.get(i).id();
+        int in = ReaderUtil.subIndex(id, leaves);
+        if (in != leaf) {
+          leaf = in;
+          found = leaves.get(leaf).reader().postings(term, PostingsEnum.NONE);
+        }
+        int inLeaf = id - leaves.get(leaf).docBase;
+        if (found != null
+            && (found.docID() >= inLeaf ? found.docID() : found.advance(inLeaf)) == inLeaf) {
+          kinds[i] = kind;
         }
       }
     }
-    return kinds;
+    return Arrays.asList(kinds);
   }
 
   private Set<String> editions(Query query) {

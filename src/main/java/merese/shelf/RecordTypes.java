@@ -21,5 +21,8 @@ final class RecordTypes {
   /** The id of a concept that a file names and none defines. */
   static final String UNDEFINED = "undefined";
 
+  /** The times of the folders of a large library; see {@link FolderTimes}. */
+  static final String FOLDERS = "folders";
+
   private RecordTypes() {}
 }

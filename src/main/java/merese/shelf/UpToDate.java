@@ -11,9 +11,14 @@ import java.util.Optional;
  * @param removed files that are no longer there
  * @param notesAgain how many notes of other files were indexed again, because the labels or the
  *     ancestors of their concepts changed
+ * @param compared how many files were looked at, unread
  */
 public record UpToDate(
-    Optional<String> built, List<String> opened, List<String> removed, int notesAgain) {
+    Optional<String> built,
+    List<String> opened,
+    List<String> removed,
+    int notesAgain,
+    int compared) {
   public UpToDate {
     opened = List.copyOf(opened);
     removed = List.copyOf(removed);
