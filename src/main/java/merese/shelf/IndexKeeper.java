@@ -227,8 +227,8 @@ final class IndexKeeper {
    * lacks. The next opening brings it up to date.
    */
   void lookAtAll() {
-    if (!lastLook.isLongAgo()) {
-      return;
+    if (!lastLook.isKnown() || !lastLook.isLongAgo()) {
+      return; // where it is not known, this opening has looked, or the next one will
     }
     try (NoteIndex index = NoteIndex.open(place)) {
       String moment = folder.moment();
