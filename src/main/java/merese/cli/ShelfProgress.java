@@ -56,12 +56,14 @@ final class ShelfProgress implements Watcher {
 
   @Override
   public void lacking(int files, String first) {
-    context
-        .err()
-        .println(
-            (files == 1
-                    ? first + " was changed"
-                    : Page.many(files, "file") + " were changed, " + first + " first,")
-                + " by other hands since the index was made, and this answer lacks that: ask again.");
+    if (context.screen().terminal() && context.errorScreen().terminal()) {
+      context.err().println();
+    }
+    String changed = " changed by hand since the index was made, ";
+    String which =
+        files == 1
+            ? first + " was" + changed
+            : Page.many(files, "file") + " were" + changed + first + " first, ";
+    context.err().println(which + "and this answer lacks that: ask again.");
   }
 }

@@ -240,20 +240,43 @@ class LargeLibraryTest {
     assertTrue(ask("ring-bladed").contains("Later 1999"));
   }
 
-  @Test
-  void aWorkThatHasANameFromAnotherFolderIsLeftOut() throws IOException {
+  @ParameterizedTest
+  @ValueSource(strings = {"author0-1900", "elsewhere-1900"})
+  void aWorkThatHasANameFromAnotherFolderIsLeftOut(String edition) throws IOException {
     report();
     Path twin = shelf(1).resolve(work(0).getFileName());
-    Files.copy(work(0), twin);
+    Files.writeString(twin, edited(work(0), "\"key\": \"author0-1900\"", "\"key\": \"" + edition + '"'));
+    stamp(twin, LONG_AGO);
     stamp(shelf(1), LONG_AGO.plusSeconds(60));
     try (Shelf shelf = open()) {
       assertEquals(List.of(relative(twin)), shelf.upToDate().opened());
       assertEquals(Optional.empty(), shelf.upToDate().built());
       assertEquals(Shortfall.Effect.REPEATS, shelf.shortfalls().get(0).effect());
-      assertTrue(
-          shelf.shortfalls().get(0).problems().get(0).toString().contains("shelf0"),
-          shelf.shortfalls().get(0).problems().get(0).toString());
+      String problem = shelf.shortfalls().get(0).problems().get(0).toString();
+      assertTrue(problem.contains("shelf0"), problem);
     }
+  }
+
+  @Test
+  void aWorkWithAnEditionFromAnotherFolderIsLeftOut() throws IOException {
+    report();
+    Path other = shelf(1).resolve("other-1900.json");
+    Files.writeString(other, edited(work(0), "\"id\": \"author0-1900\"", "\"id\": \"other-1900\""));
+    stamp(other, LONG_AGO);
+    stamp(shelf(1), LONG_AGO.plusSeconds(60));
+    try (Shelf shelf = open()) {
+      assertEquals(List.of(relative(other)), shelf.upToDate().opened());
+      assertEquals(Shortfall.Effect.REPEATS, shelf.shortfalls().get(0).effect());
+    }
+  }
+
+  @Test
+  void aWorkThatComesBeforeTheOneThatHasItsNameHasTheIndexMadeAnew() throws IOException {
+    report();
+    Files.copy(work(1), shelf(0).resolve(work(1).getFileName()));
+    stamp(shelf(0), LONG_AGO.plusSeconds(60));
+    assertEquals(
+        Optional.of("two files of the library have come to share a name"), report().built());
   }
 
   @Test
