@@ -39,8 +39,13 @@ abstract class LibraryCommand extends Command {
   /** Below the answer, where it is not scrolled away, and below an error that it may explain. */
   @Override
   final void afterwards() {
-    if (shelf != null && !shelf.shortfalls().isEmpty()) {
+    if (shelf == null) {
+      return;
+    }
+    if (!shelf.shortfalls().isEmpty()) {
       IncompleteText.print(context(), shelf.shortfalls());
     }
+    context().err().flush();
+    shelf.lookAtAll();
   }
 }

@@ -53,4 +53,17 @@ final class ShelfProgress implements Watcher {
     }
     building = false;
   }
+
+  @Override
+  public void lacking(int files, String first) {
+    if (context.screen().terminal() && context.errorScreen().terminal()) {
+      context.err().println();
+    }
+    String changed = " changed by hand since the index was made, ";
+    String which =
+        files == 1
+            ? first + " was" + changed
+            : Page.many(files, "file") + " were" + changed + first + " first, ";
+    context.err().println(which + "and this answer lacks that: ask again.");
+  }
 }

@@ -122,9 +122,10 @@ final class Documents {
 
   /** The two documents of an edition: what every answer needs of it, and all of it. */
   private static List<Document> source(String file, IndexedSource source) {
-    Document brief = of(file, source.edition(), source.brief());
+    Document brief = of(new Owner(file, source.edition(), source.standing()), 0, source.brief());
     add(brief, Fields.TYPE, Fields.SOURCE);
     add(brief, Fields.BRIEF_SOURCE, source.edition());
+    add(brief, Fields.FILE_NAME, file.substring(file.lastIndexOf('/') + 1));
     traits(brief, source.traits());
     SearchFields.add(brief, HitKind.SOURCE, source.edition(), source.searchable());
     Document whole = of(file, source.edition(), source.whole());
@@ -182,6 +183,8 @@ final class Documents {
   static Document stamp(FileStamp stamp) {
     Document document = of(stamp.path(), NONE, StoredValue.payload(stamp));
     add(document, Fields.TYPE, Fields.STAMP);
+    add(document, Fields.STAMP_OF, stamp.path());
+    add(document, Fields.STAMP_IN, Fields.folderOf(stamp.path()));
     return document;
   }
 

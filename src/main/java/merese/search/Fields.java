@@ -13,6 +13,12 @@ final class Fields {
   /** The file that brought the document, so that it can be taken out again. */
   static final String FILE = "file";
 
+  /** On the document that holds a file's stamp: the file's path. */
+  static final String STAMP_OF = "stampOf";
+
+  /** There too: the folder that the file is in. */
+  static final String STAMP_IN = "stampIn";
+
   /** A note's edition and order, or a page's file and number. */
   static final String UNIQUE = "unique";
 
@@ -50,6 +56,9 @@ final class Fields {
 
   /** On the document that holds what every answer needs of an edition: its key. */
   static final String BRIEF_SOURCE = "briefSource";
+
+  /** There too: the name of its file, without the folders. */
+  static final String FILE_NAME = "fileName";
 
   /** There too: a year as a term whose order is that of the years, or {@link #UNDATED}. */
   static final String SOURCE_YEAR = "sourceYear";
@@ -115,6 +124,8 @@ final class Fields {
   static final List<String> ASKED =
       List.of(
           TYPE,
+          STAMP_OF,
+          STAMP_IN,
           IN_SOURCE,
           CONCEPT,
           PRESENT,
@@ -130,6 +141,7 @@ final class Fields {
           LABEL,
           CHECKED,
           BRIEF_SOURCE,
+          FILE_NAME,
           SOURCE_YEAR,
           SOURCE_KIND,
           OWN_COPY,
@@ -152,6 +164,11 @@ final class Fields {
   /** A page by its file; no key of an edition begins so. */
   static String page(String file, int page) {
     return "page\n" + file + '\n' + page;
+  }
+
+  /** The folder of a path, "" for none. */
+  static String folderOf(String path) {
+    return path.substring(0, Math.max(0, path.lastIndexOf('/')));
   }
 
   static String piece(String edition, String piece) {

@@ -4,13 +4,14 @@ import static org.apache.lucene.search.DocIdSetIterator.NO_MORE_DOCS;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.TreeSet;
-import java.util.function.ToIntFunction;
 import merese.search.FoundHits.FoundHit;
 import merese.vocabulary.Thesaurus;
 import org.apache.lucene.index.BinaryDocValues;
@@ -41,14 +42,9 @@ final class Finder {
   }
 
   /** As {@link NoteIndex#find}; here, so that other questions do not load what this one needs. */
-  static FoundHits ask(
-      LuceneCommit lucene,
-      FindQuery asked,
-      int limit,
-      Thesaurus thesaurus,
-      ToIntFunction<String> rank) {
+  static FoundHits ask(LuceneCommit lucene, FindQuery asked, int limit, Thesaurus thesaurus) {
     try {
-      return new Finder(lucene.reader()).find(asked, limit, thesaurus, rank);
+      return new Finder(lucene.reader()).find(asked, limit, thesaurus);
     } catch (FindQueryException e) {
       throw e;
     } catch (IOException | RuntimeException e) {
@@ -62,7 +58,7 @@ final class Finder {
       FindQuery asked,
       int limit,
       Thesaurus thesaurus,
-      ToIntFunction<String> rank) {
+      Function<String, byte[]> standing) {
     if (!PageQuery.looksForWords(asked)) {
       return new PageHits(List.of(), 0);
     }
@@ -70,7 +66,7 @@ final class Finder {
     FindConcepts concepts = new FindConcepts(asked.text(), thesaurus);
     FindLucene sources = new FindLucene(asked, concepts, finder::editions);
     PageQuery made = new PageQuery(sources, concepts);
-    return new PageFinder(lucene).find(made, asked, finder, limit, rank);
+    return new PageFinder(lucene).find(made, asked, finder, limit, standing);
   }
 
   /** As {@link NoteIndex#near}. */
@@ -82,16 +78,11 @@ final class Finder {
     }
   }
 
-  /**
-   * @param rank the place of an edition among hits that are otherwise equal
-   */
-  private FoundHits find(
-      FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank)
-      throws IOException {
+  private FoundHits find(FindQuery asked, int limit, Thesaurus thesaurus) throws IOException {
     FindLucene queries =
         new FindLucene(asked, new FindConcepts(asked.text(), thesaurus), this::editions);
     List<Scored> strict = scored(queries.strict());
-    List<FoundHit> hits = new ArrayList<>(best(strict, limit, rank, true));
+    List<FoundHit> hits = new ArrayList<>(best(strict, limit, true));
     Optional<Query> loose = queries.loose();
     int some = 0;
     if (loose.isPresent()) {
@@ -100,7 +91,7 @@ final class Finder {
       List<Scored> rest = scored(loose.get());
       rest.removeIf(s -> known.contains(s.id()));
       some = rest.size();
-      hits.addAll(best(rest, limit - hits.size(), rank, false));
+      hits.addAll(best(rest, limit - hits.size(), false));
     }
     return new FoundHits(hits, strict.size(), some);
   }
@@ -125,23 +116,14 @@ final class Finder {
     return found;
   }
 
-  private List<FoundHit> best(List<Scored> found, int most, ToIntFunction<String> rank, boolean all)
-      throws IOException {
-    if (most <= 0 || found.isEmpty()) {
-      return List.of();
-    }
-    List<Scored> sorted = new ArrayList<>(found);
-    sorted.sort(Comparator.comparingInt(Scored::score).reversed());
-    int last = sorted.get(Math.min(most, sorted.size()) - 1).score();
-    HitKind[] kinds = kinds();
+  private List<FoundHit> best(List<Scored> found, int most, boolean all) throws IOException {
+    List<Scored> sorted = notWorseThanTheLast(found, most);
+    sorted.sort(Comparator.comparingInt(Scored::id));
+    List<HitKind> kinds = kinds(sorted);
     List<Ranked> ranked = new ArrayList<>();
-    for (Scored each : sorted) {
-      if (each.score() < last) {
-        break;
-      }
-      StoredValue value = value(each.id());
-      ranked.add(
-          new Ranked(each.score(), kinds[each.id()], rank.applyAsInt(value.edition()), value));
+    for (int i = 0; i < sorted.size(); i++) {
+      Scored each = sorted.get(i);
+      ranked.add(new Ranked(each.score(), kinds.get(i), value(each.id())));
     }
     ranked.sort(Ranked.BEST_FIRST);
     List<FoundHit> hits = new ArrayList<>();
@@ -152,12 +134,24 @@ final class Finder {
     return hits;
   }
 
-  /** What is otherwise equal goes by kind, then as values sort. */
-  private record Ranked(int score, HitKind kind, int rank, StoredValue value) {
+  /** The best of them, and what is as good as the last of these, in no order. */
+  static List<Scored> notWorseThanTheLast(List<Scored> found, int most) {
+    if (most <= 0 || found.isEmpty()) {
+      return List.of();
+    }
+    List<Scored> sorted = new ArrayList<>(found);
+    sorted.sort(Comparator.comparingInt(Scored::score).reversed());
+    int last = sorted.get(Math.min(most, sorted.size()) - 1).score();
+    sorted.removeIf(each -> each.score() < last);
+    return sorted;
+  }
+
+  /** What is otherwise equal goes by kind, by the standing of its source, then as values sort. */
+  private record Ranked(int score, HitKind kind, StoredValue value) {
     static final Comparator<Ranked> BEST_FIRST =
         Comparator.comparingInt((Ranked r) -> -r.score())
             .thenComparing(Ranked::kind)
-            .thenComparingInt(Ranked::rank)
+            .thenComparing(r -> r.value().owner().standing(), Arrays::compareUnsigned)
             .thenComparing(Ranked::value);
   }
 
@@ -169,21 +163,33 @@ final class Finder {
     return StoredValue.of(stored.binaryValue(), id);
   }
 
-  /** What each document is found as, by its number; null for one that is no hit. */
-  private HitKind[] kinds() throws IOException {
-    HitKind[] kinds = new HitKind[searcher.getIndexReader().maxDoc()];
+  /**
+   * What each of some documents is found as.
+   *
+   * @param documents in the order of their numbers
+   */
+  private List<HitKind> kinds(List<Scored> documents) throws IOException {
+    List<LeafReaderContext> leaves = searcher.getLeafContexts();
+    HitKind[] kinds = new HitKind[documents.size()];
     for (HitKind kind : HitKind.values()) {
       Term term = new Term(Fields.FOUND, kind.code());
-      for (LeafReaderContext leaf : searcher.getLeafContexts()) {
-        PostingsEnum found = leaf.reader().postings(term, PostingsEnum.NONE);
-        if (found != null) {
-          for (int id = found.nextDoc(); id != NO_MORE_DOCS; id = found.nextDoc()) {
-            kinds[leaf.docBase + id] = kind;
-          }
+      int leaf = -1;
+      PostingsEnum found = null;
+      for (int i = 0; i < kinds.length; i++) {
+        int id = documents.get(i).id();
+        int in = ReaderUtil.subIndex(id, leaves);
+        if (in != leaf) {
+          leaf = in;
+          found = leaves.get(leaf).reader().postings(term, PostingsEnum.NONE);
+        }
+        int inLeaf = id - leaves.get(leaf).docBase;
+        if (found != null
+            && (found.docID() >= inLeaf ? found.docID() : found.advance(inLeaf)) == inLeaf) {
+          kinds[i] = kind;
         }
       }
     }
-    return kinds;
+    return Arrays.asList(kinds);
   }
 
   private Set<String> editions(Query query) {

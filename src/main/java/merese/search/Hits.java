@@ -9,7 +9,8 @@ public final class Hits {
    *
    * @param file the library's file that it is from
    * @param edition empty for what belongs to no edition
-   * @param standing on a note: where its source stands among all, by its bytes, unsigned
+   * @param standing on a note and a source: where the source stands among all, by its bytes,
+   *     unsigned
    */
   public record Owner(String file, String edition, byte[] standing) {}
 

@@ -29,13 +29,19 @@ public record IndexedFile(
   /**
    * An edition.
    *
+   * @param standing where it stands among all, by its bytes, unsigned
    * @param traits what sources are counted and chosen by
    * @param searchable its authors, titles and imprint
    * @param brief what {@link NoteIndex#sources} gives back of it
    * @param whole what {@link NoteIndex#wholeSource} gives back
    */
   public record IndexedSource(
-      String edition, SourceTraits traits, Searchable searchable, byte[] brief, byte[] whole) {}
+      String edition,
+      byte[] standing,
+      SourceTraits traits,
+      Searchable searchable,
+      byte[] brief,
+      byte[] whole) {}
 
   /**
    * What sources are counted and chosen by.

@@ -6,14 +6,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.ToIntFunction;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.NoteTaker;
@@ -32,7 +29,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "10";
+  static final String LAYOUT = "11";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -311,21 +308,29 @@ public final class NoteIndex implements Closeable {
   /**
    * Answers a question in words, best first.
    *
+   * <p>Of notes, and of sources, that fit equally well the order is that of the sources' standing.
+   *
    * @param thesaurus what concepts that are asked for are looked up in
-   * @param rank the place of an edition, by its key, among hits that are otherwise equal; it is
-   *     asked with an empty key for what is of no edition
    */
-  public FoundHits find(
-      FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
-    return Finder.ask(lucene(), asked, limit, thesaurus, rank);
+  public FoundHits find(FindQuery asked, int limit, Thesaurus thesaurus) {
+    return Finder.ask(lucene(), asked, limit, thesaurus);
   }
 
   /**
    * Pages of books that have all that a question in words asks for; arguments as for {@link #find}.
    */
-  public PageHits findPages(
-      FindQuery asked, int limit, Thesaurus thesaurus, ToIntFunction<String> rank) {
-    return Finder.pages(lucene(), asked, limit, thesaurus, rank);
+  public PageHits findPages(FindQuery asked, int limit, Thesaurus thesaurus) {
+    return Finder.pages(lucene(), asked, limit, thesaurus, this::standing);
+  }
+
+  /** Where a source stands among all; nowhere, and before all, where there is none any more. */
+  private byte[] standing(String edition) {
+    try {
+      Optional<StoredValue> brief = postings.anyValue(Fields.term(Fields.BRIEF_SOURCE, edition));
+      return brief.isPresent() ? brief.get().owner().standing() : new byte[0];
+    } catch (IOException e) {
+      throw damaged(e);
+    }
   }
 
   /** The pages on which a name of one of the concepts, or of what is narrower, stands. */
@@ -385,13 +390,46 @@ public final class NoteIndex implements Closeable {
     return lucene;
   }
 
-  /** The files that this commit was made from, by path. */
-  public Map<String, FileStamp> stamps() {
-    Map<String, FileStamp> stamps = new HashMap<>();
-    for (StoredValue value : ofType(Fields.STAMP)) {
-      stamps.put(value.file(), StoredValue.stamp(value));
+  /** What a file looked like that this commit was made from; empty where it was not. */
+  public Optional<FileStamp> stamp(String path) {
+    try {
+      Optional<StoredValue> value = postings.anyValue(Fields.term(Fields.STAMP_OF, path));
+      return value.isPresent() ? Optional.of(StoredValue.stamp(value.get())) : Optional.empty();
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** The files of one folder that this commit was made from; not those of folders in it. */
+  public List<FileStamp> stampsIn(String folder) {
+    List<FileStamp> stamps = new ArrayList<>();
+    for (StoredValue value : values(List.of(Fields.term(Fields.STAMP_IN, folder)))) {
+      stamps.add(StoredValue.stamp(value));
     }
     return stamps;
+  }
+
+  /** The folders of the files that this commit was made from. */
+  public List<String> folders() {
+    try {
+      List<String> folders = new ArrayList<>();
+      for (String term : postings.termsFrom(Fields.term(Fields.STAMP_IN, ""), Integer.MAX_VALUE)) {
+        folders.add(Fields.textOf(term));
+      }
+      return folders;
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** The path of the file of a name that brought sources; empty where none did. */
+  public Optional<String> fileNamed(String name) {
+    try {
+      Optional<StoredValue> value = postings.anyValue(Fields.term(Fields.FILE_NAME, name));
+      return value.isPresent() ? Optional.of(value.get().file()) : Optional.empty();
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
   }
 
   private List<StoredValue> ofType(String type) {

@@ -4,11 +4,12 @@ import static org.apache.lucene.search.DocIdSetIterator.NO_MORE_DOCS;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.function.ToIntFunction;
+import java.util.function.Function;
 import merese.search.PageHits.PageHit;
 import merese.vocabulary.MisreadWords;
 import org.apache.lucene.index.LeafReaderContext;
@@ -44,26 +45,31 @@ final class PageFinder {
 
   /** As {@link NoteIndex#findPages}. */
   PageHits find(
-      PageQuery made, FindQuery asked, Finder finder, int limit, ToIntFunction<String> rank) {
+      PageQuery made,
+      FindQuery asked,
+      Finder finder,
+      int limit,
+      Function<String, byte[]> standing) {
     return reading(
         () -> {
+          List<Finder.Scored> all = finder.scored(made.of(asked.root()));
           List<Ranked> found = new ArrayList<>();
-          for (Finder.Scored each : finder.scored(made.of(asked.root()))) {
+          for (Finder.Scored each : Finder.notWorseThanTheLast(all, limit)) {
             StoredValue value = finder.value(each.id());
-            found.add(new Ranked(each.score(), rank.applyAsInt(value.edition()), value));
+            found.add(new Ranked(each.score(), standing.apply(value.edition()), value));
           }
           found.sort(Ranked.BEST_FIRST);
           List<PageHit> best = new ArrayList<>();
           found.subList(0, Math.min(limit, found.size())).forEach(r -> best.add(hit(r.value())));
-          return new PageHits(best, found.size());
+          return new PageHits(best, all.size());
         });
   }
 
   /** What has the words better comes first; then by source, file and page. */
-  private record Ranked(int score, int rank, StoredValue value) {
+  private record Ranked(int score, byte[] standing, StoredValue value) {
     static final Comparator<Ranked> BEST_FIRST =
         Comparator.comparingInt((Ranked r) -> -r.score())
-            .thenComparingInt(Ranked::rank)
+            .thenComparing(Ranked::standing, Arrays::compareUnsigned)
             .thenComparing(Ranked::value);
   }
 

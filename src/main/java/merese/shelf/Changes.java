@@ -1,11 +1,10 @@
 package merese.shelf;
 
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import merese.search.FileStamp;
@@ -15,66 +14,60 @@ import merese.store.LibraryFolder;
 /**
  * What differs between the files of a library and what its index was made from.
  *
- * @param changed files that are new or other than they were
+ * @param changed files that are new or other than they were, in the order of their paths
  * @param removed paths of files that are gone
  * @param settled new stamps of files that are as they were, and old enough by now that their time
  *     alone will tell
+ * @param folders the times of a large library's folders, for the next comparison; empty in one that
+ *     is not large
+ * @param compared how many files were looked at
  */
-record Changes(List<LibraryFile> changed, List<String> removed, List<FileStamp> settled) {
+record Changes(
+    List<LibraryFile> changed,
+    List<String> removed,
+    List<FileStamp> settled,
+    Optional<FolderTimes> folders,
+    int compared) {
+  static final Changes NONE = new Changes(List.of(), List.of(), List.of(), Optional.empty(), 0);
+
   /** The path under which the index keeps what is wrong between the files of the vocabulary. */
   static final String WHOLE_VOCABULARY = "vocabulary";
 
-  static Changes since(Map<String, FileStamp> stamps, LibraryFolder folder, Clock clock) {
-    List<LibraryFile> changed = new ArrayList<>();
-    List<FileStamp> settled = new ArrayList<>();
-    Set<String> removed = new TreeSet<>(stamps.keySet());
-    removed.remove(WHOLE_VOCABULARY);
-    for (LibraryFile file : indexed(folder)) {
-      removed.remove(file.relative());
-      FileStamp stamp = stamps.get(file.relative());
-      if (stamp == null || !isSame(stamp, file)) {
-        changed.add(file);
-      } else if (!stamp.settled()
-          && !stamp.hash().isEmpty()
-          && LibraryReading.isSettled(file, clock)) {
-        settled.add(stamp.asSettled());
-      }
-    }
-    return new Changes(List.copyOf(changed), List.copyOf(removed), List.copyOf(settled));
-  }
+  /** Paths under which the index keeps what is of no one file. */
+  static final Set<String> OF_NO_FILE = Set.of(WHOLE_VOCABULARY, FolderTimes.PATH);
 
-  /** The files that an index is made from: all but that of records which describe no source. */
-  static List<LibraryFile> indexed(LibraryFolder folder) {
-    List<LibraryFile> files = new ArrayList<>();
-    for (LibraryFile file : folder.scan()) {
-      if (file.kind() != LibraryFile.Kind.RECEIVED) {
-        files.add(file);
-      }
-    }
-    return files;
+  Changes {
+    changed = List.copyOf(changed);
+    removed = List.copyOf(removed);
+    settled = List.copyOf(settled);
   }
 
   /** The same with files that are to be read again for another reason. */
   Changes with(Set<String> more, LibraryFolder folder) {
     Set<String> known = paths();
     List<LibraryFile> all = new ArrayList<>(changed);
-    for (LibraryFile file : indexed(folder)) {
-      if (more.contains(file.relative()) && !known.contains(file.relative())) {
-        all.add(file);
+    for (String path : more) {
+      if (!known.contains(path)) {
+        folder.look(path).ifPresent(all::add);
       }
     }
     Collections.sort(all);
-    return new Changes(all, removed, settled);
-  }
-
-  /** A file whose time could not settle it is compared by its bytes. */
-  private static boolean isSame(FileStamp stamp, LibraryFile file) {
-    return stamp.sameAs(file.size(), file.modified())
-        && (stamp.settled() || stamp.hash().equals(LibraryReading.hash(file)));
+    return new Changes(all, removed, settled, folders, compared);
   }
 
   boolean none() {
     return changed.isEmpty() && removed.isEmpty();
+  }
+
+  /** How many files differ. */
+  int count() {
+    return changed.size() + removed.size();
+  }
+
+  /** The path of the first file that differs. */
+  String first() {
+    Set<String> sorted = new TreeSet<>(paths());
+    return sorted.iterator().next();
   }
 
   boolean touchVocabulary() {
@@ -87,7 +80,8 @@ record Changes(List<LibraryFile> changed, List<String> removed, List<FileStamp> 
     return paths().contains(path);
   }
 
-  private Set<String> paths() {
+  /** The paths of what differs. */
+  Set<String> paths() {
     Set<String> paths = new HashSet<>(removed);
     changed.forEach(f -> paths.add(f.relative()));
     return paths;

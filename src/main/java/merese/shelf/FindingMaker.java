@@ -2,10 +2,7 @@ package merese.shelf;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.ToIntFunction;
 import merese.search.FindQuery;
 import merese.search.FoundHits;
 import merese.search.FoundHits.FoundHit;
@@ -24,15 +21,10 @@ final class FindingMaker {
   }
 
   Finding find(FindQuery asked, int limit) {
-    List<Source> byYear = new ArrayList<>(shelf.sources());
-    byYear.sort(Source.BY_YEAR);
-    Map<String, Integer> rank = new HashMap<>();
-    byYear.forEach(s -> rank.put(s.key(), rank.size()));
-    ToIntFunction<String> ranks = edition -> rank.getOrDefault(edition, rank.size());
-    FoundHits found = index.find(asked, limit, shelf.thesaurus(), ranks);
+    FoundHits found = index.find(asked, limit, shelf.thesaurus());
     List<Finding.Thing> things = new ArrayList<>();
     found.hits().forEach(hit -> things.add(thing(hit)));
-    PageHits pages = index.findPages(asked, limit, shelf.thesaurus(), ranks);
+    PageHits pages = index.findPages(asked, limit, shelf.thesaurus());
     return new Finding(
         things, found.withAll(), found.withSome(), shelf.pages(pages.best()), pages.all());
   }

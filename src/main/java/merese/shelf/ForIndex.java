@@ -54,7 +54,7 @@ final class ForIndex {
       Work one = work.withOnly(edition.withoutNotes());
       byte[] filing = filing(one);
       byte[] standing = standing(one, filing);
-      sources.add(source(one, filing));
+      sources.add(source(one, filing, standing));
       for (int order = 0; order < edition.notes().size(); order++) {
         Note note = edition.notes().get(order);
         notes.add(note(work, edition.key(), standing, order, note));
@@ -66,10 +66,11 @@ final class ForIndex {
     return new IndexedFile(stamp, sources, notes, checks, List.of(), List.of());
   }
 
-  private static IndexedSource source(Work one, byte[] filing) {
+  private static IndexedSource source(Work one, byte[] filing, byte[] standing) {
     Edition edition = one.editions().get(0);
     return new IndexedSource(
         edition.key(),
+        standing,
         new SourceTraits(
             edition.imprint().year(),
             one.kind().code(),

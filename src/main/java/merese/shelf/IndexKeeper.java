@@ -52,15 +52,23 @@ final class IndexKeeper {
 
   private final LibraryFolder folder;
   private final Path place;
+
+  /** A library of more files than this is large: not all of them are compared at each opening. */
+  static final int LARGE = 5_000;
+
   private final Watcher watcher;
   private final Clock clock;
-  private UpToDate report = new UpToDate(Optional.empty(), List.of(), List.of(), 0, 0);
+  private final int large;
+  private final LastLook lastLook;
+  private UpToDate report;
 
-  IndexKeeper(LibraryFolder folder, Watcher watcher, Clock clock) {
+  IndexKeeper(LibraryFolder folder, Watcher watcher, Clock clock, int large) {
     this.folder = folder;
     this.place = folder.index().resolve("lucene");
     this.watcher = watcher;
     this.clock = clock;
+    this.large = large;
+    this.lastLook = new LastLook(folder, clock);
   }
 
   UpToDate report() {
@@ -69,10 +77,17 @@ final class IndexKeeper {
 
   /** The index, up to date; another process that is just writing it is waited for. */
   NoteIndex open() {
+    return open(Set.of());
+  }
+
+  /**
+   * @param also paths of works that are compared in any case
+   */
+  NoteIndex open(Set<String> also) {
     long end = System.nanoTime() + PATIENCE_MILLISECONDS * 1_000_000;
     while (true) {
       try {
-        return openAlone();
+        return openAlone(also);
       } catch (IndexBusyException e) {
         if (System.nanoTime() - end > 0 || !pause()) {
           throw e;
@@ -114,7 +129,7 @@ final class IndexKeeper {
     if (Files.isDirectory(place)) {
       try {
         NoteIndex index = NoteIndex.open(place);
-        Changes changes = Changes.since(index.stamps(), folder, clock);
+        Changes changes = compare(index, FolderTimes.of(index), Set.of());
         if (!changes.touchVocabulary() && changes.changed().size() <= MOST_BESIDE) {
           return new AsItWas(index, changes);
         }
@@ -123,7 +138,7 @@ final class IndexKeeper {
         // It is built again below.
       }
     }
-    return new AsItWas(open(), new Changes(List.of(), List.of(), List.of()));
+    return new AsItWas(open(), Changes.NONE);
   }
 
   /** Returns false where the thread is to stop. */
@@ -138,11 +153,11 @@ final class IndexKeeper {
   }
 
   /** The index, up to date: with all or nothing of a change of several files. */
-  private NoteIndex openAlone() {
+  private NoteIndex openAlone(Set<String> also) {
     while (true) {
       String moment = folder.moment();
       try {
-        NoteIndex index = openOnce();
+        NoteIndex index = openOnce(also);
         if (folder.isStill(moment)) {
           return index;
         }
@@ -155,42 +170,94 @@ final class IndexKeeper {
     }
   }
 
-  private NoteIndex openOnce() {
+  private NoteIndex openOnce(Set<String> also) {
     if (!Files.isDirectory(place)) {
       return build(FIRST);
     }
     NoteIndex index;
     Changes changes;
+    Optional<FolderTimes> before;
     try {
       index = NoteIndex.open(place);
-      changes = Changes.since(index.stamps(), folder, clock);
+      before = FolderTimes.of(index);
+      changes = compare(index, before, also);
     } catch (IndexDamagedException e) {
       return build(e.isOfAnotherVersion() ? OTHER_VERSION : DAMAGED);
     }
     if (changes.none()) {
-      return settle(index, changes.settled());
+      report = new UpToDate(Optional.empty(), List.of(), List.of(), 0, 0, changes.compared());
+      return settle(index, changes, before);
     }
     Optional<String> tooMuch;
-    VocabularyRecords before;
+    VocabularyRecords known;
     try (index) {
       tooMuch = update(index, changes);
-      before = tooMuch.isPresent() ? VocabularyRecords.of(index) : VocabularyRecords.none();
+      known = tooMuch.isPresent() ? VocabularyRecords.of(index) : VocabularyRecords.none();
     } catch (IndexDamagedException e) {
       return build(DAMAGED);
     }
-    return tooMuch.isEmpty() ? NoteIndex.open(place) : build(tooMuch.get(), before);
+    if (tooMuch.isPresent()) {
+      return build(tooMuch.get(), known);
+    }
+    noteLook(changes);
+    return NoteIndex.open(place);
+  }
+
+  private Changes compare(NoteIndex index, Optional<FolderTimes> before, Set<String> also) {
+    Comparison comparison = new Comparison(index, folder, clock, large, before);
+    if (before.isEmpty() || !lastLook.isKnown()) {
+      return comparison.whole();
+    }
+    Set<String> works = new HashSet<>(also);
+    for (RecordHit hit : index.recordHits(RecordTypes.SHORTFALL)) {
+      works.add(hit.file()); // somebody is just mending it, perhaps in place
+    }
+    return comparison.quick(works);
+  }
+
+  /** All files of a large library have been compared where it was not known when they last were. */
+  private void noteLook(Changes changes) {
+    if (changes.folders().isPresent() && !lastLook.isKnown()) {
+      lastLook.isNow();
+    }
   }
 
   /**
-   * Notes that the time of these files tells by now, so that no later question reads them. An index
-   * that can't be written just now answers as well.
+   * Compares every file, where that was last done a while ago, and tells the watcher what the index
+   * lacks. The next opening brings it up to date.
    */
-  private NoteIndex settle(NoteIndex index, List<FileStamp> settled) {
-    if (settled.isEmpty()) {
+  void lookAtAll() {
+    if (!lastLook.isKnown() || !lastLook.isLongAgo()) {
+      return; // where it is not known, this opening has looked, or the next one will
+    }
+    try (NoteIndex index = NoteIndex.open(place)) {
+      String moment = folder.moment();
+      Changes changes = new Comparison(index, folder, clock, large, FolderTimes.of(index)).whole();
+      if (changes.none()) {
+        lastLook.isNow();
+      } else if (folder.isStill(moment)) {
+        lastLook.forget();
+        watcher.lacking(changes.count(), changes.first());
+      }
+    } catch (IndexDamagedException | LibraryException e) {
+      // The answer is out; the next opening mends the one and says the other.
+    }
+  }
+
+  /**
+   * Notes that the time of some files and folders tells by now, so that no later question looks at
+   * them. An index that can't be written just now answers as well.
+   */
+  private NoteIndex settle(NoteIndex index, Changes changes, Optional<FolderTimes> before) {
+    noteLook(changes);
+    Optional<FolderTimes> folders =
+        changes.folders().filter(now -> now.tellsMoreThan(before.orElse(FolderTimes.NONE)));
+    if (changes.settled().isEmpty() && folders.isEmpty()) {
       return index;
     }
     try (IndexUpdate update = IndexUpdate.of(place)) {
-      settled.forEach(update::replace);
+      changes.settled().forEach(update::replace);
+      folders.ifPresent(times -> update.replace(times.forIndex()));
       update.commit();
     } catch (IndexBusyException | IndexDamagedException | UncheckedIOException e) {
       return index;
@@ -215,16 +282,20 @@ final class IndexKeeper {
     IndexUpdate.requireFree(place);
     watcher.building(why);
     LibraryReading reading = new LibraryReading(clock);
-    List<LibraryFile> files = Changes.indexed(folder);
+    Changes all = Comparison.withNothing(folder, clock, large);
+    List<LibraryFile> files = all.changed();
     watcher.start(files.size());
     VocabularyReading vocabulary = VocabularyReading.of(folder, reading, files, before);
     try (IndexUpdate update = IndexUpdate.fromNothing(place)) {
       vocabulary.files().forEach(update::replace);
       new OtherFiles(folder, reading, vocabulary).index(files, update, watcher);
+      all.folders().ifPresent(times -> update.replace(times.forIndex()));
       update.commit();
     }
     watcher.end();
-    report = new UpToDate(Optional.of(why), reading.opened(), List.of(), 0, 0);
+    lastLook.forget();
+    noteLook(all);
+    report = new UpToDate(Optional.of(why), reading.opened(), List.of(), 0, 0, all.compared());
     return NoteIndex.open(place);
   }
 
@@ -259,10 +330,13 @@ final class IndexKeeper {
       if (!others.index(changes.changed(), update, watcher)) {
         return Optional.of(ONE_NAME);
       }
+      changes.folders().ifPresent(times -> update.replace(times.forIndex()));
       update.commit();
     }
     watcher.end();
-    report = new UpToDate(Optional.empty(), reading.opened(), changes.removed(), again, pages);
+    report =
+        new UpToDate(
+            Optional.empty(), reading.opened(), changes.removed(), again, pages, changes.compared());
     return Optional.empty();
   }
 
@@ -311,10 +385,8 @@ final class IndexKeeper {
     }
     Set<String> checked = new HashSet<>();
     index.checks(concepts).forEach(hit -> checked.add(hit.edition()));
-    for (SourceHit hit : index.sources()) {
-      if (checked.contains(hit.edition())) {
-        files.add(hit.file());
-      }
+    for (String edition : checked) {
+      index.source(edition).map(SourceHit::file).ifPresent(files::add);
     }
     for (RecordHit hit : index.recordHits(RecordTypes.MINE)) {
       if (names(NamedConcepts.of(PackedMine.unpack(hit.payload())), concepts)) {
@@ -370,18 +442,22 @@ final class IndexKeeper {
   private static void ownAgain(
       NoteIndex index, Thesaurus after, Changes changes, IndexUpdate update) {
     ForIndex maker = new ForIndex(after);
-    Map<String, FileStamp> stamps = index.stamps();
     for (RecordHit hit : index.recordHits(RecordTypes.MINE)) {
       if (!changes.concerns(hit.file())) {
-        update.replace(maker.mine(stamps.get(hit.file()), PackedMine.unpack(hit.payload())));
+        update.replace(maker.mine(stamp(index, hit), PackedMine.unpack(hit.payload())));
       }
     }
     for (RecordHit hit : index.recordHits(RecordTypes.OBJECT)) {
       if (!changes.concerns(hit.file())) {
-        update.replace(
-            maker.object(stamps.get(hit.file()), PackedMine.unpackObject(hit.payload())));
+        update.replace(maker.object(stamp(index, hit), PackedMine.unpackObject(hit.payload())));
       }
     }
+  }
+
+  private static FileStamp stamp(NoteIndex index, RecordHit hit) {
+    return index
+        .stamp(hit.file())
+        .orElseThrow(() -> new IndexDamagedException("the index lacks " + hit.file(), null));
   }
 
   /** The concepts whose labels or ancestors differ, or which are only in one of the two. */

@@ -54,7 +54,7 @@ final class LibraryReading {
    */
   <T> Read<T> read(LibraryFile file, Function<Path, Stored<T>> reader) {
     opened.add(file.relative());
-    boolean settled = isSettled(file, clock);
+    boolean settled = isSettled(file.modified(), clock.instant());
     try {
       return stamped(file, settled, reader.apply(file.path()));
     } catch (LibraryException e) {
@@ -85,9 +85,13 @@ final class LibraryReading {
     return opened;
   }
 
-  /** Whether a change from now on would show in a file's time. */
-  static boolean isSettled(LibraryFile file, Clock clock) {
-    return nanoseconds(clock.instant()) - file.modified() > STEP;
+  /**
+   * Whether a change from now on would show in the time of a file or folder.
+   *
+   * @param modified its time, in nanoseconds since 1970
+   */
+  static boolean isSettled(long modified, Instant now) {
+    return nanoseconds(now) - modified > STEP;
   }
 
   /**

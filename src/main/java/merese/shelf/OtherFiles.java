@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -40,7 +41,15 @@ final class OtherFiles {
   private final boolean lacking;
   private final ForIndex maker;
   private final PagesForIndex pages;
+
+  /** What else is indexed and did not change; empty for an index that is made from nothing. */
+  private Optional<NoteIndex> index = Optional.empty();
+
+  private Set<String> changed = Set.of();
+
+  /** The names that files read here have taken. */
   private final Map<String, String> works = new HashMap<>();
+
   private final Map<String, String> editions = new HashMap<>();
   private boolean displaced;
 
@@ -53,20 +62,27 @@ final class OtherFiles {
     this.pages = new PagesForIndex(thesaurus);
   }
 
-  /** Takes in which names the works have that are indexed and did not change. */
-  OtherFiles beside(NoteIndex index, Changes changes) {
-    for (SourceHit hit : index.sources()) {
-      if (!changes.concerns(hit.file())) {
-        editions.put(hit.edition(), hit.file());
-        works.put(nameOf(hit.file()), hit.file());
-      }
-    }
+  /** The names that works have which are indexed and did not change are looked up. */
+  OtherFiles beside(NoteIndex indexed, Changes changes) {
+    index = Optional.of(indexed);
+    changed = changes.paths();
     return this;
   }
 
-  private static String nameOf(String path) {
-    int end = path.length() - ".json".length();
-    return path.substring(path.lastIndexOf('/') + 1, end);
+  /** The file that has a work of this name already. */
+  private Optional<String> fileOfWork(String name) {
+    return Optional.ofNullable(works.get(name))
+        .or(() -> index.flatMap(i -> i.fileNamed(name + ".json")).filter(this::stays));
+  }
+
+  /** The file that has an edition of this key already. */
+  private Optional<String> fileOfEdition(String key) {
+    return Optional.ofNullable(editions.get(key))
+        .or(() -> index.flatMap(i -> i.source(key)).map(SourceHit::file).filter(this::stays));
+  }
+
+  private boolean stays(String file) {
+    return !changed.contains(file);
   }
 
   /**
@@ -149,7 +165,7 @@ final class OtherFiles {
     boolean named = work.id().equals(file.name());
     if (!named || !claim(file.relative(), work)) {
       Effect effect = named ? Effect.REPEATS : Effect.UNREADABLE;
-      return leftOut(read.stamp(), effect, located(file, n -> n.repeats(file)));
+      return leftOut(read.stamp(), effect, located(file, others(work), n -> n.repeats(file)));
     }
     return withUndefined(file, maker.work(read.stamp(), work), NamedConcepts.of(work));
   }
@@ -162,11 +178,11 @@ final class OtherFiles {
         return false;
       }
       keys.add(edition.key());
-      if (isTaken(editions, edition.key(), path)) {
+      if (isTaken(fileOfEdition(edition.key()), path)) {
         return false;
       }
     }
-    if (isTaken(works, work.id(), path)) {
+    if (isTaken(fileOfWork(work.id()), path)) {
       return false;
     }
     works.put(work.id(), path);
@@ -174,10 +190,9 @@ final class OtherFiles {
     return true;
   }
 
-  private boolean isTaken(Map<String, String> names, String name, String path) {
-    String other = names.get(name);
-    displaced |= other != null && other.compareTo(path) > 0;
-    return other != null && other.compareTo(path) < 0;
+  private boolean isTaken(Optional<String> other, String path) {
+    displaced |= other.isPresent() && other.get().compareTo(path) > 0;
+    return other.isPresent() && other.get().compareTo(path) < 0;
   }
 
   private IndexedFile withUndefined(LibraryFile file, IndexedFile made, Set<String> named) {
@@ -189,7 +204,8 @@ final class OtherFiles {
     List<IndexedRecord> records = new ArrayList<>(PackedShortfall.undefined(undefined));
     if (!lacking) {
       records.add(
-          PackedShortfall.record(Effect.UNDEFINED, located(file, n -> n.unknownConcepts(file))));
+          PackedShortfall.record(
+              Effect.UNDEFINED, located(file, vocabulary(), n -> n.unknownConcepts(file))));
     }
     return made.with(records);
   }
@@ -198,13 +214,30 @@ final class OtherFiles {
     return IndexedFile.of(stamp, List.of(PackedShortfall.record(effect, problems)));
   }
 
-  /** Where in a file the contradiction stands; the file as such where it has changed since. */
-  private List<Problem> located(LibraryFile file, Function<Neighbours, List<Problem>> look) {
+  /** The names and keys of a work that other files have. */
+  private Neighbours others(Work work) {
+    Map<String, Path> named = new HashMap<>();
+    Map<String, Path> keyed = new HashMap<>();
+    fileOfWork(work.id()).ifPresent(file -> named.put(work.id(), folder.resolve(file)));
+    for (Edition edition : work.editions()) {
+      fileOfEdition(edition.key())
+          .ifPresent(file -> keyed.put(edition.key(), folder.resolve(file)));
+    }
+    return new Neighbours(named, keyed, List.of());
+  }
+
+  private Neighbours vocabulary() {
     List<String> concepts = new ArrayList<>();
     thesaurus.concepts().forEach(c -> concepts.add(c.id()));
+    return new Neighbours(Map.of(), Map.of(), concepts);
+  }
+
+  /** Where in a file the contradiction stands; the file as such where it has changed since. */
+  private static List<Problem> located(
+      LibraryFile file, Neighbours neighbours, Function<Neighbours, List<Problem>> look) {
     List<Problem> found = new ArrayList<>();
     try {
-      found.addAll(look.apply(new Neighbours(paths(works), paths(editions), concepts)));
+      found.addAll(look.apply(neighbours));
     } catch (LibraryException e) {
       found.addAll(e.problems());
     }
@@ -220,11 +253,5 @@ final class OtherFiles {
               Problem.Severity.ERROR));
     }
     return found;
-  }
-
-  private Map<String, Path> paths(Map<String, String> files) {
-    Map<String, Path> paths = new HashMap<>();
-    files.forEach((name, file) -> paths.put(name, folder.resolve(file)));
-    return paths;
   }
 }

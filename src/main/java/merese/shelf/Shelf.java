@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -50,10 +51,18 @@ public final class Shelf implements Lexicon, Closeable {
   private static final int MOST_NOTES_KEPT = 20_000;
   private static final int MOST_SOURCES_KEPT = 50_000;
 
+  /** So many of the files that an answer quotes are compared after it. */
+  private static final int MOST_COMPARED = 1_000;
+
   private final LibraryFolder folder;
   private final Watcher watcher;
   private final Clock clock;
+  private final int large;
   private NoteIndex index;
+
+  /** The times of a large library's folders; empty in one that is not large. */
+  private Optional<FolderTimes> folders = Optional.empty();
+
   private UpToDate upToDate;
   private Thesaurus thesaurus;
   private Mine mine;
@@ -71,10 +80,16 @@ public final class Shelf implements Lexicon, Closeable {
   private final Map<String, Map<Integer, SourcedNote>> notes = new HashMap<>();
   private int notesKept;
 
-  private Shelf(LibraryFolder folder, Watcher watcher, Clock clock) {
+  /** The files, in a large library, of what the question that is asked has read whole. */
+  private final Set<String> quoted = new HashSet<>();
+
+  private boolean asking;
+
+  private Shelf(LibraryFolder folder, Watcher watcher, Clock clock, int large) {
     this.folder = folder;
     this.watcher = watcher;
     this.clock = clock;
+    this.large = large;
   }
 
   /**
@@ -87,10 +102,21 @@ public final class Shelf implements Lexicon, Closeable {
   }
 
   static Shelf open(LibraryFolder folder, Watcher watcher, Clock clock) {
-    Shelf shelf = new Shelf(folder, watcher, clock);
-    IndexKeeper keeper = new IndexKeeper(folder, watcher, clock);
+    return open(folder, watcher, clock, IndexKeeper.LARGE);
+  }
+
+  /**
+   * @param large a library of more files than this is large
+   */
+  static Shelf open(LibraryFolder folder, Watcher watcher, Clock clock, int large) {
+    Shelf shelf = new Shelf(folder, watcher, clock, large);
+    IndexKeeper keeper = shelf.keeper();
     shelf.use(keeper.open(), keeper.report());
     return shelf;
+  }
+
+  private IndexKeeper keeper() {
+    return new IndexKeeper(folder, watcher, clock, large);
   }
 
   private void use(NoteIndex opened, UpToDate report) {
@@ -106,22 +132,60 @@ public final class Shelf implements Lexicon, Closeable {
     beginnings = null;
     notes.clear();
     notesKept = 0;
+    folders = FolderTimes.of(index);
     shortfalls = IndexKeeper.shortfalls(index, folder);
   }
 
   /**
-   * Asks a question. Should the index turn out to be damaged while it is read, it is built again
-   * and the question asked once more.
+   * Asks a question. Where a file that the answer quotes turns out to be other than it was, or the
+   * index damaged, that is put right and the question asked once more; a question that is asked
+   * within another is asked again with it.
    */
   public <T> T ask(Function<Shelf, T> question) {
-    forgetMany();
+    if (asking) {
+      return question.apply(this);
+    }
+    asking = true;
     try {
+      forgetMany();
+      quoted.clear();
+      T answer = question.apply(this);
+      if (!quotesOther()) {
+        return answer;
+      }
+      index.close();
+      IndexKeeper keeper = keeper();
+      use(keeper.open(quoted), keeper.report());
       return question.apply(this);
     } catch (IndexDamagedException e) {
       index.close();
-      IndexKeeper keeper = new IndexKeeper(folder, watcher, clock);
+      IndexKeeper keeper = keeper();
       use(keeper.buildAgain(), keeper.report());
       return question.apply(this);
+    } finally {
+      asking = false;
+    }
+  }
+
+  private boolean quotesOther() {
+    return !quoted.isEmpty()
+        && new Comparison(index, folder, clock, large, folders).anyOther(quoted);
+  }
+
+  /** Takes note that something of a file is read whole. */
+  void quote(String file) {
+    if (asking && folders.isPresent() && quoted.size() < MOST_COMPARED) {
+      quoted.add(file);
+    }
+  }
+
+  /**
+   * For after an answer, and after closing: in a large library every file is compared, where that
+   * was last done a while ago, and the watcher is told what the answer lacks.
+   */
+  public void lookAtAll() {
+    if (folders.isPresent()) {
+      keeper().lookAtAll();
     }
   }
 
@@ -136,9 +200,30 @@ public final class Shelf implements Lexicon, Closeable {
     }
   }
 
-  /** Whether the library's files are still those that the index was made from. */
+  /**
+   * Whether the library's files are still those that the index was made from. In a large library a
+   * file that was overwritten in place may take some minutes to be noticed.
+   */
   public boolean isCurrent() {
-    return Changes.since(index.stamps(), folder, clock).none();
+    Comparison comparison = new Comparison(index, folder, clock, large, folders);
+    LastLook lastLook = new LastLook(folder, clock);
+    boolean whole = folders.isPresent() && lastLook.isLongAgo();
+    Changes changes = whole ? comparison.whole() : comparison.quick(damaged());
+    if (whole && changes.none()) {
+      lastLook.isNow();
+    } else if (whole) {
+      lastLook.forget();
+    }
+    if (changes.none()) {
+      folders = changes.folders();
+    }
+    return changes.none();
+  }
+
+  private List<String> damaged() {
+    List<String> files = new ArrayList<>();
+    shortfalls.forEach(shortfall -> files.add(shortfall.file()));
+    return files;
   }
 
   /** What opening took. */
@@ -253,7 +338,7 @@ public final class Shelf implements Lexicon, Closeable {
   private Source source(SourceHit hit) {
     Source known = some.get(hit.edition());
     if (known == null) {
-      known = new Source(PackedSource.unpack(hit.payload()), this);
+      known = new Source(PackedSource.unpack(hit.payload()), hit.file(), this);
       some.put(hit.edition(), known);
     }
     return known;
@@ -424,6 +509,7 @@ public final class Shelf implements Lexicon, Closeable {
 
   /** A note that several questions find is unpacked once. */
   SourcedNote note(NoteHit hit) {
+    quote(hit.file());
     Map<Integer, SourcedNote> known = notes.get(hit.edition());
     if (known == null) {
       known = new HashMap<>();

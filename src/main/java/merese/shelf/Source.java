@@ -35,14 +35,19 @@ public final class Source {
       byte[] filing) {}
 
   private final Brief brief;
+  private final String file;
   private final Shelf shelf;
   private Work whole;
 
   /** How many sources have its author and year; 0 while nobody has asked. */
   private int called;
 
-  Source(Brief brief, Shelf shelf) {
+  /**
+   * @param file the library's file that it is from
+   */
+  Source(Brief brief, String file, Shelf shelf) {
     this.brief = brief;
+    this.file = file;
     this.shelf = shelf;
   }
 
@@ -106,6 +111,7 @@ public final class Source {
 
   /** The work with this edition alone, without its notes. */
   public Work work() {
+    shelf.quote(file);
     if (whole == null) {
       whole = shelf.whole(key());
     }

@@ -12,13 +12,15 @@ import java.util.Optional;
  * @param notesAgain how many notes of other files were indexed again, because the labels or the
  *     ancestors of their concepts changed
  * @param pagesAgain the same of pages, because what is named on them changed
+ * @param compared how many files were looked at, unread
  */
 public record UpToDate(
     Optional<String> built,
     List<String> opened,
     List<String> removed,
     int notesAgain,
-    int pagesAgain) {
+    int pagesAgain,
+    int compared) {
   public UpToDate {
     opened = List.copyOf(opened);
     removed = List.copyOf(removed);

@@ -16,4 +16,12 @@ public interface Watcher {
 
   /** The piece of work is done. */
   default void end() {}
+
+  /**
+   * After an answer: files of a large library had been changed by other hands, and it lacks that.
+   *
+   * @param files how many
+   * @param first the path of the first below the library
+   */
+  default void lacking(int files, String first) {}
 }

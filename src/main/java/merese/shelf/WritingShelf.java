@@ -61,7 +61,7 @@ public final class WritingShelf implements Lexicon, Closeable {
    */
   public static WritingShelf open(LibraryFolder folder, Watcher watcher) {
     folder.requireKnownFormat();
-    IndexKeeper keeper = new IndexKeeper(folder, watcher, Clock.systemUTC());
+    IndexKeeper keeper = new IndexKeeper(folder, watcher, Clock.systemUTC(), IndexKeeper.LARGE);
     IndexKeeper.AsItWas opened = keeper.openAsItWas();
     WritingShelf shelf = new WritingShelf(folder, opened.index());
     for (String gone : opened.changes().removed()) {

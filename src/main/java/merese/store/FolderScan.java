@@ -12,6 +12,8 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -33,9 +35,15 @@ final class FolderScan {
   static final String HOMONYMS = "homonyms.json";
   static final String CHARACTERS = "characters.json";
 
+  /** The folders below the library's own. */
+  static final List<String> TOPS = List.of(OBJECTS, PAGES, VOCABULARY, WORKS);
+
   private final Path root;
   private final List<LibraryFile> files = new ArrayList<>();
   private final List<LibraryFolder.Folder> folders = new ArrayList<>();
+
+  /** The folders in the one that is listed by itself; null where a scan goes into them. */
+  private List<String> inside;
 
   FolderScan(Path root) {
     this.root = root;
@@ -43,9 +51,7 @@ final class FolderScan {
 
   /** In the order of their relative paths. */
   List<LibraryFile> files() {
-    single(SETTINGS, LibraryFile.Kind.SETTINGS);
-    single(MINE, LibraryFile.Kind.MINE);
-    single(RECEIVED, LibraryFile.Kind.RECEIVED);
+    singles();
     walk(root.resolve(WORKS), WORKS, LibraryFile.Kind.WORK);
     walk(root.resolve(OBJECTS), OBJECTS, LibraryFile.Kind.OBJECT);
     walk(root.resolve(VOCABULARY), VOCABULARY, LibraryFile.Kind.VOCABULARY);
@@ -59,6 +65,78 @@ final class FolderScan {
     walk(root.resolve(PAGES).resolve(folder), PAGES + '/' + folder, LibraryFile.Kind.PAGES);
     Collections.sort(files);
     return files;
+  }
+
+  private void singles() {
+    single(SETTINGS, LibraryFile.Kind.SETTINGS);
+    single(MINE, LibraryFile.Kind.MINE);
+    single(RECEIVED, LibraryFile.Kind.RECEIVED);
+  }
+
+  /** As {@link LibraryFolder#list}. */
+  Optional<LibraryFolder.Listing> list(String relative) {
+    if (relative.isEmpty()) {
+      singles();
+      Collections.sort(files);
+      return Optional.of(new LibraryFolder.Listing(modified(root), files, TOPS));
+    }
+    Path folder = root.resolve(relative);
+    if (!isFolder(folder, relative)) {
+      return Optional.empty();
+    }
+    long modified = modified(folder); // before the files: a change in between then shows
+    inside = new ArrayList<>();
+    walk(folder, relative, kindIn(relative));
+    Collections.sort(files);
+    return Optional.of(new LibraryFolder.Listing(modified, files, inside));
+  }
+
+  /** As {@link LibraryFolder#timeOf}. */
+  OptionalLong timeOf(String relative) {
+    Path folder = root.resolve(relative);
+    return isFolder(folder, relative) ? OptionalLong.of(modified(folder)) : OptionalLong.empty();
+  }
+
+  /** As {@link LibraryFolder#look}. */
+  Optional<LibraryFile> look(String relative) {
+    Path path = root.resolve(relative);
+    inside = new ArrayList<>();
+    if (relative.indexOf('/') >= 0) {
+      look(path, relative, kindIn(relative));
+    } else {
+      singles();
+      files.removeIf(file -> !file.relative().equals(relative));
+    }
+    return files.stream().findFirst();
+  }
+
+  /** Of the library's own folders a link is followed. */
+  private static boolean isFolder(Path folder, String relative) {
+    return TOPS.contains(relative)
+        ? Files.exists(folder)
+        : Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  private static long modified(Path folder) {
+    try {
+      return Files.getLastModifiedTime(folder).to(TimeUnit.NANOSECONDS);
+    } catch (IOException e) {
+      throw Disk.unreadable(folder, e);
+    }
+  }
+
+  private static LibraryFile.Kind kindIn(String relative) {
+    if (isIn(WORKS, relative)) {
+      return LibraryFile.Kind.WORK;
+    }
+    if (isIn(PAGES, relative)) {
+      return LibraryFile.Kind.PAGES;
+    }
+    return isIn(OBJECTS, relative) ? LibraryFile.Kind.OBJECT : LibraryFile.Kind.VOCABULARY;
+  }
+
+  private static boolean isIn(String top, String relative) {
+    return relative.equals(top) || relative.startsWith(top + '/');
   }
 
   /** The folders that a scan looks into, the library's own ("") first. */
@@ -84,12 +162,7 @@ final class FolderScan {
   }
 
   private void folder(Path path, String relative) {
-    try {
-      long modified = Files.getLastModifiedTime(path).to(TimeUnit.NANOSECONDS);
-      folders.add(new LibraryFolder.Folder(relative, modified));
-    } catch (IOException e) {
-      throw Disk.unreadable(path, e);
-    }
+    folders.add(new LibraryFolder.Folder(relative, modified(path)));
   }
 
   /** Lists the folders where {@code kind} is null, else the files. */
@@ -122,7 +195,11 @@ final class FolderScan {
       BasicFileAttributes found =
           Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
       if (found.isDirectory()) {
-        walk(path, relative, kind);
+        if (inside == null) {
+          walk(path, relative, kind);
+        } else {
+          inside.add(relative);
+        }
       } else if (kind != null && relative.endsWith(ENDING)) {
         boolean link = found.isSymbolicLink();
         add(

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import merese.model.CharacterKey;
 import merese.model.Homonym;
@@ -164,6 +165,39 @@ public final class LibraryFolder {
    */
   public List<Folder> folders() {
     return List.copyOf(new FolderScan(root).folders());
+  }
+
+  /**
+   * What is in one folder.
+   *
+   * @param modified the folder's time, as in {@link LibraryFile}, from before it was listed
+   * @param files unread, in the order of their relative paths
+   * @param folders by their relative paths
+   */
+  public record Listing(long modified, List<LibraryFile> files, List<String> folders) {
+    public Listing {
+      files = List.copyOf(files);
+      folders = List.copyOf(folders);
+    }
+  }
+
+  /**
+   * One of the folders that {@link #scan} looks into, without those in it; empty where it is gone.
+   *
+   * @param relative "" for the library's own
+   */
+  public Optional<Listing> list(String relative) {
+    return new FolderScan(root).list(relative);
+  }
+
+  /** When one of those folders was changed last, as {@link #folders} has it; empty for none. */
+  public OptionalLong timeOf(String folder) {
+    return new FolderScan(root).timeOf(folder);
+  }
+
+  /** One file as {@link #scan} would find it; empty where it is gone. */
+  public Optional<LibraryFile> look(String relative) {
+    return new FolderScan(root).look(relative);
   }
 
   public Stored<Work> readWork(Path file) {
