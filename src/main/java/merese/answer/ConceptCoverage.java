@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.function.Predicate;
 import merese.answer.Classifier.Classified;
@@ -229,9 +230,8 @@ public final class ConceptCoverage {
     return new Classified(note, naming, sketched.group());
   }
 
-  /** The keys of all sources that have a note in some group. */
-  public Set<String> sources() {
-    Set<String> sources = new HashSet<>();
+  /** Adds the keys of all sources that have a note in some group. */
+  void addSources(Set<String> sources) {
     for (List<Sketched> found : byGroup.values()) {
       String last = "";
       for (Sketched sketched : found) { // the notes of a source mostly follow each other
@@ -246,7 +246,6 @@ public final class ConceptCoverage {
         sources.add(notes.owner().edition());
       }
     }
-    return sources;
   }
 
   /**
@@ -254,13 +253,12 @@ public final class ConceptCoverage {
    *
    * @param notes theirs, whole
    * @param sources how many sources the group holds
-   * @param works how many works those are editions of
    */
-  record Cut(List<Classified> notes, int sources, int works) {
+  record Cut(List<Classified> notes, int sources) {
     Cut and(Cut other) {
       List<Classified> both = new ArrayList<>(notes);
       both.addAll(other.notes);
-      return new Cut(both, sources, works);
+      return new Cut(both, sources);
     }
   }
 
@@ -297,42 +295,22 @@ public final class ConceptCoverage {
   }
 
   private Cut cut(List<Sketched> notes, List<NotesOfSource> rest, PlaceTest test, int most) {
-    Map<String, Rank> ranks = new HashMap<>();
-    Set<String> works = new HashSet<>();
-    Rank rank = null;
-    for (Sketched sketched : notes) {
-      Name name = sketched.name();
-      if (name.passes(test)) {
-        NoteSketch sketch = sketched.sketch();
-        if (rank == null || !rank.source.equals(sketch.source())) {
-          rank = ranks.get(sketch.source());
-          if (rank == null) {
-            rank = new Rank(sketch.source(), sketch.standing());
-            ranks.put(rank.source, rank);
-            works.add(sketch.file());
-          }
-        }
-        rank.value = Math.min(rank.value, rank(name, test));
-      }
-    }
+    Map<String, Rank> ranks = ranks(notes, test);
+    First first = new First(most);
+    int sources = ranks.size();
     for (NotesOfSource of : rest) { // these are all of the test that their group has
-      rank = ranks.get(of.owner().edition());
-      if (rank == null) {
-        rank = new Rank(of.owner().edition(), of.owner().standing());
-        ranks.put(rank.source, rank);
-        works.add(of.owner().file());
-      }
-      rank.value = Math.min(rank.value, of.isPictured() ? 0 : 1);
-    }
-    Set<String> shown = ranks.keySet();
-    if (ranks.size() > most) {
-      List<Rank> sorted = new ArrayList<>(ranks.values());
-      sorted.sort(new ByRank());
-      shown = new HashSet<>();
-      for (Rank first : sorted.subList(0, most)) {
-        shown.add(first.source);
+      Rank known = ranks.get(of.owner().edition());
+      if (known != null) {
+        known.value = Math.min(known.value, of.isPictured() ? 0 : 1);
+      } else {
+        sources++;
+        first.offer(new Rank(of.owner().edition(), of.owner().standing(), of.isPictured() ? 0 : 1));
       }
     }
+    for (Rank rank : ranks.values()) {
+      first.offer(rank);
+    }
+    Set<String> shown = first.sources();
     List<Sketched> all = new ArrayList<>(notes);
     for (NotesOfSource of : rest) {
       if (shown.contains(of.owner().edition())) {
@@ -345,7 +323,27 @@ public final class ConceptCoverage {
         whole.add(whole(sketched));
       }
     }
-    return new Cut(whole, ranks.size(), works.size());
+    return new Cut(whole, sources);
+  }
+
+  private Map<String, Rank> ranks(List<Sketched> notes, PlaceTest test) {
+    Map<String, Rank> ranks = new HashMap<>();
+    Rank rank = null;
+    for (Sketched sketched : notes) {
+      Name name = sketched.name();
+      if (name.passes(test)) {
+        NoteSketch sketch = sketched.sketch();
+        if (rank == null || !rank.source.equals(sketch.source())) {
+          rank = ranks.get(sketch.source());
+          if (rank == null) {
+            rank = new Rank(sketch.source(), sketch.standing(), Integer.MAX_VALUE);
+            ranks.put(rank.source, rank);
+          }
+        }
+        rank.value = Math.min(rank.value, rank(name, test));
+      }
+    }
+    return ranks;
   }
 
   private int rank(Name name, PlaceTest test) {
@@ -356,23 +354,63 @@ public final class ConceptCoverage {
     return (narrower ? 2 : 0) + (name.isPictured(test) ? 0 : 1);
   }
 
-  private static final class Rank {
+  /** How many works some notes are from. */
+  static int works(List<Sketched> notes, PlaceTest test) {
+    Set<String> works = new HashSet<>();
+    String last = "";
+    for (Sketched sketched : notes) {
+      if (!sketched.sketch().file().equals(last) && sketched.name().passes(test)) {
+        last = sketched.sketch().file();
+        works.add(last);
+      }
+    }
+    return works.size();
+  }
+
+  private static final class Rank implements Comparable<Rank> {
     private final String source;
     private final byte[] standing;
-    private int value = Integer.MAX_VALUE;
+    private int value;
 
-    Rank(String source, byte[] standing) {
+    Rank(String source, byte[] standing, int value) {
       this.source = source;
       this.standing = standing;
+      this.value = value;
+    }
+
+    /** The one that comes last is the least. */
+    @Override
+    public int compareTo(Rank other) {
+      return value != other.value
+          ? Integer.compare(other.value, value)
+          : Arrays.compareUnsigned(other.standing, standing);
     }
   }
 
-  private static final class ByRank implements Comparator<Rank> {
-    @Override
-    public int compare(Rank a, Rank b) {
-      return a.value != b.value
-          ? Integer.compare(a.value, b.value)
-          : Arrays.compareUnsigned(a.standing, b.standing);
+  /** The first so many of any number; of the others nothing is kept. */
+  private static final class First {
+    private final int most;
+    private final PriorityQueue<Rank> first = new PriorityQueue<>();
+
+    First(int most) {
+      this.most = most;
+    }
+
+    void offer(Rank rank) {
+      if (first.size() < most) {
+        first.add(rank);
+      } else if (rank.compareTo(first.peek()) > 0) {
+        first.poll();
+        first.add(rank);
+      }
+    }
+
+    Set<String> sources() {
+      Set<String> sources = new HashSet<>();
+      for (Rank rank : first) {
+        sources.add(rank.source);
+      }
+      return sources;
     }
   }
 

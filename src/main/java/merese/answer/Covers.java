@@ -146,7 +146,7 @@ public final class Covers {
   private static Set<String> grouped(List<ConceptCoverage> found, List<Classified> unassigned) {
     Set<String> grouped = new HashSet<>();
     for (ConceptCoverage coverage : found) {
-      grouped.addAll(coverage.sources());
+      coverage.addSources(grouped);
     }
     for (Classified classified : unassigned) {
       grouped.add(classified.sourced().source().key());
@@ -169,22 +169,24 @@ public final class Covers {
       }
     }
     reached.sort(Source.BY_YEAR);
-    Set<String> others = new HashSet<>(grouped);
-    for (Source source : reached) {
-      others.add(source.key());
-    }
     SourceSelection selection = wanted.selection();
     int notChecked = shelf.countSources(selection) - countWanted(grouped) - reached.size();
+    for (Source source : reached) {
+      grouped.add(source.key());
+    }
     return new Silence(
         log.checked(reached.subList(0, Math.min(reached.size(), question.most()))),
         reached.size(),
-        log.notChecked(shelf.firstSources(selection, others, question.most())),
+        log.notChecked(shelf.firstSources(selection, grouped, question.most())),
         notChecked);
   }
 
   private int countWanted(Set<String> sources) {
-    int count = 0;
     Set<String> own = shelf.ownWork();
+    if (own.isEmpty() && !wanted.narrows()) {
+      return sources.size();
+    }
+    int count = 0;
     for (String key : sources) {
       if (!own.contains(key) && wanted.test(key)) {
         count++;

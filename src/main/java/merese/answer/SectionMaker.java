@@ -55,8 +55,8 @@ final class SectionMaker {
     Entries entries = entries(coverage);
     Map<Group, List<Entry>> groups = new EnumMap<>(Group.class);
     Map<Group, Integer> all = new EnumMap<>(Group.class);
-    Cut cut = counted(coverage, all);
-    List<Classified> counted = cut.notes();
+    Counting counting = counted(coverage, all);
+    List<Classified> counted = counting.cut().notes();
     narrow(groups, entries.of(counted, PlaceTest.COVERS), counted, Group.COUNTED);
     List<Sketched> made = only(coverage.sketchedIn(Group.COUNTED, Group.HOW_IT_IS_MADE));
     Cut making = coverage.cut(made, PlaceTest.PROCESS, most);
@@ -72,11 +72,12 @@ final class SectionMaker {
     put(groups, all, Group.OWN_WORK, entries, own, PlaceTest.COVERS);
     List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());
     boolean isCut = all.getOrDefault(Group.COUNTED, 0) > first.size();
+    int works = isCut ? all.get(Group.COUNTED) : works(first);
     return new Section(
         Optional.empty(),
         Headings.of(shelf, coverage.concept()),
         isCut ? all.get(Group.COUNTED) : first.size(),
-        isCut ? cut.works() : works(first),
+        isCut ? counting.works() : works(first),
         filled(groups, all),
         howToTell(coverage.concept()),
         evidence.otherUsesOfWords(counted),
@@ -85,16 +86,21 @@ final class SectionMaker {
   }
 
   /**
-   * The sources that count: of a question about a place each is read, to see what it says of it.
+   * What counts.
+   *
+   * @param works how many works all counted sources are editions of
    */
-  private Cut counted(ConceptCoverage coverage, Map<Group, Integer> all) {
+  private record Counting(Cut cut, int works) {}
+
+  /** Of a question about a place each source is read, to see what it says of it. */
+  private Counting counted(ConceptCoverage coverage, Map<Group, Integer> all) {
     List<Sketched> counted = only(coverage.sketchedIn(Group.COUNTED));
     if (narrowing.place().isPresent()) {
-      return coverage.cut(counted, PlaceTest.COVERS, Integer.MAX_VALUE);
+      return new Counting(coverage.cut(counted, PlaceTest.COVERS, Integer.MAX_VALUE), 0);
     } else if (!narrowing.pictured()) {
       Cut cut = coverage.cut(counted, PlaceTest.COVERS, most);
       all.put(Group.COUNTED, cut.sources());
-      return cut;
+      return new Counting(cut, ConceptCoverage.works(counted, PlaceTest.COVERS));
     }
     Set<String> picturing = new HashSet<>();
     for (Sketched sketched : counted) {
@@ -111,7 +117,7 @@ final class SectionMaker {
     Cut rest = coverage.cut(inWords, PlaceTest.COVERS, most);
     all.put(Group.COUNTED, first.sources());
     all.put(Group.IN_WORDS_ONLY, rest.sources());
-    return first.and(rest);
+    return new Counting(first.and(rest), ConceptCoverage.works(pictured, PlaceTest.COVERS));
   }
 
   private static void put(

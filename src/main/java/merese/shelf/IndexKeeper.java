@@ -336,7 +336,12 @@ final class IndexKeeper {
     watcher.end();
     report =
         new UpToDate(
-            Optional.empty(), reading.opened(), changes.removed(), again, pages, changes.compared());
+            Optional.empty(),
+            reading.opened(),
+            changes.removed(),
+            again,
+            pages,
+            changes.compared());
     return Optional.empty();
   }
 

@@ -23,6 +23,7 @@ final class RecordTypes {
 
   /** What is known of a text of pages as a whole. */
   static final String PAGES = "pages";
+
   /** The times of the folders of a large library; see {@link FolderTimes}. */
   static final String FOLDERS = "folders";
 
