@@ -245,7 +245,8 @@ class LargeLibraryTest {
   void aWorkThatHasANameFromAnotherFolderIsLeftOut(String edition) throws IOException {
     report();
     Path twin = shelf(1).resolve(work(0).getFileName());
-    Files.writeString(twin, edited(work(0), "\"key\": \"author0-1900\"", "\"key\": \"" + edition + '"'));
+    Files.writeString(
+        twin, edited(work(0), "\"key\": \"author0-1900\"", "\"key\": \"" + edition + '"'));
     stamp(twin, LONG_AGO);
     stamp(shelf(1), LONG_AGO.plusSeconds(60));
     try (Shelf shelf = open()) {
