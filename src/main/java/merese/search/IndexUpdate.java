@@ -23,6 +23,7 @@ import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.Lock;
 import org.apache.lucene.store.LockObtainFailedException;
+import org.apache.lucene.store.NIOFSDirectory;
 
 /**
  * A change of the index. Nothing of it is seen before {@link #commit()}; closed without that, or
@@ -76,7 +77,7 @@ public final class IndexUpdate implements Closeable {
   private static IndexUpdate open(Path folder, OpenMode mode) {
     try {
       Files.createDirectories(folder);
-      Directory directory = FSDirectory.open(folder);
+      Directory directory = directory(folder, mode);
       try {
         if (mode == OpenMode.CREATE) {
           empty(directory);
@@ -101,6 +102,11 @@ public final class IndexUpdate implements Closeable {
       }
       throw new UncheckedIOException("the index cannot be written: " + folder, e);
     }
+  }
+
+  /** A small change looks at little of many files, which to map into memory takes longer. */
+  private static Directory directory(Path folder, OpenMode mode) throws IOException {
+    return mode == OpenMode.CREATE ? FSDirectory.open(folder) : new NIOFSDirectory(folder);
   }
 
   /** A segment's table is one file of less than two gigabytes. */

@@ -8,6 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,6 +52,40 @@ class LibraryFolderTest {
     assertEquals(
         Files.getLastModifiedTime(work.path()).to(java.util.concurrent.TimeUnit.NANOSECONDS),
         work.modified());
+  }
+
+  @Test
+  void listingFolderByFolderFindsWhatAScanFinds() throws IOException {
+    LibraryFolder library = Fixture.in(dir);
+    Fixture.write(library.resolve("works/ab/cd/abc.json"), "{}");
+    Fixture.write(library.resolve("works/ab/.draft.json"), "{}");
+    Fixture.write(library.resolve("works/.hidden/abc.json"), "{}");
+    Fixture.write(library.resolve("linked/abc.json"), "{}");
+    Files.createSymbolicLink(library.resolve("works/link"), library.resolve("linked"));
+    List<LibraryFile> found = new ArrayList<>();
+    Deque<String> folders = new ArrayDeque<>(List.of(""));
+    while (!folders.isEmpty()) {
+      String folder = folders.pop();
+      LibraryFolder.Listing listing = library.list(folder).orElseThrow();
+      assertEquals(
+          Files.getLastModifiedTime(library.resolve(folder))
+              .to(java.util.concurrent.TimeUnit.NANOSECONDS),
+          listing.modified());
+      found.addAll(listing.files());
+      listing.folders().stream().filter(f -> library.timeOf(f).isPresent()).forEach(folders::push);
+    }
+    Collections.sort(found);
+    assertEquals(library.scan(), found);
+    for (LibraryFile file : found) {
+      assertEquals(Optional.of(file), library.look(file.relative()));
+    }
+    for (String none : List.of("works/none", "works/link", "works/tarnbrook.json")) {
+      assertEquals(Optional.empty(), library.list(none), none);
+      assertTrue(library.timeOf(none).isEmpty(), none);
+    }
+    for (String none : List.of("works/none.json", "none.json", "works/ab")) {
+      assertEquals(Optional.empty(), library.look(none), none);
+    }
   }
 
   @Nested
