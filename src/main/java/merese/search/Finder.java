@@ -137,7 +137,7 @@ final class Finder {
   /** The best of them, and what is as good as the last of these, in no order. */
   static List<Scored> notWorseThanTheLast(List<Scored> found, int most) {
     if (most <= 0 || found.isEmpty()) {
-      return List.of();
+      return new ArrayList<>();
     }
     List<Scored> sorted = new ArrayList<>(found);
     sorted.sort(Comparator.comparingInt(Scored::score).reversed());
