@@ -72,7 +72,6 @@ final class SectionMaker {
     put(groups, all, Group.OWN_WORK, entries, own, PlaceTest.COVERS);
     List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());
     boolean isCut = all.getOrDefault(Group.COUNTED, 0) > first.size();
-    int works = isCut ? all.get(Group.COUNTED) : works(first);
     return new Section(
         Optional.empty(),
         Headings.of(shelf, coverage.concept()),
