@@ -1,5 +1,7 @@
 package merese.search;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.util.List;
 
 /** The names of the index's fields. */
@@ -180,13 +182,24 @@ final class Fields {
    * may have any. One that is longer than any real one is cut, and told from others by its hash.
    */
   static String bounded(String text) {
-    return text.length() <= LONGEST_TERM
-        ? text
-        : text.substring(0, text.offsetByCodePoints(0, CUT_TERM))
+    String sound = hasSurrogate(text) ? new String(text.getBytes(UTF_8), UTF_8) : text;
+    return sound.length() <= LONGEST_TERM
+        ? sound
+        : sound.substring(0, sound.offsetByCodePoints(0, CUT_TERM))
             + '\n'
-            + text.length()
+            + sound.length()
             + '\n'
-            + text.hashCode();
+            + sound.hashCode();
+  }
+
+  /** Half a letter, which a strange file may have, is stored as another and looked for as that. */
+  private static boolean hasSurrogate(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (Character.isSurrogate(text.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A field and a text in it, as one string that sorts by field. */

@@ -29,7 +29,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "11";
+  static final String LAYOUT = "12";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -202,6 +202,10 @@ public final class NoteIndex implements Closeable {
   /** How many editions are selected. */
   public int count(SourceSelection selection) {
     try {
+      if (selection.isAll()) {
+        return postings.count(Fields.term(Fields.TYPE, Fields.SOURCE))
+            - postings.count(Fields.term(Fields.OWN_WORK, Fields.YES));
+      }
       return postings.count(selection.terms());
     } catch (IOException | RuntimeException e) {
       throw damaged(e);

@@ -24,13 +24,14 @@ import merese.search.Hits.Owner;
  * owners    what a value begins with, one after another
  * starts    int start of each owner, and where the last one ends
  * terms     int length, its UTF-8, int count, int number of each document; one after another
- * starts    int start of each term
- * end       int documents, int where they are; the same of the owners' and the terms' starts
+ * starts    int start of each term, in their order
+ * slots     int number of a term, from 1, in the first free slot from that of its hash on; else 0
+ * end       int documents, int where they are; the same of owners' and terms' starts, and of slots
  * </pre>
  */
 final class SegmentTable {
   static final int DOCUMENT = 3 * Integer.BYTES;
-  static final int END = 6 * Integer.BYTES;
+  static final int END = 8 * Integer.BYTES;
 
   /** A smaller file is read at once, a larger one as it is asked. */
   private static final int READ_WHOLE = 4 << 20;
@@ -49,6 +50,8 @@ final class SegmentTable {
   private final int ownersAt;
   private final int terms;
   private final int termsAt;
+  private final int slots;
+  private final int slotsAt;
 
   private SegmentTable(ByteBuffer bytes, byte[] whole, BitSet live) {
     this.bytes = bytes;
@@ -61,6 +64,8 @@ final class SegmentTable {
     ownersAt = bytes.getInt(end + 12);
     terms = bytes.getInt(end + 16);
     termsAt = bytes.getInt(end + 20);
+    slots = bytes.getInt(end + 24);
+    slotsAt = bytes.getInt(end + 28);
   }
 
   /**
@@ -211,12 +216,30 @@ final class SegmentTable {
   /** Where the documents of a term are; negative where no document has it. */
   private int find(String term) {
     byte[] wanted = term.getBytes(StandardCharsets.UTF_8);
-    int index = firstFrom(wanted);
-    if (index == terms || compareTerm(index, wanted) != 0) {
-      return -1;
+    for (int slot = slot(wanted, slots); ; slot = slot + 1 & slots - 1) {
+      int number = bytes.getInt(slotsAt + 4 * slot);
+      if (number == 0) {
+        return -1;
+      }
+      if (compareTerm(number - 1, wanted) == 0) {
+        int at = bytes.getInt(termsAt + 4 * (number - 1));
+        return at + 4 + bytes.getInt(at);
+      }
     }
-    int at = bytes.getInt(termsAt + 4 * index);
-    return at + 4 + bytes.getInt(at);
+  }
+
+  /**
+   * Where a term is looked for first.
+   *
+   * @param slots how many there are, a power of two
+   */
+  static int slot(byte[] term, int slots) {
+    int hash = 0;
+    for (byte letter : term) {
+      hash = 31 * hash + letter;
+    }
+    hash *= 0x9E3779B9; // spreads what is alike
+    return (hash ^ hash >>> 16) & slots - 1;
   }
 
   /** The number of the first term that does not sort before this one. */

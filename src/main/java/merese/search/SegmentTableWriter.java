@@ -23,9 +23,14 @@ import org.apache.lucene.util.BytesRef;
  * what grows with the segment is a few bytes a document and a term.
  */
 final class SegmentTableWriter {
+  private static final int MOST_SLOTS = 1 << 30;
+
   private final DataOutputStream out;
   private long written;
   private final Map<BytesRef, Integer> owners = new LinkedHashMap<>();
+
+  /** The slot of each term among so many that any number is fewer. */
+  private final Starts hashed = new Starts();
 
   private SegmentTableWriter(DataOutputStream out) {
     this.out = out;
@@ -59,12 +64,33 @@ final class SegmentTableWriter {
       }
     }
     int termsAt = write(termStarts);
+    int slotsAt = at();
+    int[] slots = slots();
+    for (int number : slots) {
+      writeInt(number);
+    }
     writeInt(segment.maxDoc());
     writeInt(documentsAt);
     writeInt(owners.size());
     writeInt(ownersAt);
     writeInt(termStarts.count);
     writeInt(termsAt);
+    writeInt(slots.length);
+    writeInt(slotsAt);
+  }
+
+  /** Half of the slots or more are free. */
+  private int[] slots() {
+    int size = Integer.highestOneBit(Math.max(1, hashed.count)) << 2;
+    int[] slots = new int[size];
+    for (int i = 0; i < hashed.count; i++) {
+      int slot = hashed.all[i] & size - 1;
+      while (slots[slot] != 0) {
+        slot = slot + 1 & size - 1;
+      }
+      slots[slot] = i + 1;
+    }
+    return slots;
   }
 
   /** Writes what the documents give back; returns owner, order and start of each. */
@@ -100,6 +126,9 @@ final class SegmentTableWriter {
       writeInt(prefix.length + text.length);
       write(prefix, 0, prefix.length);
       write(text.bytes, text.offset, text.length);
+      byte[] whole = Arrays.copyOf(prefix, prefix.length + text.length);
+      System.arraycopy(text.bytes, text.offset, whole, prefix.length, text.length);
+      hashed.add(SegmentTable.slot(whole, MOST_SLOTS));
       writeInt(terms.docFreq());
       postings = terms.postings(postings, PostingsEnum.NONE);
       for (int id = postings.nextDoc(); id != NO_MORE_DOCS; id = postings.nextDoc()) {

@@ -19,6 +19,11 @@ public record SourceSelection(
   /** All of them. */
   public static final SourceSelection ALL = new SourceSelection(false, List.of(), Optional.empty());
 
+  /** Whether nothing narrows it. */
+  boolean isAll() {
+    return !own && kinds.isEmpty() && years.isEmpty();
+  }
+
   /** Those of one year. */
   public SourceSelection in(OptionalInt year) {
     return new SourceSelection(own, kinds, Optional.of(List.of(year)));

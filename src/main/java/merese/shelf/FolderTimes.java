@@ -60,8 +60,12 @@ record FolderTimes(Map<String, Time> times) {
 
   /** Whether more is known here than there of folders that were compared. */
   boolean tellsMoreThan(FolderTimes other) {
-    return times.entrySet().stream()
-        .anyMatch(e -> e.getValue().settled() && !e.getValue().equals(other.times.get(e.getKey())));
+    for (Map.Entry<String, Time> each : times.entrySet()) {
+      if (each.getValue().settled() && !each.getValue().equals(other.times.get(each.getKey()))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   IndexedFile forIndex() {

@@ -49,6 +49,11 @@ class FindCommandTest {
            “knife-edged rings” → bladed ring
            “The knife-edged rings give a sure hold to a «wet hand», and are pleasanter
              to look upon than to touch.”
+
+        Words on the page, not yet noted
+          Directory of Brackenford and the Vale 1817, for the year 1818, pl. I: “… The
+            ſame, the neck with two ſharp or knife-edged rings, which will not ſlip in a
+            «wet hand». 4. …”
         """,
         ran.out().replace('\u00A0', ' '));
   }

@@ -41,12 +41,13 @@ class LibraryFolderTest {
             "library.json SETTINGS " + Fixture.bytes("library.json").length,
             "mine.json MINE " + Fixture.bytes("mine.json").length,
             "objects/d-17.json OBJECT " + Fixture.bytes("objects/d-17.json").length,
+            "pages/a.json PAGES 2",
             "vocabulary/homonyms.json HOMONYMS " + Fixture.bytes("vocabulary/homonyms.json").length,
             "vocabulary/ring.json VOCABULARY " + Fixture.bytes(Fixture.RINGS).length,
             "works/ab/cd/abc.json WORK 2",
             "works/tarnbrook.json WORK " + Fixture.bytes(Fixture.WORK).length),
         library.scan().stream().map(f -> f.relative() + " " + f.kind() + " " + f.size()).toList());
-    LibraryFile work = library.scan().get(6);
+    LibraryFile work = library.scan().get(7);
     assertEquals("tarnbrook", work.name());
     assertEquals(library.resolve(Fixture.WORK), work.path());
     assertEquals(
