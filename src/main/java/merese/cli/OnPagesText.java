@@ -50,11 +50,13 @@ final class OnPagesText {
 
   /** What somebody has to know before they trust the words. */
   private static String remarks(Name name) {
-    String narrower =
-        name.narrower()
-            ? String.join(", ", name.concepts().stream().map(ConceptLine::label).toList())
-            : "";
-    return remarks(narrower, name.mayMeanElse(), name.loose());
+    List<String> narrower = new ArrayList<>();
+    if (name.narrower()) {
+      for (ConceptLine concept : name.concepts()) {
+        narrower.add(concept.label());
+      }
+    }
+    return remarks(String.join(", ", narrower), name.mayMeanElse(), name.loose());
   }
 
   /**

@@ -38,7 +38,11 @@ final class LocatorSeries {
         groups.add(new ArrayList<>(List.of(member)));
       }
     }
-    return groups.stream().map(LocatorSeries::underOneLabel).toList();
+    List<String> printed = new ArrayList<>(); // a process pays for the first use of a lambda
+    for (List<Locator> group : groups) {
+      printed.add(underOneLabel(group));
+    }
+    return List.copyOf(printed);
   }
 
   static boolean samePlace(List<LocatorLevel> a, List<LocatorLevel> b) {

@@ -126,9 +126,15 @@ final class Comparison {
   private Changes folders(boolean trusting) {
     folder(ROOT, trusting);
     if (index.isPresent()) {
-      index.get().folders().forEach(folder -> folder(folder, trusting));
+      for (String folder : index.get().folders()) {
+        folder(folder, trusting);
+      }
     }
-    before.ifPresent(known -> known.times().keySet().forEach(folder -> folder(folder, trusting)));
+    if (before.isPresent()) {
+      for (String folder : before.get().times().keySet()) {
+        folder(folder, trusting);
+      }
+    }
     return changes(trusting || compared > large);
   }
 
@@ -158,13 +164,19 @@ final class Comparison {
       }
     }
     removed.addAll(stamps.keySet());
-    listing.ifPresent(l -> l.folders().forEach(inside -> folder(inside, trusting)));
+    if (listing.isPresent()) {
+      for (String inside : listing.get().folders()) {
+        folder(inside, trusting);
+      }
+    }
   }
 
   private Map<String, FileStamp> stampsIn(String folder) {
     Map<String, FileStamp> stamps = new HashMap<>();
     if (index.isPresent()) {
-      index.get().stampsIn(folder).forEach(stamp -> stamps.put(stamp.path(), stamp));
+      for (FileStamp stamp : index.get().stampsIn(folder)) {
+        stamps.put(stamp.path(), stamp);
+      }
     }
     stamps.keySet().removeAll(Changes.OF_NO_FILE);
     return stamps;

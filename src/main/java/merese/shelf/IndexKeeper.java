@@ -250,14 +250,17 @@ final class IndexKeeper {
    */
   private NoteIndex settle(NoteIndex index, Changes changes, Optional<FolderTimes> before) {
     noteLook(changes);
-    Optional<FolderTimes> folders =
-        changes.folders().filter(now -> now.tellsMoreThan(before.orElse(FolderTimes.NONE)));
-    if (changes.settled().isEmpty() && folders.isEmpty()) {
+    boolean telling =
+        changes.folders().isPresent()
+            && changes.folders().get().tellsMoreThan(before.orElse(FolderTimes.NONE));
+    if (changes.settled().isEmpty() && !telling) {
       return index;
     }
     try (IndexUpdate update = IndexUpdate.of(place)) {
       changes.settled().forEach(update::replace);
-      folders.ifPresent(times -> update.replace(times.forIndex()));
+      if (telling) {
+        update.replace(changes.folders().get().forIndex());
+      }
       update.commit();
     } catch (IndexBusyException | IndexDamagedException | UncheckedIOException e) {
       return index;
