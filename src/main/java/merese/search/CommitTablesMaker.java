@@ -1,10 +1,13 @@
 package merese.search;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -49,6 +52,7 @@ final class CommitTablesMaker {
 
   private void make(DirectoryReader reader) throws IOException {
     List<ListedTable> tables = new ArrayList<>();
+    List<Path> made = new ArrayList<>();
     Set<String> files = new HashSet<>(reader.getIndexCommit().getFileNames());
     for (LeafReaderContext context : reader.leaves()) {
       LeafReader leaf = context.reader();
@@ -57,13 +61,22 @@ final class CommitTablesMaker {
       if (!Files.exists(table)) {
         SegmentTableWriter.write(leaf, folder.resolve(name + NEW));
         Files.move(folder.resolve(name + NEW), table, StandardCopyOption.ATOMIC_MOVE);
+        made.add(table);
       }
       tables.add(new ListedTable(name, live(leaf)));
       files.add(name);
     }
+    boolean checked = size(files) <= NoteIndex.CHECKED_SIZE;
+    if (!checked) { // then no check sum will tell what a power cut has left of them
+      for (Path table : made) {
+        force(table);
+      }
+    }
     String commit = reader.getIndexCommit().getSegmentsFileName();
     Path list = folder.resolve(CommitTables.LIST + NEW);
-    Files.write(list, CommitTables.list(commit, listed(files), tables));
+    try (OutputStream out = Files.newOutputStream(list)) {
+      out.write(CommitTables.list(commit, listed(files, checked), tables));
+    }
     Files.move(
         list,
         folder.resolve(CommitTables.LIST),
@@ -93,16 +106,25 @@ final class CommitTablesMaker {
     return bits.getBits();
   }
 
-  private List<ListedFile> listed(Set<String> files) throws IOException {
-    long all = 0;
-    for (String file : files) {
-      all += Files.size(folder.resolve(file));
+  private static void force(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.force(true);
     }
+  }
+
+  private long size(Set<String> files) throws IOException {
+    long size = 0;
+    for (String file : files) {
+      size += Files.size(folder.resolve(file));
+    }
+    return size;
+  }
+
+  private List<ListedFile> listed(Set<String> files, boolean checked) throws IOException {
     List<ListedFile> listed = new ArrayList<>();
     for (String file : files) {
       Path path = folder.resolve(file);
-      int sum =
-          all > NoteIndex.CHECKED_SIZE ? 0 : CommitTables.checkSum(Files.readAllBytes(path), 0);
+      int sum = checked ? CommitTables.checkSum(Files.readAllBytes(path), 0) : 0;
       listed.add(new ListedFile(file, Files.size(path), sum));
     }
     return listed;
