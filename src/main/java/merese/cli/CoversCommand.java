@@ -15,7 +15,12 @@ final class CoversCommand extends LibraryCommand {
   private final CoverageOptions options = new CoverageOptions(this);
   private final Given<Boolean> why = flag("Say why you prefer your own term.", "--why");
   private final Given<Integer> limit =
-      option(Integer.class, "N", "Print at most N of the sources that count.", "--limit");
+      option(
+          Integer.class,
+          "N",
+          "Print at most N sources of each group, 100 without this. An N below 100 is for the"
+              + " sources that count alone.",
+          "--limit");
   private final Given<Boolean> json = flag("Print the whole answer as JSON.", "--json");
 
   CoversCommand(Context context) {
