@@ -15,6 +15,9 @@ import merese.answer.Coverage.NotChecked;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.model.Check;
 import merese.model.Scope;
+import merese.search.Census;
+import merese.search.NoteSet;
+import merese.search.SourceSet;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedCheck;
@@ -27,6 +30,7 @@ import merese.vocabulary.Thesaurus;
  * all that is narrower.
  */
 public final class CheckLog {
+  private final Shelf shelf;
   private final SourceLines lines;
   private final Thesaurus thesaurus;
   private final Collection<String> concepts;
@@ -34,29 +38,66 @@ public final class CheckLog {
   private final Map<Source, List<Check>> bySource = new HashMap<>();
 
   private CheckLog(
-      SourceLines lines, Thesaurus thesaurus, Collection<String> concepts, Narrowing narrowing) {
+      Shelf shelf, SourceLines lines, Collection<String> concepts, Narrowing narrowing) {
+    this.shelf = shelf;
     this.lines = lines;
-    this.thesaurus = thesaurus;
+    this.thesaurus = shelf.thesaurus();
     this.concepts = concepts;
     this.narrowing = narrowing;
   }
 
   public static CheckLog of(
       Shelf shelf, SourceLines lines, Collection<String> concepts, Narrowing narrowing) {
-    CheckLog log = new CheckLog(lines, shelf.thesaurus(), concepts, narrowing);
-    Set<String> families = new LinkedHashSet<>(concepts);
-    for (String concept : concepts) {
-      families.addAll(shelf.thesaurus().broader(concept));
-    }
-    for (SourcedCheck sourced : shelf.checks(families)) {
-      List<Check> known = log.bySource.get(sourced.source());
+    CheckLog log = new CheckLog(shelf, lines, concepts, narrowing);
+    log.read(shelf.checks(log.families()));
+    return log;
+  }
+
+  /** The same with nothing read. */
+  static CheckLog unread(
+      Shelf shelf, SourceLines lines, Collection<String> concepts, Narrowing narrowing) {
+    return new CheckLog(shelf, lines, concepts, narrowing);
+  }
+
+  private void read(List<SourcedCheck> checks) {
+    for (SourcedCheck sourced : checks) {
+      List<Check> known = bySource.get(sourced.source());
       if (known == null) {
         known = new ArrayList<>();
-        log.bySource.put(sourced.source(), known);
+        bySource.put(sourced.source(), known);
       }
       known.add(sourced.check());
     }
-    return log;
+  }
+
+  /** Reads what the logs of some sources say. */
+  List<Source> read(SourceSet sources) {
+    Census census = shelf.census();
+    read(shelf.checks(census.checks(families(), false).and(census.of(sources))));
+    return shelf.sources(sources);
+  }
+
+  /** The sources that some check reaches: only checks within a scope are read for it. */
+  SourceSet reached() {
+    Census census = shelf.census();
+    NoteSet limited = census.checks(families(), true);
+    Set<String> reached = new HashSet<>();
+    for (SourcedCheck sourced : shelf.checks(limited)) {
+      if (reaches(sourced.check())) {
+        reached.add(sourced.source().key());
+      }
+    }
+    NoteSet unlimited = census.checks(families(), false).without(limited);
+    return census.of(unlimited).or(census.called(reached));
+  }
+
+  /** The concepts and all that is broader. */
+  private Set<String> families() {
+    Set<String> families = new LinkedHashSet<>(concepts);
+    for (String concept : concepts) {
+      families.addAll(thesaurus.broader(concept));
+    }
+    return families;
   }
 
   public List<Checked> checked(List<Source> silent) {
@@ -94,17 +135,6 @@ public final class CheckLog {
       }
     }
     return reaching;
-  }
-
-  /** The sources that some check reaches, in no order. */
-  Set<Source> reached() {
-    Set<Source> reached = new HashSet<>();
-    for (Source source : bySource.keySet()) {
-      if (isReached(source)) {
-        reached.add(source);
-      }
-    }
-    return reached;
   }
 
   private boolean isReached(Source source) {

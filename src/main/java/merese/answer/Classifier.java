@@ -14,7 +14,8 @@ import merese.shelf.SourcedNote;
 
 /**
  * Puts each note into the first group that fits (R9): counted; says not shown; not this;
- * look-alike; general only; meaning not stated.
+ * look-alike; general only; meaning not stated. Of a note that means what is asked for, each naming
+ * that does is in the group of its own places.
  *
  * <p>A note on something broader is "general only" even where it uses the very words asked for: it
  * may well be this, so "not this" would deny what nobody denied.
@@ -51,16 +52,21 @@ public record Classifier(
     Group first = null;
     for (int i = 0; i < sketch.namings().size(); i++) {
       Group group = groupOf(sketch, sketch.namings().get(i));
-      if (group == null || first != null && group.compareTo(first) > 0) {
+      if (group == null || first != null && order(group) > order(first)) {
         continue;
       }
-      if (group != first) {
+      if (first != null && order(group) < order(first)) {
         found.clear();
-        first = group;
       }
+      first = group;
       found.add(new Sketched(sketch, i, group));
     }
     return found;
+  }
+
+  /** Of groups of the same order a note may be in several. */
+  private static int order(Group group) {
+    return Math.max(group.ordinal(), Group.SAYS_NOT_SHOWN.ordinal());
   }
 
   /** Null where the naming is in no group. */

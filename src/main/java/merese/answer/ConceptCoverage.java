@@ -1,167 +1,138 @@
 package merese.answer;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.Set;
-import java.util.function.Predicate;
 import merese.answer.Classifier.Classified;
 import merese.answer.Classifier.Sketched;
 import merese.answer.Coverage.Group;
 import merese.model.Naming;
-import merese.model.Naming.Why;
 import merese.model.PlaceTest;
+import merese.search.Census;
 import merese.search.NoteCriterion;
-import merese.search.NotesOfSource;
+import merese.search.NoteCriterion.Says;
+import merese.search.NoteCriterion.Says.How;
+import merese.search.NoteSet;
+import merese.search.SourceSet;
 import merese.shelf.NoteSketch;
-import merese.shelf.NoteSketch.Name;
 import merese.shelf.Shelf;
 import merese.shelf.SourcedNote;
-import merese.vocabulary.Folding;
 import merese.vocabulary.LookAlikePair;
 import merese.vocabulary.Thesaurus;
 
 /**
- * All notes that have to do with one concept, each in its group. What is counted is told from what
- * the notes are about; the whole of a note is read where it is shown.
+ * All notes that have to do with one concept, each in its group (R9). Which notes and sources a
+ * group has the index tells; a note is read where it is shown.
  */
 public final class ConceptCoverage {
   private final Shelf shelf;
+  private final Census census;
   private final String concept;
   private final Set<String> wanted = new LinkedHashSet<>();
-  private final Map<Group, List<Sketched>> byGroup = new EnumMap<>(Group.class);
+  private final Set<String> broader;
+  private final Set<String> lookAlikes = new LinkedHashSet<>();
+  private final Classifier classifier;
 
-  /** Notes on something else, by their source: of these nothing but that is known so far. */
-  private final Map<Group, List<NotesOfSource>> unread = new EnumMap<>(Group.class);
+  /** The notes of each group, those left out that an earlier group has. */
+  private final Map<Group, NoteSet> notes = new EnumMap<>(Group.class);
 
-  private Classifier classifier;
-  private Set<String> ownWork;
+  /** By group: the notes of all earlier groups. */
+  private final Map<Group, NoteSet> earlier = new EnumMap<>(Group.class);
 
   private ConceptCoverage(Shelf shelf, String concept) {
-    this.shelf = shelf;
-    this.concept = concept;
-  }
-
-  /** Finds and classifies the notes: two questions to the index, however many notes there are. */
-  public static ConceptCoverage of(Shelf shelf, String concept) {
     Thesaurus thesaurus = shelf.thesaurus();
-    ConceptCoverage coverage = new ConceptCoverage(shelf, concept);
-    coverage.wanted.add(concept);
-    coverage.wanted.addAll(thesaurus.narrower(concept));
-    Set<String> broader = thesaurus.broader(concept);
-    Set<String> lookAlikes = new LinkedHashSet<>();
+    this.shelf = shelf;
+    this.census = shelf.census();
+    this.concept = concept;
+    wanted.add(concept);
+    wanted.addAll(thesaurus.narrower(concept));
+    broader = thesaurus.broader(concept);
     for (LookAlikePair pair : thesaurus.lookAlikes(concept)) {
       lookAlikes.add(pair.other().id());
     }
-
-    List<NoteSketch> notes =
-        shelf.sketches(
-            List.of(new NoteCriterion.Means(concept), new NoteCriterion.MayMean(concept)));
-    BitSet known = new BitSet();
-    for (NoteSketch note : notes) {
-      known.set(note.document());
-    }
-    Set<String> phrases = new LinkedHashSet<>(thesaurus.wordsFor(concept));
-    addWordsInPrint(notes, coverage.wanted, phrases);
-    Words words = new Words(thesaurus, phrases);
-    for (NoteSketch note : shelf.sketches(words.criteria())) {
-      if (!known.get(note.document())) {
-        known.set(note.document());
-        notes.add(note);
-      }
-    }
-    notes.sort(new ByPosition());
-    coverage.classifier = new Classifier(coverage.wanted, broader, lookAlikes, words);
-    for (NoteSketch note : notes) {
-      for (Sketched sketched : coverage.classifier.classify(note)) {
-        coverage.add(sketched);
-      }
-    }
     lookAlikes.removeAll(broader);
-    coverage.gather(Group.LOOK_ALIKES, lookAlikes, known);
-    coverage.gather(Group.GENERAL_ONLY, broader, known);
-    return coverage;
+    Words words = new Words(thesaurus, thesaurus.wordsFor(concept));
+    words.addForms(shelf.wordsInText(concept));
+    classifier = new Classifier(wanted, broader, lookAlikes, words);
+    group(words);
   }
 
-  /**
-   * Finds the notes that have to do with the concept only in that they mean something else: of
-   * these the index says enough, and they are read where they are shown.
-   */
-  private void gather(Group group, Set<String> concepts, BitSet known) {
-    List<NoteCriterion> present = new ArrayList<>();
-    List<NoteCriterion> pictured = new ArrayList<>();
-    for (String id : concepts) {
-      present.add(new NoteCriterion.HasExactly(id));
-      pictured.add(new NoteCriterion.PicturesExactly(id));
-    }
-    List<NotesOfSource> found = new ArrayList<>();
-    for (NotesOfSource notes : shelf.gather(present, pictured, known)) {
-      if (!ownWork().contains(notes.owner().edition())) {
-        found.add(notes);
-      }
-      for (int document : notes.documents()) {
-        known.set(document);
-      }
-    }
-    unread.put(group, found);
+  /** Finds the notes: questions to the index, whose number does not depend on the notes. */
+  public static ConceptCoverage of(Shelf shelf, String concept) {
+    return new ConceptCoverage(shelf, concept);
   }
 
-  /**
-   * The terms that sources print for the concept and say so themselves. One word alone, as "cut"
-   * under a heading "Rings", is too little to know other uses by: it stands in half of all terms.
-   */
-  private static void addWordsInPrint(
-      Collection<NoteSketch> notes, Set<String> wanted, Set<String> words) {
-    Map<String, Boolean> several = new HashMap<>();
-    for (NoteSketch note : notes) {
-      for (Name naming : note.namings()) {
-        if (naming.why().isPresent()
-            && naming.why().get() == Why.TEXT
-            && wanted.contains(naming.concept().get())) {
-          Boolean known = several.get(naming.printed());
-          if (known == null) {
-            known = Folding.words(naming.printed()).size() > 1;
-            several.put(naming.printed(), known);
-          }
-          if (known) {
-            words.add(naming.printed());
-          }
+  private void group(Words words) {
+    NoteSet known = census.having(List.of());
+    for (Group group : List.of(Group.COUNTED, Group.HOW_IT_IS_MADE, Group.SAYS_NOT_SHOWN)) {
+      NoteSet found = census.having(List.of(says(How.MEANS_THIS_OR_NARROWER, test(group), false)));
+      notes.put(group, found);
+      known = known.or(found);
+    }
+    NoteSet printing = census.printing(words.forms()).without(known);
+    known = add(Group.NOT_THIS, shelf.notesWhere(printing, new NotThis(classifier)), known);
+    known = add(Group.LOOK_ALIKES, census.having(present(lookAlikes, false)), known);
+    known = add(Group.GENERAL_ONLY, census.having(present(broader, false)), known);
+    add(
+        Group.MEANING_NOT_STATED,
+        census.having(List.of(new NoteCriterion.MayMean(concept))),
+        known);
+  }
+
+  private NoteSet add(Group group, NoteSet found, NoteSet known) {
+    earlier.put(group, known);
+    notes.put(group, found.without(known));
+    return known.or(found);
+  }
+
+  private record NotThis(Classifier classifier) implements Shelf.SketchTest {
+    @Override
+    public boolean test(NoteSketch note) {
+      for (Sketched sketched : classifier.classify(note)) {
+        if (sketched.group() == Group.NOT_THIS) {
+          return true;
         }
       }
+      return false;
     }
   }
 
-  /** The user's own articles and films are apart from the first: never a witness. */
-  private void add(Sketched sketched) {
-    Group group = sketched.group();
-    if (!ownWork().isEmpty() && ownWork().contains(sketched.sketch().source())) {
-      if (group != Group.COUNTED) {
-        return;
+  private record NotThisPictured(Classifier classifier) implements Shelf.SketchTest {
+    @Override
+    public boolean test(NoteSketch note) {
+      for (Sketched sketched : classifier.classify(note)) {
+        if (sketched.name().isPictured(PlaceTest.PRESENT)) {
+          return true;
+        }
       }
-      group = Group.OWN_WORK;
+      return false;
     }
-    List<Sketched> known = byGroup.get(group);
-    if (known == null) {
-      known = new ArrayList<>();
-      byGroup.put(group, known);
-    }
-    known.add(sketched);
   }
 
-  private Set<String> ownWork() {
-    if (ownWork == null) {
-      ownWork = shelf.ownWork();
+  private Says says(How how, PlaceTest test, boolean pictured) {
+    return new Says(concept, how, test, pictured);
+  }
+
+  private static List<Says> present(Collection<String> concepts, boolean pictured) {
+    List<Says> says = new ArrayList<>();
+    for (String id : concepts) {
+      says.add(new Says(id, How.MEANS_JUST_THIS, PlaceTest.PRESENT, pictured));
     }
-    return ownWork;
+    return says;
+  }
+
+  /** Which places of a note are those of its group. */
+  static PlaceTest test(Group group) {
+    return switch (group) {
+      case COUNTED, OWN_WORK -> PlaceTest.COVERS;
+      case HOW_IT_IS_MADE -> PlaceTest.PROCESS;
+      case SAYS_NOT_SHOWN -> PlaceTest.ABSENCE;
+      default -> PlaceTest.PRESENT;
+    };
   }
 
   public String concept() {
@@ -173,55 +144,43 @@ public final class ConceptCoverage {
     return wanted;
   }
 
-  /** All notes of some groups. */
+  /** All notes of some groups. The user's own articles and films are apart: never a witness. */
   public List<Classified> in(Group... groups) {
+    NoteSet own = census.of(census.ownWork());
     List<Classified> found = new ArrayList<>();
-    for (Sketched sketched : sketchedIn(groups)) {
-      found.add(whole(sketched));
+    for (Group group : groups) {
+      boolean isOwn = group == Group.OWN_WORK;
+      Group of = isOwn ? Group.COUNTED : group;
+      NoteSet all = notes.get(of);
+      addOf(of, isOwn ? all.and(own) : all.without(own), found);
     }
     return found;
+  }
+
+  /** Adds what some notes have in a group. */
+  private void addOf(Group group, NoteSet some, List<Classified> to) {
+    for (NoteSketch note : shelf.sketches(some)) {
+      for (Sketched sketched : classifier.classify(note)) {
+        if (sketched.group() == group) {
+          to.add(whole(sketched));
+        }
+      }
+    }
   }
 
   /** All notes, in whatever group, of some sources. */
-  List<Classified> ofSources(Set<String> sources) {
+  List<Classified> ofSources(Collection<String> sources) {
+    NoteSet all = census.having(List.of());
+    for (NoteSet ofGroup : notes.values()) {
+      all = all.or(ofGroup);
+    }
     List<Classified> found = new ArrayList<>();
-    for (List<Sketched> known : byGroup.values()) {
-      for (Sketched sketched : known) {
-        if (sources.contains(sketched.sketch().source())) {
-          found.add(whole(sketched));
-        }
-      }
-    }
-    List<Sketched> more = new ArrayList<>();
-    for (List<NotesOfSource> unreadOfGroup : unread.values()) {
-      for (NotesOfSource notes : unreadOfGroup) {
-        if (sources.contains(notes.owner().edition())) {
-          addSketched(notes, more);
-        }
-      }
-    }
-    for (Sketched sketched : more) {
-      found.add(whole(sketched));
-    }
-    return found;
-  }
-
-  /** What the notes of some groups are about. */
-  List<Sketched> sketchedIn(Group... groups) {
-    List<Sketched> found = new ArrayList<>();
-    for (Group group : groups) {
-      found.addAll(byGroup.getOrDefault(group, List.of()));
-      for (NotesOfSource notes : unread.getOrDefault(group, List.of())) {
-        addSketched(notes, found);
+    for (NoteSketch note : shelf.sketches(census.of(census.called(sources)).and(all))) {
+      for (Sketched sketched : classifier.classify(note)) {
+        found.add(whole(sketched));
       }
     }
     return found;
-  }
-
-  private void addSketched(NotesOfSource notes, List<Sketched> found) {
-    for (NoteSketch note : shelf.sketches(notes.documents())) {
-      found.addAll(classifier.classify(note));
-    }
   }
 
   private Classified whole(Sketched sketched) {
@@ -230,200 +189,101 @@ public final class ConceptCoverage {
     return new Classified(note, naming, sketched.group());
   }
 
-  /** Adds the keys of all sources that have a note in some group. */
-  void addSources(Set<String> sources) {
-    for (List<Sketched> found : byGroup.values()) {
-      String last = "";
-      for (Sketched sketched : found) { // the notes of a source mostly follow each other
-        if (!sketched.sketch().source().equals(last)) {
-          last = sketched.sketch().source();
-          sources.add(last);
-        }
-      }
+  /** All sources that have a note in some group. */
+  SourceSet sources() {
+    SourceSet all = sources(Group.MEANING_NOT_STATED);
+    for (PlaceTest test : PlaceTest.ALL) { // a note may deny what is not stated either
+      all = all.or(saying(Group.MEANING_NOT_STATED, List.of(says(How.MAY_MEAN, test, false))));
     }
-    for (List<NotesOfSource> found : unread.values()) {
-      for (NotesOfSource notes : found) {
-        sources.add(notes.owner().edition());
-      }
+    for (Group group : notes.keySet()) {
+      all = all.or(sources(group));
     }
+    return all;
+  }
+
+  /** The sources that have a note in a group, the user's own work too. */
+  SourceSet sources(Group group) {
+    SourceSet all = census.of(census.having(List.of()));
+    for (SourceSet ranked : byRank(group)) {
+      all = all.or(ranked);
+    }
+    return all;
+  }
+
+  /** The sources that show it. */
+  SourceSet picturing() {
+    return census.saying(List.of(says(How.MEANS_THIS_OR_NARROWER, PlaceTest.COVERS, true)));
+  }
+
+  /**
+   * The sources of a group in the order of R4: exact and pictured, exact in words, narrower and
+   * pictured, narrower in words. One may be in several ranks: the first counts.
+   */
+  private List<SourceSet> byRank(Group group) {
+    PlaceTest test = test(group);
+    return switch (group) {
+      case NOT_THIS -> {
+        NoteSet all = notes.get(group);
+        NoteSet pictured = shelf.notesWhere(all, new NotThisPictured(classifier));
+        yield List.of(census.of(pictured), census.of(all));
+      }
+      case LOOK_ALIKES ->
+          List.of(
+              saying(group, present(lookAlikes, true)), saying(group, present(lookAlikes, false)));
+      case GENERAL_ONLY ->
+          List.of(saying(group, present(broader, true)), saying(group, present(broader, false)));
+      case MEANING_NOT_STATED ->
+          List.of(
+              saying(group, List.of(says(How.MAY_MEAN, test, true))),
+              saying(group, List.of(says(How.MAY_MEAN, test, false))));
+      default ->
+          List.of(
+              census.saying(List.of(says(How.MEANS_JUST_THIS, test, true))),
+              census.saying(List.of(says(How.MEANS_JUST_THIS, test, false))),
+              census.saying(List.of(says(How.MEANS_THIS_OR_NARROWER, test, true))),
+              census.saying(List.of(says(How.MEANS_THIS_OR_NARROWER, test, false))));
+    };
+  }
+
+  private SourceSet saying(Group group, List<Says> criteria) {
+    return census.saying(criteria, earlier.get(group));
   }
 
   /**
    * Some of the sources of a group, with all that they have in it.
    *
    * @param notes theirs, whole
-   * @param sources how many sources the group holds
+   * @param sources all sources that the group holds
    */
-  record Cut(List<Classified> notes, int sources) {
-    Cut and(Cut other) {
-      List<Classified> both = new ArrayList<>(notes);
-      both.addAll(other.notes);
-      return new Cut(both, sources);
-    }
-  }
+  record Cut(List<Classified> notes, SourceSet sources) {}
 
   /**
-   * The first sources among some notes, in the order of R4: exact and pictured, exact in words,
-   * narrower and pictured, narrower in words; each by year and author.
+   * The first sources of a group in the order of R4, each rank by year and author.
    *
-   * @param test only sources with a place that passes
-   * @param most how many sources
+   * @param among which of its sources
+   * @param most how many
    */
-  Cut cut(List<Sketched> notes, PlaceTest test, int most) {
-    return cut(notes, List.of(), test, most);
-  }
-
-  /**
-   * The same of all notes of a group.
-   *
-   * @param wanted which of its sources
-   */
-  Cut cut(Group group, Predicate<String> wanted, PlaceTest test, int most) {
-    List<Sketched> read = new ArrayList<>();
-    for (Sketched sketched : byGroup.getOrDefault(group, List.of())) {
-      if (wanted.test(sketched.sketch().source())) {
-        read.add(sketched);
-      }
-    }
-    List<NotesOfSource> rest = new ArrayList<>();
-    for (NotesOfSource notes : unread.getOrDefault(group, List.of())) {
-      if (wanted.test(notes.owner().edition())) {
-        rest.add(notes);
-      }
-    }
-    return cut(read, rest, test, most);
-  }
-
-  private Cut cut(List<Sketched> notes, List<NotesOfSource> rest, PlaceTest test, int most) {
-    Map<String, Rank> ranks = ranks(notes, test);
-    First first = new First(most);
-    int sources = ranks.size();
-    for (NotesOfSource of : rest) { // these are all of the test that their group has
-      Rank known = ranks.get(of.owner().edition());
-      if (known != null) {
-        known.value = Math.min(known.value, of.isPictured() ? 0 : 1);
-      } else {
-        sources++;
-        first.offer(new Rank(of.owner().edition(), of.owner().standing(), of.isPictured() ? 0 : 1));
-      }
-    }
-    for (Rank rank : ranks.values()) {
-      first.offer(rank);
-    }
-    Set<String> shown = first.sources();
-    List<Sketched> all = new ArrayList<>(notes);
-    for (NotesOfSource of : rest) {
-      if (shown.contains(of.owner().edition())) {
-        addSketched(of, all);
-      }
+  Cut cut(Group group, SourceSet among, int most) {
+    SourceSet all = census.of(census.having(List.of()));
+    SourceSet shown = all;
+    int left = most;
+    for (SourceSet ranked : byRank(group)) {
+      SourceSet next = ranked.and(among).without(all);
+      SourceSet first = census.first(next, left);
+      shown = shown.or(first);
+      left -= first.size();
+      all = all.or(next);
     }
     List<Classified> whole = new ArrayList<>();
-    for (Sketched sketched : all) {
-      if (shown.contains(sketched.sketch().source())) {
-        whole.add(whole(sketched));
-      }
-    }
-    return new Cut(whole, sources);
-  }
-
-  private Map<String, Rank> ranks(List<Sketched> notes, PlaceTest test) {
-    Map<String, Rank> ranks = new HashMap<>();
-    Rank rank = null;
-    for (Sketched sketched : notes) {
-      Name name = sketched.name();
-      if (name.passes(test)) {
-        NoteSketch sketch = sketched.sketch();
-        if (rank == null || !rank.source.equals(sketch.source())) {
-          rank = ranks.get(sketch.source());
-          if (rank == null) {
-            rank = new Rank(sketch.source(), sketch.standing(), Integer.MAX_VALUE);
-            ranks.put(rank.source, rank);
-          }
+    PlaceTest test = test(group);
+    NoteSet ofGroup = notes.get(group == Group.OWN_WORK ? Group.COUNTED : group);
+    for (NoteSketch note : shelf.sketches(census.of(shown).and(ofGroup))) {
+      for (Sketched sketched : classifier.classify(note)) {
+        if (sketched.name().passes(test)) {
+          whole.add(whole(sketched));
         }
-        rank.value = Math.min(rank.value, rank(name, test));
       }
     }
-    return ranks;
-  }
-
-  private int rank(Name name, PlaceTest test) {
-    boolean narrower =
-        name.concept().isPresent()
-            && !name.concept().get().equals(concept)
-            && wanted.contains(name.concept().get());
-    return (narrower ? 2 : 0) + (name.isPictured(test) ? 0 : 1);
-  }
-
-  /** How many works some notes are from. */
-  static int works(List<Sketched> notes, PlaceTest test) {
-    Set<String> works = new HashSet<>();
-    String last = "";
-    for (Sketched sketched : notes) {
-      if (!sketched.sketch().file().equals(last) && sketched.name().passes(test)) {
-        last = sketched.sketch().file();
-        works.add(last);
-      }
-    }
-    return works.size();
-  }
-
-  private static final class Rank implements Comparable<Rank> {
-    private final String source;
-    private final byte[] standing;
-    private int value;
-
-    Rank(String source, byte[] standing, int value) {
-      this.source = source;
-      this.standing = standing;
-      this.value = value;
-    }
-
-    /** The one that comes last is the least. */
-    @Override
-    public int compareTo(Rank other) {
-      return value != other.value
-          ? Integer.compare(other.value, value)
-          : Arrays.compareUnsigned(other.standing, standing);
-    }
-  }
-
-  /** The first so many of any number; of the others nothing is kept. */
-  private static final class First {
-    private final int most;
-    private final PriorityQueue<Rank> first = new PriorityQueue<>();
-
-    First(int most) {
-      this.most = most;
-    }
-
-    void offer(Rank rank) {
-      if (first.size() < most) {
-        first.add(rank);
-      } else if (rank.compareTo(first.peek()) > 0) {
-        first.poll();
-        first.add(rank);
-      }
-    }
-
-    Set<String> sources() {
-      Set<String> sources = new HashSet<>();
-      for (Rank rank : first) {
-        sources.add(rank.source);
-      }
-      return sources;
-    }
-  }
-
-  /** In the order of files, editions and notes. */
-  private static final class ByPosition implements Comparator<NoteSketch> {
-    @Override
-    public int compare(NoteSketch a, NoteSketch b) {
-      int files = a.file().compareTo(b.file());
-      if (files != 0) {
-        return files;
-      }
-      int sources = a.source().compareTo(b.source());
-      return sources != 0 ? sources : Integer.compare(a.hit().order(), b.hit().order());
-    }
+    return new Cut(whole, all);
   }
 }

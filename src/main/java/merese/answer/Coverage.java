@@ -239,9 +239,11 @@ public record Coverage(
   /**
    * Another use of a word.
    *
-   * @param references sources that use it so; none where only the vocabulary says it
+   * @param references sources that use it so, the first of them; none where only the vocabulary
+   *     says it
+   * @param all how many sources use it so
    */
-  public record OtherUse(ConceptLine concept, List<String> references) {}
+  public record OtherUse(ConceptLine concept, List<String> references, int all) {}
 
   /** A piece of the user's own, as evidence. */
   public record PieceLine(

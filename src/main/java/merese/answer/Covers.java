@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import merese.answer.Classifier.Classified;
-import merese.answer.Classifier.Sketched;
 import merese.answer.Coverage.Checked;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.LeftOut;
@@ -20,7 +19,8 @@ import merese.answer.Coverage.SourceLine;
 import merese.model.Mine.Untraced;
 import merese.model.Naming;
 import merese.model.PlaceTest;
-import merese.search.SourceSelection;
+import merese.search.Census;
+import merese.search.SourceSet;
 import merese.shelf.PagesOfSources;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
@@ -142,14 +142,15 @@ public final class Covers {
     }
   }
 
-  /** The keys of the sources that are in some group. */
-  private static Set<String> grouped(List<ConceptCoverage> found, List<Classified> unassigned) {
-    Set<String> grouped = new HashSet<>();
-    for (ConceptCoverage coverage : found) {
-      coverage.addSources(grouped);
-    }
+  /** The sources that are in some group. */
+  private SourceSet grouped(List<ConceptCoverage> found, List<Classified> unassigned) {
+    Set<String> keys = new HashSet<>();
     for (Classified classified : unassigned) {
-      grouped.add(classified.sourced().source().key());
+      keys.add(classified.sourced().source().key());
+    }
+    SourceSet grouped = shelf.census().called(keys);
+    for (ConceptCoverage coverage : found) {
+      grouped = grouped.or(coverage.sources());
     }
     return grouped;
   }
@@ -160,39 +161,18 @@ public final class Covers {
     static final Silence NONE = new Silence(List.of(), 0, List.of(), 0);
   }
 
-  private Silence silence(Interpretation meant, Set<String> grouped) {
-    CheckLog log = CheckLog.of(shelf, lines, meant.concepts(), question.narrowing());
-    List<Source> reached = new ArrayList<>();
-    for (Source source : log.reached()) {
-      if (!source.mine() && !grouped.contains(source.key()) && wanted.includes(source)) {
-        reached.add(source);
-      }
-    }
-    reached.sort(Source.BY_YEAR);
-    SourceSelection selection = wanted.selection();
-    int notChecked = shelf.countSources(selection) - countWanted(grouped) - reached.size();
-    for (Source source : reached) {
-      grouped.add(source.key());
-    }
+  private Silence silence(Interpretation meant, SourceSet grouped) {
+    Census census = shelf.census();
+    CheckLog log = CheckLog.unread(shelf, lines, meant.concepts(), question.narrowing());
+    SourceSet silent = wanted.sources().without(grouped);
+    SourceSet checked = silent.and(log.reached());
+    SourceSet notChecked = silent.without(checked);
+    int most = question.most();
     return new Silence(
-        log.checked(reached.subList(0, Math.min(reached.size(), question.most()))),
-        reached.size(),
-        log.notChecked(shelf.firstSources(selection, grouped, question.most())),
-        notChecked);
-  }
-
-  private int countWanted(Set<String> sources) {
-    Set<String> own = shelf.ownWork();
-    if (own.isEmpty() && !wanted.narrows()) {
-      return sources.size();
-    }
-    int count = 0;
-    for (String key : sources) {
-      if (!own.contains(key) && wanted.test(key)) {
-        count++;
-      }
-    }
-    return count;
+        log.checked(log.read(census.first(checked, most))),
+        checked.size(),
+        log.notChecked(log.read(census.first(notChecked, most))),
+        notChecked.size());
   }
 
   /** Sources with coverage that the question did not want, by the reason. */
@@ -202,8 +182,7 @@ public final class Covers {
     }
     Map<String, Set<Source>> byReason = new TreeMap<>();
     for (ConceptCoverage coverage : found) {
-      for (Sketched sketched : coverage.sketchedIn(Group.COUNTED)) {
-        Source source = shelf.source(sketched.sketch().source());
+      for (Source source : shelf.sources(coverage.sources(Group.COUNTED))) {
         String reason = wanted.reasonAgainst(source);
         if (!reason.isEmpty()) {
           Set<Source> known = byReason.get(reason);

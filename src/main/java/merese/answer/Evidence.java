@@ -21,13 +21,13 @@ import merese.answer.Coverage.SharedPicture;
 import merese.answer.Coverage.WordUse;
 import merese.model.Locator;
 import merese.model.Mine.Experience;
-import merese.model.Naming.Why;
 import merese.model.Note;
 import merese.model.OwnObject;
 import merese.model.Place;
+import merese.search.Census;
 import merese.search.NoteCriterion;
-import merese.shelf.NoteSketch;
-import merese.shelf.NoteSketch.Name;
+import merese.search.NoteSet;
+import merese.search.SourceSet;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
@@ -166,84 +166,49 @@ final class Evidence {
     return shared;
   }
 
-  /** Words printed for the concept that others, or the vocabulary, use for something else. */
-  List<WordUse> otherUsesOfWords(List<Classified> counted) {
+  /**
+   * Words printed for the concept that others, or the vocabulary, use for something else.
+   *
+   * @param most how many of those that do are named
+   */
+  List<WordUse> otherUsesOfWords(List<Classified> counted, int most) {
     Map<String, Set<String>> meaningsHere = new LinkedHashMap<>();
-    List<NoteCriterion> criteria = new ArrayList<>();
     for (Classified classified : counted) {
       String printed = classified.naming().printed();
-      if (printed.isEmpty()) {
-        continue;
+      if (!printed.isEmpty()) {
+        Set<String> meanings = meaningsHere.get(printed);
+        if (meanings == null) {
+          meanings = new LinkedHashSet<>();
+          meaningsHere.put(printed, meanings);
+        }
+        meanings.add(classified.naming().concept().get());
       }
-      Set<String> meanings = meaningsHere.get(printed);
-      if (meanings == null) {
-        meanings = new LinkedHashSet<>();
-        meaningsHere.put(printed, meanings);
-        criteria.addAll(Words.printedAs(thesaurus, printed));
-      }
-      meanings.add(classified.naming().concept().get());
     }
-    Map<String, Map<String, Set<String>>> inPrint = meaningsInPrint(shelf.sketches(criteria));
     Map<String, Set<String>> ordinary = shelf.meanings(meaningsHere.keySet());
+    NoteSet none = shelf.census().having(List.of());
     Map<String, WordUse> uses = new LinkedHashMap<>();
     for (Map.Entry<String, Set<String>> word : meaningsHere.entrySet()) {
       String printed = word.getKey();
-      Map<String, Set<String>> others = new TreeMap<>();
+      Map<String, NoteSet> others = new TreeMap<>();
       for (String meaning : ordinary.get(printed)) {
-        others.put(meaning, new LinkedHashSet<>());
+        others.put(meaning, none);
       }
       for (List<String> form : thesaurus.forms(printed)) {
-        addAll(inPrint.getOrDefault(String.join(" ", form), Map.of()), others);
+        for (Map.Entry<String, NoteSet> meant : shelf.meantInText(form).entrySet()) {
+          NoteSet known = others.getOrDefault(meant.getKey(), none);
+          others.put(meant.getKey(), known.or(meant.getValue()));
+        }
       }
       removeRelated(others, word.getValue());
-      if (!others.isEmpty()) {
-        uses.putIfAbsent(Folding.key(printed), new WordUse(printed, lines(others)));
+      if (!others.isEmpty() && !uses.containsKey(Folding.key(printed))) {
+        uses.put(Folding.key(printed), new WordUse(printed, lines(others, most)));
       }
     }
     return List.copyOf(uses.values());
   }
 
-  /** By folded term: what its sources say in their text that it means, and which say so. */
-  private Map<String, Map<String, Set<String>>> meaningsInPrint(List<NoteSketch> notes) {
-    Map<String, Map<String, Set<String>>> byTerm = new HashMap<>();
-    Map<String, List<List<String>>> forms = new HashMap<>();
-    for (NoteSketch note : notes) {
-      for (Name naming : note.namings()) {
-        if (naming.why().isPresent() && naming.why().get() == Why.TEXT) {
-          Map<String, Set<String>> meaning = Map.of(naming.concept().get(), Set.of(note.source()));
-          List<List<String>> of = forms.get(naming.printed());
-          if (of == null) {
-            of = thesaurus.forms(naming.printed());
-            forms.put(naming.printed(), of);
-          }
-          for (List<String> form : of) {
-            String term = String.join(" ", form);
-            Map<String, Set<String>> known = byTerm.get(term);
-            if (known == null) {
-              known = new HashMap<>();
-              byTerm.put(term, known);
-            }
-            addAll(meaning, known);
-          }
-        }
-      }
-    }
-    return byTerm;
-  }
-
-  private static void addAll(Map<String, Set<String>> more, Map<String, Set<String>> to) {
-    for (Map.Entry<String, Set<String>> each : more.entrySet()) {
-      Set<String> known = to.get(each.getKey());
-      if (known == null) {
-        known = new LinkedHashSet<>();
-        to.put(each.getKey(), known);
-      }
-      known.addAll(each.getValue());
-    }
-  }
-
   /** What is the same as, broader or narrower than a meaning is nothing else. */
-  private void removeRelated(Map<String, Set<String>> others, Set<String> meanings) {
+  private void removeRelated(Map<String, NoteSet> others, Set<String> meanings) {
     for (String other : List.copyOf(others.keySet())) {
       for (String meaning : meanings) {
         if (thesaurus.areRelatedByHierarchy(meaning, other)) {
@@ -253,14 +218,13 @@ final class Evidence {
     }
   }
 
-  private List<OtherUse> lines(Map<String, Set<String>> others) {
+  private List<OtherUse> lines(Map<String, NoteSet> others, int most) {
+    Census census = shelf.census();
     List<OtherUse> uses = new ArrayList<>();
-    for (Map.Entry<String, Set<String>> other : others.entrySet()) {
-      List<Source> sources = new ArrayList<>();
-      for (String key : other.getValue()) {
-        sources.add(shelf.source(key));
-      }
-      uses.add(new OtherUse(line(other.getKey()), lines.references(sources)));
+    for (Map.Entry<String, NoteSet> other : others.entrySet()) {
+      SourceSet all = census.of(other.getValue());
+      List<Source> sources = shelf.sources(census.first(all, most));
+      uses.add(new OtherUse(line(other.getKey()), lines.references(sources), all.size()));
     }
     return uses;
   }

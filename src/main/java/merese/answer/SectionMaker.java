@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import merese.answer.Classifier.Classified;
-import merese.answer.Classifier.Sketched;
 import merese.answer.ConceptCoverage.Cut;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
@@ -17,6 +16,7 @@ import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.Section;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.model.PlaceTest;
+import merese.search.SourceSet;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.vocabulary.LookAlikePair;
@@ -24,10 +24,19 @@ import merese.vocabulary.Thesaurus;
 
 /** Lays the notes on one meaning out as the section of an answer. */
 final class SectionMaker {
-  /** Groups that take in all places of their notes. */
-  private static final Group[] WHOLE = {
-    Group.NOT_THIS, Group.LOOK_ALIKES, Group.GENERAL_ONLY, Group.MEANING_NOT_STATED
+  /** The groups beside what counts. */
+  private static final Group[] OTHERS = {
+    Group.HOW_IT_IS_MADE,
+    Group.SAYS_NOT_SHOWN,
+    Group.NOT_THIS,
+    Group.LOOK_ALIKES,
+    Group.GENERAL_ONLY,
+    Group.MEANING_NOT_STATED,
+    Group.OWN_WORK
   };
+
+  /** Where only the first sources are shown, so many of those that use a word otherwise. */
+  private static final int FEW_USERS = 10;
 
   private final Shelf shelf;
   private final Thesaurus thesaurus;
@@ -54,80 +63,51 @@ final class SectionMaker {
   Section ofConcept(ConceptCoverage coverage) {
     Entries entries = entries(coverage);
     Map<Group, List<Entry>> groups = new EnumMap<>(Group.class);
-    Map<Group, Integer> all = new EnumMap<>(Group.class);
-    Counting counting = counted(coverage, all);
-    List<Classified> counted = counting.cut().notes();
+    Map<Group, SourceSet> all = new EnumMap<>(Group.class);
+    List<Classified> counted = counted(coverage, all);
     narrow(groups, entries.of(counted, PlaceTest.COVERS), counted, Group.COUNTED);
-    List<Sketched> made = only(coverage.sketchedIn(Group.COUNTED, Group.HOW_IT_IS_MADE));
-    Cut making = coverage.cut(made, PlaceTest.PROCESS, most);
-    put(groups, all, Group.HOW_IT_IS_MADE, entries, making, PlaceTest.PROCESS);
-    made.addAll(only(coverage.sketchedIn(Group.SAYS_NOT_SHOWN)));
-    Cut denying = coverage.cut(made, PlaceTest.ABSENCE, most);
-    put(groups, all, Group.SAYS_NOT_SHOWN, entries, denying, PlaceTest.ABSENCE);
-    for (Group group : WHOLE) {
-      Cut those = coverage.cut(group, wanted, PlaceTest.PRESENT, most);
-      put(groups, all, group, entries, those, PlaceTest.PRESENT);
+    for (Group group : OTHERS) {
+      SourceSet among = group == Group.OWN_WORK ? shelf.census().ownWork() : wanted.sources();
+      Cut cut = coverage.cut(group, among, most);
+      groups.put(group, entries.of(cut.notes(), ConceptCoverage.test(group)));
+      all.put(group, cut.sources());
     }
-    Cut own = coverage.cut(coverage.sketchedIn(Group.OWN_WORK), PlaceTest.COVERS, most);
-    put(groups, all, Group.OWN_WORK, entries, own, PlaceTest.COVERS);
     List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());
-    boolean isCut = all.getOrDefault(Group.COUNTED, 0) > first.size();
+    SourceSet countedAll = all.get(Group.COUNTED);
+    boolean isCut = countedAll != null && countedAll.size() > first.size();
     return new Section(
         Optional.empty(),
         Headings.of(shelf, coverage.concept()),
-        isCut ? all.get(Group.COUNTED) : first.size(),
-        isCut ? counting.works() : works(first),
+        isCut ? countedAll.size() : first.size(),
+        isCut ? shelf.census().works(countedAll) : works(first),
         filled(groups, all),
         howToTell(coverage.concept()),
-        evidence.otherUsesOfWords(counted),
+        evidence.otherUsesOfWords(counted, most == Integer.MAX_VALUE ? most : FEW_USERS),
         evidence.ownPieces(coverage.wanted()),
         evidence.experience(coverage.wanted()));
   }
 
   /**
-   * What counts.
+   * What counts. Of a question about a place each source is read, to see what it says of it.
    *
-   * @param works how many works all counted sources are editions of
+   * @param all takes the groups of which only the first sources are read
    */
-  private record Counting(Cut cut, int works) {}
-
-  /** Of a question about a place each source is read, to see what it says of it. */
-  private Counting counted(ConceptCoverage coverage, Map<Group, Integer> all) {
-    List<Sketched> counted = only(coverage.sketchedIn(Group.COUNTED));
+  private List<Classified> counted(ConceptCoverage coverage, Map<Group, SourceSet> all) {
     if (narrowing.place().isPresent()) {
-      return new Counting(coverage.cut(counted, PlaceTest.COVERS, Integer.MAX_VALUE), 0);
+      return coverage.cut(Group.COUNTED, wanted.sources(), Integer.MAX_VALUE).notes();
     } else if (!narrowing.pictured()) {
-      Cut cut = coverage.cut(counted, PlaceTest.COVERS, most);
+      Cut cut = coverage.cut(Group.COUNTED, wanted.sources(), most);
       all.put(Group.COUNTED, cut.sources());
-      return new Counting(cut, ConceptCoverage.works(counted, PlaceTest.COVERS));
+      return cut.notes();
     }
-    Set<String> picturing = new HashSet<>();
-    for (Sketched sketched : counted) {
-      if (sketched.name().isPictured(PlaceTest.COVERS)) {
-        picturing.add(sketched.sketch().source());
-      }
-    }
-    List<Sketched> pictured = new ArrayList<>();
-    List<Sketched> inWords = new ArrayList<>();
-    for (Sketched sketched : counted) {
-      (picturing.contains(sketched.sketch().source()) ? pictured : inWords).add(sketched);
-    }
-    Cut first = coverage.cut(pictured, PlaceTest.COVERS, most);
-    Cut rest = coverage.cut(inWords, PlaceTest.COVERS, most);
-    all.put(Group.COUNTED, first.sources());
-    all.put(Group.IN_WORDS_ONLY, rest.sources());
-    return new Counting(first.and(rest), ConceptCoverage.works(pictured, PlaceTest.COVERS));
-  }
-
-  private static void put(
-      Map<Group, List<Entry>> groups,
-      Map<Group, Integer> all,
-      Group group,
-      Entries entries,
-      Cut cut,
-      PlaceTest test) {
-    groups.put(group, entries.of(cut.notes(), test));
-    all.put(group, cut.sources());
+    SourceSet picturing = coverage.picturing();
+    Cut pictured = coverage.cut(Group.COUNTED, wanted.sources().and(picturing), most);
+    Cut inWords = coverage.cut(Group.COUNTED, wanted.sources().without(picturing), most);
+    all.put(Group.COUNTED, pictured.sources());
+    all.put(Group.IN_WORDS_ONLY, inWords.sources());
+    List<Classified> both = new ArrayList<>(pictured.notes());
+    both.addAll(inWords.notes());
+    return both;
   }
 
   /**
@@ -141,7 +121,7 @@ final class SectionMaker {
     List<Classified> printed = new ArrayList<>();
     List<Classified> otherwise = new ArrayList<>();
     Set<Source> printing = new HashSet<>();
-    for (Classified classified : onlyWhole(coverage.in(Group.COUNTED))) {
+    for (Classified classified : only(coverage.in(Group.COUNTED))) {
       if (!belongsElsewhere(classified, coverage, others)) {
         if (words.occurIn(classified.naming().printed())) {
           printed.add(classified);
@@ -158,7 +138,7 @@ final class SectionMaker {
       }
     }
     List<Classified> denied = new ArrayList<>();
-    for (Classified classified : onlyWhole(coverage.in(Group.COUNTED, Group.SAYS_NOT_SHOWN))) {
+    for (Classified classified : only(coverage.in(Group.COUNTED, Group.SAYS_NOT_SHOWN))) {
       if (!belongsElsewhere(classified, coverage, others)
           && words.occurIn(classified.naming().printed())) {
         denied.add(classified);
@@ -194,14 +174,15 @@ final class SectionMaker {
   }
 
   /**
-   * @param all how many entries a group has of which there are only the first
+   * @param all the sources of the groups of which there are only the first
    */
-  private static List<Grouped> filled(Map<Group, List<Entry>> groups, Map<Group, Integer> all) {
+  private static List<Grouped> filled(Map<Group, List<Entry>> groups, Map<Group, SourceSet> all) {
     List<Grouped> filled = new ArrayList<>();
     for (Map.Entry<Group, List<Entry>> each : groups.entrySet()) {
       if (!each.getValue().isEmpty()) {
         int shown = each.getValue().size();
-        int number = Math.max(shown, all.getOrDefault(each.getKey(), shown));
+        SourceSet sources = all.get(each.getKey());
+        int number = sources == null ? shown : Math.max(shown, sources.size());
         filled.add(new Grouped(each.getKey(), each.getValue(), number));
       }
     }
@@ -268,20 +249,7 @@ final class SectionMaker {
     return new Entries(lines, thesaurus, Optional.of(coverage.concept()));
   }
 
-  private List<Sketched> only(List<Sketched> namings) {
-    if (!wanted.narrows()) {
-      return namings;
-    }
-    List<Sketched> wantedOnes = new ArrayList<>();
-    for (Sketched sketched : namings) {
-      if (wanted.test(sketched.sketch().source())) {
-        wantedOnes.add(sketched);
-      }
-    }
-    return wantedOnes;
-  }
-
-  private List<Classified> onlyWhole(List<Classified> namings) {
+  private List<Classified> only(List<Classified> namings) {
     List<Classified> wantedOnes = new ArrayList<>();
     for (Classified classified : namings) {
       if (wanted.includes(classified.sourced().source())) {

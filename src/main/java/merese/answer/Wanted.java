@@ -7,17 +7,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Predicate;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.model.SourceKind;
 import merese.search.SourceSelection;
+import merese.search.SourceSet;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 
 /** Which sources a question wants, and what to say of those it does not. */
-final class Wanted implements Predicate<String> {
+final class Wanted {
   private final Shelf shelf;
   private final Narrowing narrowing;
+  private SourceSet sources;
 
   Wanted(Shelf shelf, Narrowing narrowing) {
     this.shelf = shelf;
@@ -48,10 +49,12 @@ final class Wanted implements Predicate<String> {
     return new SourceSelection(narrowing.owned(), kinds, years);
   }
 
-  /** Whether the source of a key is wanted. */
-  @Override
-  public boolean test(String key) {
-    return !narrows() || includes(shelf.source(key));
+  /** The same as a set. */
+  SourceSet sources() {
+    if (sources == null) {
+      sources = shelf.census().selected(selection());
+    }
+    return sources;
   }
 
   boolean includes(Source source) {

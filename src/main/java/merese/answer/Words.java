@@ -28,6 +28,23 @@ public final class Words {
     }
   }
 
+  /**
+   * Adds words that are folded already.
+   *
+   * @param forms each in all forms that it may have
+   */
+  void addForms(Collection<List<String>> forms) {
+    for (List<String> form : forms) {
+      byKey.putIfAbsent(String.join(" ", form), form);
+      mostWords = Math.max(mostWords, form.size());
+    }
+  }
+
+  /** All their forms, as folded words. */
+  Collection<List<String>> forms() {
+    return byKey.values();
+  }
+
   /** Whether one of them stands in the printed term, as consecutive whole words. */
   public boolean occurIn(String printed) {
     Boolean known = occurring.get(printed);

@@ -309,6 +309,10 @@ final class CoverageText {
       for (String reference : other.references()) {
         references.add(Wrap.together(reference));
       }
+      int more = other.all() - references.size();
+      if (more > 0) {
+        references.add("and " + more + " more");
+      }
       String by = references.isEmpty() ? "by the vocabulary" : String.join("; ", references);
       others.add(other.concept().label() + " (" + by + ")");
     }

@@ -19,7 +19,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.zip.CRC32;
+import merese.search.Hits.NoteTest;
 import merese.search.Hits.Owner;
+import merese.search.SegmentTable.Term;
 
 /**
  * The postings and values of one commit: a table for each of its segments, beside Lucene's files.
@@ -39,7 +41,7 @@ import merese.search.Hits.Owner;
  *          that is still there; no longs where all are
  * </pre>
  */
-final class CommitTables implements Postings {
+final class CommitTables {
   static final String LIST = "table";
 
   /** The tables' names begin so; what begins with "_" Lucene takes for its own. */
@@ -189,8 +191,22 @@ final class CommitTables implements Postings {
    */
   record ListedTable(String name, long[] live) {}
 
-  @Override
-  public List<StoredValue> values(List<String> terms) {
+  /** Takes values one by one. */
+  interface Taker {
+    void take(StoredValue value);
+  }
+
+  /** The table of each of the commit's segments. */
+  SegmentTable[] segments() {
+    return segments;
+  }
+
+  /**
+   * The values of all documents that have at least one of the terms, sorted.
+   *
+   * @param terms as {@link Fields} makes them
+   */
+  List<StoredValue> values(List<String> terms) {
     Gathering gathering = new Gathering();
     each(terms, gathering);
     StoredValue[] sorted = gathering.found.toArray(new StoredValue[0]);
@@ -207,59 +223,81 @@ final class CommitTables implements Postings {
     }
   }
 
-  @Override
-  public void each(List<String> terms, Taker taker) {
+  /** The same one by one, unsorted: nothing is kept of those that the taker lets go. */
+  void each(List<String> terms, Taker taker) {
+    List<Term> wanted = terms(terms);
+    BitSet[] documents = new BitSet[segments.length];
+    for (int i = 0; i < segments.length; i++) {
+      documents[i] = segments[i].having(wanted);
+    }
+    each(documents, taker);
+  }
+
+  /**
+   * @param documents by segment
+   */
+  void each(BitSet[] documents, Taker taker) {
     int before = 0;
-    for (SegmentTable segment : segments) {
-      each(segment, segment.having(terms), before, taker);
-      before += segment.size();
+    for (int i = 0; i < segments.length; i++) {
+      BitSet some = documents[i];
+      for (int id = some.nextSetBit(0); id >= 0; id = some.nextSetBit(id + 1)) {
+        taker.take(segments[i].value(id, before + id));
+      }
+      before += segments[i].size();
     }
   }
 
-  @Override
-  public void each(Selection selection, Taker taker) {
-    int before = 0;
-    for (SegmentTable segment : segments) {
-      each(segment, segment.having(selection), before, taker);
-      before += segment.size();
+  /**
+   * @param documents by segment
+   */
+  BitSet[] only(BitSet[] documents, NoteTest test) {
+    BitSet[] found = new BitSet[segments.length];
+    for (int i = 0; i < segments.length; i++) {
+      BitSet some = documents[i];
+      found[i] = new BitSet();
+      for (int id = some.nextSetBit(0); id >= 0; id = some.nextSetBit(id + 1)) {
+        if (test.test(segments[i].value(id, id).note())) {
+          found[i].set(id);
+        }
+      }
     }
+    return found;
   }
 
-  private static void each(SegmentTable segment, BitSet documents, int before, Taker taker) {
-    for (int id = documents.nextSetBit(0); id >= 0; id = documents.nextSetBit(id + 1)) {
-      taker.take(segment.value(id, before + id));
+  static List<Term> terms(Collection<String> texts) {
+    List<Term> terms = new ArrayList<>();
+    for (String text : texts) {
+      terms.add(Term.of(text));
     }
+    return terms;
   }
 
-  @Override
-  public Collection<NotesOfSource> gather(
-      List<String> terms, List<String> pictured, BitSet without) {
+  /** The documents that have at least one of the terms, by their edition, unread. */
+  Collection<NotesOfSource> gather(List<String> terms) {
+    List<Term> wanted = terms(terms);
     Map<String, NotesOfSource> gathered = new HashMap<>();
     int before = 0;
     for (SegmentTable segment : segments) {
-      BitSet documents = segment.having(terms);
-      BitSet withPicture = segment.having(pictured);
+      BitSet documents = segment.having(wanted);
       NotesOfSource last = null;
       for (int id = documents.nextSetBit(0); id >= 0; id = documents.nextSetBit(id + 1)) {
-        if (!without.get(before + id)) {
-          Owner owner = segment.ownerOf(id);
-          if (last == null || !last.owner().edition().equals(owner.edition())) {
-            last = gathered.get(owner.edition());
-            if (last == null) {
-              last = new NotesOfSource(owner);
-              gathered.put(owner.edition(), last);
-            }
+        Owner owner = segment.ownerOf(id);
+        if (last == null || !last.owner().edition().equals(owner.edition())) {
+          last = gathered.get(owner.edition());
+          if (last == null) {
+            last = new NotesOfSource(owner);
+            gathered.put(owner.edition(), last);
           }
-          last.add(before + id, withPicture.get(id));
         }
+        last.add(before + id);
       }
       before += segment.size();
     }
     return gathered.values();
   }
 
-  @Override
-  public StoredValue value(int document) {
+  /** The value of a document by its number. */
+  StoredValue value(int document) {
     int before = 0;
     for (SegmentTable segment : segments) {
       if (document < before + segment.size()) {
@@ -270,26 +308,18 @@ final class CommitTables implements Postings {
     throw new IndexDamagedException("the index lacks a document", null);
   }
 
-  @Override
-  public int count(Selection selection) {
+  /** How many documents have a term. */
+  int count(String term) {
+    Term wanted = Term.of(term);
     int count = 0;
     for (SegmentTable segment : segments) {
-      count += segment.having(selection).cardinality();
+      count += segment.count(wanted);
     }
     return count;
   }
 
-  @Override
-  public int count(String term) {
-    int count = 0;
-    for (SegmentTable segment : segments) {
-      count += segment.count(term);
-    }
-    return count;
-  }
-
-  @Override
-  public List<String> termsFrom(String begun, int most) {
+  /** The terms, as {@link Fields} makes them, that begin so; at most so many, sorted. */
+  List<String> termsFrom(String begun, int most) {
     if (segments.length == 1) {
       List<String> found = new ArrayList<>();
       segments[0].addTermsFrom(begun, most, found);
@@ -303,11 +333,22 @@ final class CommitTables implements Postings {
     return found.size() > most ? found.subList(0, most) : found;
   }
 
-  @Override
-  public Optional<StoredValue> anyValue(String term) {
+  /** The terms that begin with one that is a term itself, but not that one; sorted. */
+  List<String> longerThan(String term) {
+    Term wanted = Term.of(term);
+    List<String> all = new ArrayList<>();
+    for (SegmentTable segment : segments) {
+      segment.addLongerThan(wanted, all);
+    }
+    return all.size() < 2 || segments.length == 1 ? all : new ArrayList<>(new TreeSet<>(all));
+  }
+
+  /** The value of any one document that has a term; empty where none has. */
+  Optional<StoredValue> anyValue(String term) {
+    Term wanted = Term.of(term);
     int before = 0;
     for (SegmentTable segment : segments) {
-      int id = segment.any(term);
+      int id = segment.any(wanted);
       if (id >= 0) {
         return Optional.of(segment.value(id, before + id));
       }
@@ -315,7 +356,4 @@ final class CommitTables implements Postings {
     }
     return Optional.empty();
   }
-
-  @Override
-  public void close() {}
 }

@@ -11,6 +11,7 @@ import merese.search.IndexedFile.IndexedLabels;
 import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
 import merese.search.IndexedFile.SourceTraits;
+import merese.search.IndexedNote.InText;
 import merese.vocabulary.PageReading;
 import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
@@ -33,6 +34,8 @@ final class Documents {
   /** One that is longer is no term, and is found by runs of so many. */
   private static final int LONG_RUN = 6;
 
+  private static final int LONGEST_MEANT = 1_000;
+
   private Documents() {}
 
   /** All that a file brings. */
@@ -40,13 +43,10 @@ final class Documents {
     String path = file.stamp().path();
     List<Document> documents = new ArrayList<>();
     for (IndexedSource source : file.sources()) {
-      documents.addAll(source(path, source));
+      addSource(path, source, file, documents);
     }
-    for (IndexedNote note : file.notes()) {
-      documents.add(note(path, note));
-    }
-    for (IndexedCheck check : file.checks()) {
-      documents.add(check(path, check));
+    for (IndexedSource source : file.sources()) {
+      documents.add(whole(path, source));
     }
     for (IndexedLabels labels : file.labels()) {
       documents.add(labels(path, labels));
@@ -58,15 +58,37 @@ final class Documents {
     return documents;
   }
 
-  static Document note(String file, IndexedNote note) {
-    Owner owner = new Owner(file, note.edition(), note.standing());
+  /**
+   * Adds an edition with its notes and its checks, one after another: a table of a segment knows
+   * them as a stretch of documents, of which the first is what every answer needs of it.
+   */
+  private static void addSource(
+      String path, IndexedSource source, IndexedFile file, List<Document> to) {
+    Owner owner = new Owner(path, source.edition(), source.standing());
+    to.add(brief(owner, source));
+    for (IndexedNote note : file.notes()) {
+      if (note.edition().equals(source.edition())) {
+        to.add(note(owner, note));
+      }
+    }
+    for (IndexedCheck check : file.checks()) {
+      if (check.edition().equals(source.edition())) {
+        to.add(check(owner, check));
+      }
+    }
+  }
+
+  private static Document note(Owner owner, IndexedNote note) {
     Document document = of(owner, note.order(), note.payload());
-    add(document, Fields.UNIQUE, Fields.unique(note.edition(), note.order()));
     add(document, Fields.IN_SOURCE, note.edition());
     addAll(document, Fields.CONCEPT, note.concepts());
-    addAll(document, Fields.PRESENT, note.present());
-    addAll(document, Fields.PICTURED_CONCEPT, note.pictured());
     addAll(document, Fields.MEANING, note.meanings());
+    for (NoteCriterion.Says says : note.says()) {
+      add(document, Fields.SAYS, Fields.says(says));
+    }
+    for (InText meant : note.inText()) {
+      addMeant(document, meant);
+    }
     addAll(document, Fields.POSSIBLE, note.possible());
     if (note.unassigned()) {
       add(document, Fields.UNASSIGNED, Fields.YES);
@@ -84,6 +106,18 @@ final class Documents {
     }
     SearchFields.add(document, HitKind.NOTE, note.edition(), note.searchable());
     return document;
+  }
+
+  /** What is too long for a term gives no word its meaning. */
+  private static void addMeant(Document document, InText meant) {
+    String words = String.join(" ", meant.words());
+    if (words.length() <= LONGEST_MEANT) {
+      add(document, Fields.MEANT_IN_TEXT, words);
+      add(document, Fields.MEANT_IN_TEXT, words + '\n' + meant.concept());
+      if (meant.several()) {
+        add(document, Fields.WORDS_IN_TEXT, meant.concept() + '\n' + words);
+      }
+    }
   }
 
   static Document page(String file, IndexedPage page) {
@@ -120,17 +154,23 @@ final class Documents {
     return runs;
   }
 
-  /** The two documents of an edition: what every answer needs of it, and all of it. */
-  private static List<Document> source(String file, IndexedSource source) {
-    Document brief = of(new Owner(file, source.edition(), source.standing()), 0, source.brief());
+  /** What every answer needs of an edition. */
+  private static Document brief(Owner owner, IndexedSource source) {
+    Document brief = of(owner, 0, source.brief());
+    String file = owner.file();
     add(brief, Fields.TYPE, Fields.SOURCE);
     add(brief, Fields.BRIEF_SOURCE, source.edition());
     add(brief, Fields.FILE_NAME, file.substring(file.lastIndexOf('/') + 1));
     traits(brief, source.traits());
     SearchFields.add(brief, HitKind.SOURCE, source.edition(), source.searchable());
+    return brief;
+  }
+
+  /** All of an edition. */
+  private static Document whole(String file, IndexedSource source) {
     Document whole = of(file, source.edition(), source.whole());
     add(whole, Fields.WHOLE_SOURCE, source.edition());
-    return List.of(brief, whole);
+    return whole;
   }
 
   private static void traits(Document brief, SourceTraits traits) {
@@ -157,9 +197,12 @@ final class Documents {
         : OptionalInt.of((int) (Long.parseLong(term) - FIRST_YEAR));
   }
 
-  private static Document check(String file, IndexedCheck check) {
-    Document document = of(file, check.edition(), check.payload());
+  private static Document check(Owner owner, IndexedCheck check) {
+    Document document = of(owner, 0, check.payload());
     add(document, Fields.CHECKED, check.concept());
+    if (check.limited()) {
+      add(document, Fields.CHECKED, check.concept() + Fields.LIMITED);
+    }
     return document;
   }
 

@@ -3,6 +3,7 @@ package merese.search;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.List;
+import java.util.Set;
 
 /** The names of the index's fields. */
 final class Fields {
@@ -21,7 +22,7 @@ final class Fields {
   /** There too: the folder that the file is in. */
   static final String STAMP_IN = "stampIn";
 
-  /** A note's edition and order, or a page's file and number. */
+  /** A page's file and number. */
   static final String UNIQUE = "unique";
 
   /** On a note: its edition's key. */
@@ -29,15 +30,19 @@ final class Fields {
 
   static final String CONCEPT = "concept";
 
-  /** The same where a place does not deny it, and where such a place is a picture. */
-  static final String PRESENT = "present";
-
-  static final String PICTURED_CONCEPT = "picturedConcept";
+  /** What is said of a concept, and in what place: see {@link NoteCriterion.Says}. */
+  static final String SAYS = "says";
 
   static final String MEANING = "meaning";
   static final String POSSIBLE = "possible";
   static final String UNASSIGNED = "unassigned";
   static final String YES = "yes";
+
+  /** A printed term whose meaning the text gives; and the same with that meaning after it. */
+  static final String MEANT_IN_TEXT = "meantInText";
+
+  /** A meaning that a text gives, and then the printed term, where that has several words. */
+  static final String WORDS_IN_TEXT = "wordsInText";
 
   /** Every run of consecutive words of a printed term, so that any phrase in it is one term. */
   static final String PRINTED = "printed";
@@ -54,7 +59,12 @@ final class Fields {
   /** A label of the vocabulary or a word of the register, folded. */
   static final String LABEL = "label";
 
+  /**
+   * A concept of a check log; and the same with {@link #LIMITED} after it for a check in a scope.
+   */
   static final String CHECKED = "checked";
+
+  static final String LIMITED = "\n";
 
   /** On the document that holds what every answer needs of an edition: its key. */
   static final String BRIEF_SOURCE = "briefSource";
@@ -130,11 +140,12 @@ final class Fields {
           STAMP_IN,
           IN_SOURCE,
           CONCEPT,
-          PRESENT,
-          PICTURED_CONCEPT,
+          SAYS,
           MEANING,
           POSSIBLE,
           UNASSIGNED,
+          MEANT_IN_TEXT,
+          WORDS_IN_TEXT,
           PRINTED,
           PRINTED_WHOLE,
           PIECE,
@@ -152,6 +163,10 @@ final class Fields {
           PAGE_NAMES,
           WHOLE_SOURCE);
 
+  /** Those of them by which sources are counted unread. */
+  static final Set<String> BY_SOURCE =
+      Set.of(SAYS, CHECKED, OWN_WORK, OWN_COPY, SOURCE_KIND, SOURCE_YEAR);
+
   /** In chars, of which each has at most three bytes. */
   private static final int LONGEST_TERM = 10_000;
 
@@ -159,13 +174,8 @@ final class Fields {
 
   private Fields() {}
 
-  static String unique(String edition, int order) {
-    return edition + '\n' + order;
-  }
-
-  /** A page by its file; no key of an edition begins so. */
   static String page(String file, int page) {
-    return "page\n" + file + '\n' + page;
+    return file + '\n' + page;
   }
 
   /** The folder of a path, "" for none. */
@@ -215,15 +225,20 @@ final class Fields {
     return term.substring(term.indexOf('\0') + 1);
   }
 
+  /** A concept, and a letter for each of what is said of it. */
+  static String says(NoteCriterion.Says says) {
+    char how = (char) ('a' + says.how().ordinal());
+    char place = (char) ('a' + says.place().ordinal());
+    return says.concept() + '\n' + how + place + (says.pictured() ? 'p' : 'w');
+  }
+
   static String term(NoteCriterion criterion) {
     if (criterion instanceof NoteCriterion.Means means) {
       return term(MEANING, means.concept());
     } else if (criterion instanceof NoteCriterion.MeansExactly exactly) {
       return term(CONCEPT, exactly.concept());
-    } else if (criterion instanceof NoteCriterion.HasExactly has) {
-      return term(PRESENT, has.concept());
-    } else if (criterion instanceof NoteCriterion.PicturesExactly pictures) {
-      return term(PICTURED_CONCEPT, pictures.concept());
+    } else if (criterion instanceof NoteCriterion.Says says) {
+      return term(SAYS, says(says));
     } else if (criterion instanceof NoteCriterion.MayMean may) {
       return term(POSSIBLE, may.concept());
     } else if (criterion instanceof NoteCriterion.Prints prints) {

@@ -32,10 +32,12 @@ public final class Hits {
 
   /** Takes notes one by one. */
   public interface NoteTaker {
-    /**
-     * @param document the note's number in this commit
-     */
-    void take(NoteHit hit, int document);
+    void take(NoteHit hit);
+  }
+
+  /** Tells notes from others. */
+  public interface NoteTest {
+    boolean test(NoteHit hit);
   }
 
   /** Takes editions one by one. */

@@ -136,13 +136,6 @@ public final class IndexUpdate implements Closeable {
     writing(() -> writer.addDocuments(documents));
   }
 
-  /** Puts a note in the place of the one with the same edition and order. */
-  public void replace(String file, IndexedNote note) {
-    Term unique =
-        new Term(Fields.UNIQUE, Fields.bounded(Fields.unique(note.edition(), note.order())));
-    writing(() -> writer.updateDocument(unique, Documents.note(file, note)));
-  }
-
   /** Adds a page to what a file brings. */
   public void add(String file, IndexedPage page) {
     writing(() -> writer.addDocument(Documents.page(file, page)));

@@ -55,8 +55,12 @@ public record IndexedFile(
   public record SourceTraits(
       OptionalInt year, String kind, boolean own, boolean mine, String reference) {}
 
-  /** One line of an edition's check log. */
-  public record IndexedCheck(String edition, String concept, byte[] payload) {}
+  /**
+   * One line of an edition's check log.
+   *
+   * @param limited whether it looked for what is in some scope only
+   */
+  public record IndexedCheck(String edition, String concept, boolean limited, byte[] payload) {}
 
   /**
    * What some labels mean.

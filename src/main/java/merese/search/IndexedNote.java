@@ -8,13 +8,12 @@ import java.util.Optional;
  * A note as it goes into the index.
  *
  * @param edition key of its edition
- * @param standing where its source stands among all, by its bytes, unsigned
  * @param order its position among the notes of the edition, from 0
  * @param concepts ids of the concepts that its namings have
- * @param present those of them that it does not deny throughout
- * @param pictured those of them that it has a picture of
  * @param meanings the ids of all concepts and all that is broader, so that a question about a
  *     family needs no expansion
+ * @param says all that it says of concepts, those that are broader too
+ * @param inText the meanings that the text itself gives
  * @param unassigned whether a naming has no concept
  * @param possible for namings without a concept: what they may mean, with all that is broader
  * @param printed its terms as folded words; one that may be read with or without an optional word
@@ -27,12 +26,11 @@ import java.util.Optional;
  */
 public record IndexedNote(
     String edition,
-    byte[] standing,
     int order,
     Collection<String> concepts,
-    Collection<String> present,
-    Collection<String> pictured,
     Collection<String> meanings,
+    Collection<NoteCriterion.Says> says,
+    Collection<InText> inText,
     boolean unassigned,
     Collection<String> possible,
     List<List<String>> printed,
@@ -40,4 +38,13 @@ public record IndexedNote(
     Collection<String> corrects,
     Optional<String> object,
     Searchable searchable,
-    byte[] payload) {}
+    byte[] payload) {
+
+  /**
+   * What a text says that a term means.
+   *
+   * @param words the printed term, folded
+   * @param several whether as printed it has several words
+   */
+  public record InText(List<String> words, String concept, boolean several) {}
+}

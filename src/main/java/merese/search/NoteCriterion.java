@@ -1,6 +1,7 @@
 package merese.search;
 
 import java.util.List;
+import merese.model.PlaceTest;
 
 /** What a note must have to be found. */
 public sealed interface NoteCriterion {
@@ -10,11 +11,22 @@ public sealed interface NoteCriterion {
   /** A naming that means just this concept. */
   record MeansExactly(String concept) implements NoteCriterion {}
 
-  /** A naming that means just this concept, with a place that does not deny it. */
-  record HasExactly(String concept) implements NoteCriterion {}
-
-  /** The same with a place that is a picture. */
-  record PicturesExactly(String concept) implements NoteCriterion {}
+  /**
+   * A naming that has to do with a concept, with a place of a kind.
+   *
+   * @param how what it has to do with it
+   * @param place what one of its places passes
+   * @param pictured whether one that does has to be a picture
+   */
+  record Says(String concept, How how, PlaceTest place, boolean pictured) implements NoteCriterion {
+    /** What a naming has to do with a concept. */
+    public enum How {
+      MEANS_JUST_THIS,
+      MEANS_THIS_OR_NARROWER,
+      /** It has no concept, and its words may mean this or something narrower. */
+      MAY_MEAN
+    }
+  }
 
   /** A naming without a concept whose words may mean the concept or something narrower. */
   record MayMean(String concept) implements NoteCriterion {}

@@ -4,16 +4,19 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.NoteTaker;
+import merese.search.Hits.NoteTest;
 import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.Hits.SourceTaker;
@@ -29,7 +32,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "12";
+  static final String LAYOUT = "13";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -37,12 +40,12 @@ public final class NoteIndex implements Closeable {
   static final long CHECKED_SIZE = 32L << 20;
 
   private final Path folder;
-  private final Postings postings;
+  private final CommitTables postings;
 
   /** Lucene's own index, opened for the first question in words. */
   private LuceneCommit lucene;
 
-  private NoteIndex(Path folder, Postings postings) {
+  private NoteIndex(Path folder, CommitTables postings) {
     this.folder = folder;
     this.postings = postings;
   }
@@ -74,52 +77,119 @@ public final class NoteIndex implements Closeable {
   public void each(Collection<? extends NoteCriterion> anyOf, NoteTaker taker) {
     try {
       postings.each(terms(anyOf), new TakingNotes(taker));
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
 
-  /**
-   * The notes that meet at least one of the criteria, by their source, unread.
-   *
-   * @param pictured criteria of which one makes a note one of a picture
-   * @param without numbers of notes that are left out
-   */
-  public Collection<NotesOfSource> gather(
-      Collection<? extends NoteCriterion> anyOf,
-      Collection<? extends NoteCriterion> pictured,
-      BitSet without) {
+  /** Some notes one by one, in no order. */
+  public void each(NoteSet notes, NoteTaker taker) {
     try {
-      return postings.gather(terms(anyOf), terms(pictured), without);
-    } catch (IOException | RuntimeException e) {
+      postings.each(notes.bySegment(), new TakingNotes(taker));
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
 
-  private record TakingNotes(NoteTaker taker) implements Postings.Taker {
+  /** Those of some notes that pass a test. */
+  public NoteSet only(NoteSet notes, NoteTest test) {
+    try {
+      return new NoteSet(postings.only(notes.bySegment(), test));
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** Some editions one by one, in no order. */
+  public void each(SourceSet sources, SourceTaker taker) {
+    try {
+      postings.each(new Census(postings).briefs(sources), new TakingSources(taker));
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** Some lines of check logs, in the order of files and editions. */
+  public List<CheckHit> checks(NoteSet checks) {
+    List<StoredValue> values = new ArrayList<>();
+    try {
+      postings.each(checks.bySegment(), new Adding(values));
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+    Collections.sort(values);
+    return checks(values);
+  }
+
+  private record Adding(List<StoredValue> values) implements CommitTables.Taker {
     @Override
     public void take(StoredValue value) {
-      taker.take(value.note(), value.arrival());
+      values.add(value);
     }
   }
 
-  private record TakingSources(SourceTaker taker) implements Postings.Taker {
+  /** Counts what notes say, and which editions they are of, unread. */
+  public Census census() {
+    return new Census(postings);
+  }
+
+  /** Each meaning that a text gives a term, with the documents of its notes. */
+  public Map<String, NoteSet> meantInText(List<String> words) {
+    Map<String, NoteSet> meanings = new LinkedHashMap<>();
+    try {
+      String term = Fields.term(Fields.MEANT_IN_TEXT, String.join(" ", words));
+      for (String longer : postings.longerThan(term)) {
+        if (longer.charAt(term.length()) == '\n') {
+          String concept = longer.substring(term.length() + 1);
+          meanings.put(concept, new Census(postings).notes(List.of(longer)));
+        }
+      }
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+    return meanings;
+  }
+
+  /** The printed terms of several words, folded, of which a text says that they mean a concept. */
+  public List<List<String>> wordsInText(String concept) {
+    String begun = Fields.term(Fields.WORDS_IN_TEXT, concept + '\n');
+    List<List<String>> words = new ArrayList<>();
+    try {
+      for (String term : postings.termsFrom(begun, Integer.MAX_VALUE)) {
+        words.add(words(term.substring(begun.length())));
+      }
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+    return words;
+  }
+
+  private static List<String> words(String joined) {
+    List<String> words = new ArrayList<>();
+    int from = 0;
+    for (int to = joined.indexOf(' '); to >= 0; to = joined.indexOf(' ', from)) {
+      words.add(joined.substring(from, to));
+      from = to + 1;
+    }
+    words.add(joined.substring(from));
+    return words;
+  }
+
+  private record TakingNotes(NoteTaker taker) implements CommitTables.Taker {
+    @Override
+    public void take(StoredValue value) {
+      taker.take(value.note());
+    }
+  }
+
+  private record TakingSources(SourceTaker taker) implements CommitTables.Taker {
     @Override
     public void take(StoredValue value) {
       taker.take(source(value));
     }
   }
 
-  /** A note by its number in this commit. */
-  public NoteHit note(int document) {
-    try {
-      return postings.value(document).note();
-    } catch (IOException | RuntimeException e) {
-      throw damaged(e);
-    }
-  }
-
-  private static List<String> terms(Collection<? extends NoteCriterion> criteria) {
+  static List<String> terms(Collection<? extends NoteCriterion> criteria) {
     List<String> terms = new ArrayList<>();
     for (NoteCriterion criterion : criteria) {
       terms.add(Fields.term(criterion));
@@ -144,19 +214,9 @@ public final class NoteIndex implements Closeable {
         }
       }
       return hits;
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw new IndexDamagedException("the index cannot be read", e);
     }
-  }
-
-  /** The notes whose place in the index depends on these concepts, or on labels at large. */
-  public List<NoteHit> notesDependingOn(Collection<String> concepts) {
-    List<String> terms = new ArrayList<>();
-    for (String concept : concepts) {
-      terms.add(Fields.term(Fields.CONCEPT, concept));
-    }
-    terms.add(Fields.term(Fields.UNASSIGNED, Fields.YES));
-    return notesWith(terms);
   }
 
   private List<NoteHit> notesWith(List<String> terms) {
@@ -172,7 +232,7 @@ public final class NoteIndex implements Closeable {
     try {
       Optional<StoredValue> value = postings.anyValue(Fields.term(Fields.BRIEF_SOURCE, edition));
       return value.isPresent() ? Optional.of(source(value.get())) : Optional.empty();
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -185,7 +245,7 @@ public final class NoteIndex implements Closeable {
   public int sourcesCalled(String reference) {
     try {
       return postings.count(Fields.term(Fields.REFERENCE, reference));
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -199,28 +259,6 @@ public final class NoteIndex implements Closeable {
     return keys;
   }
 
-  /** How many editions are selected. */
-  public int count(SourceSelection selection) {
-    try {
-      if (selection.isAll()) {
-        return postings.count(Fields.term(Fields.TYPE, Fields.SOURCE))
-            - postings.count(Fields.term(Fields.OWN_WORK, Fields.YES));
-      }
-      return postings.count(selection.terms());
-    } catch (IOException | RuntimeException e) {
-      throw damaged(e);
-    }
-  }
-
-  /** The editions that are selected, in no order. */
-  public void each(SourceSelection selection, SourceTaker taker) {
-    try {
-      postings.each(selection.terms(), new TakingSources(taker));
-    } catch (IOException | RuntimeException e) {
-      throw damaged(e);
-    }
-  }
-
   /** The years that editions have, the earliest first; an empty one, for undated, comes last. */
   public List<OptionalInt> years() {
     String none = Fields.term(Fields.SOURCE_YEAR, "");
@@ -230,7 +268,7 @@ public final class NoteIndex implements Closeable {
         years.add(Documents.year(Fields.textOf(term)));
       }
       return years;
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -267,8 +305,12 @@ public final class NoteIndex implements Closeable {
     for (String concept : concepts) {
       terms.add(Fields.term(Fields.CHECKED, concept));
     }
+    return checks(values(terms));
+  }
+
+  private static List<CheckHit> checks(List<StoredValue> values) {
     List<CheckHit> hits = new ArrayList<>();
-    for (StoredValue value : values(terms)) {
+    for (StoredValue value : values) {
       hits.add(new CheckHit(value.edition(), value.payload()));
     }
     return hits;
@@ -332,7 +374,7 @@ public final class NoteIndex implements Closeable {
     try {
       Optional<StoredValue> brief = postings.anyValue(Fields.term(Fields.BRIEF_SOURCE, edition));
       return brief.isPresent() ? brief.get().owner().standing() : new byte[0];
-    } catch (IOException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -349,8 +391,8 @@ public final class NoteIndex implements Closeable {
   /** The same by their source, unread; what is said of notes is said of pages here. */
   public Collection<NotesOfSource> gatherPagesNaming(Collection<String> concepts) {
     try {
-      return postings.gather(namesOnPages(concepts), List.of(), new BitSet());
-    } catch (IOException | RuntimeException e) {
+      return postings.gather(namesOnPages(concepts));
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -367,7 +409,7 @@ public final class NoteIndex implements Closeable {
   public PageHit page(int document) {
     try {
       return PageFinder.hit(postings.value(document));
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -399,7 +441,7 @@ public final class NoteIndex implements Closeable {
     try {
       Optional<StoredValue> value = postings.anyValue(Fields.term(Fields.STAMP_OF, path));
       return value.isPresent() ? Optional.of(StoredValue.stamp(value.get())) : Optional.empty();
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -421,7 +463,7 @@ public final class NoteIndex implements Closeable {
         folders.add(Fields.textOf(term));
       }
       return folders;
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -431,7 +473,7 @@ public final class NoteIndex implements Closeable {
     try {
       Optional<StoredValue> value = postings.anyValue(Fields.term(Fields.FILE_NAME, name));
       return value.isPresent() ? Optional.of(value.get().file()) : Optional.empty();
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
@@ -443,12 +485,12 @@ public final class NoteIndex implements Closeable {
   private List<StoredValue> values(List<String> terms) {
     try {
       return postings.values(terms);
-    } catch (IOException | RuntimeException e) {
+    } catch (RuntimeException e) {
       throw damaged(e);
     }
   }
 
-  private static IndexDamagedException damaged(Exception cause) {
+  static IndexDamagedException damaged(RuntimeException cause) {
     return cause instanceof IndexDamagedException known
         ? known
         : new IndexDamagedException("the index cannot be read", cause);
@@ -456,7 +498,6 @@ public final class NoteIndex implements Closeable {
 
   @Override
   public void close() {
-    closeQuietly(postings);
     closeQuietly(lucene);
   }
 

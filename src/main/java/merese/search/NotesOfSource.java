@@ -3,10 +3,9 @@ package merese.search;
 import java.util.Arrays;
 import merese.search.Hits.Owner;
 
-/** Which notes of one source were found, unread. */
+/** Which pages of one source were found, unread. */
 public final class NotesOfSource {
   private final Owner owner;
-  private boolean pictured;
   private int[] documents = new int[2];
   private int count;
 
@@ -14,24 +13,18 @@ public final class NotesOfSource {
     this.owner = owner;
   }
 
-  void add(int document, boolean isPictured) {
+  void add(int document) {
     if (count == documents.length) {
       documents = Arrays.copyOf(documents, 2 * count);
     }
     documents[count++] = document;
-    pictured |= isPictured;
   }
 
   public Owner owner() {
     return owner;
   }
 
-  /** Whether one of them meets what was asked of pictures. */
-  public boolean isPictured() {
-    return pictured;
-  }
-
-  /** The notes' numbers in this commit. */
+  /** The pages' numbers in this commit. */
   public int[] documents() {
     return Arrays.copyOf(documents, count);
   }

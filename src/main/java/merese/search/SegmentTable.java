@@ -2,6 +2,7 @@ package merese.search;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileChannel.MapMode;
 import java.nio.charset.StandardCharsets;
@@ -18,54 +19,76 @@ import merese.search.Hits.Owner;
  * them out. A segment never changes, so neither does its table: which of its documents have been
  * deleted since, {@link CommitTables} knows.
  *
+ * <p>An edition with its notes and its checks is a stretch of documents. The editions of a segment
+ * are numbered by year, author and key (R4), whatever their documents' order, so that a set of them
+ * is a row of bits whose first are the first to be shown. Of the terms in {@link Fields#BY_SOURCE}
+ * the editions are listed beside the documents.
+ *
  * <pre>
  * payloads  the bytes that the documents give back, one after another
- * documents for each: int owner, int order, int start of its payload
- * owners    what a value begins with, one after another
+ * owners    what a value begins with, one after another; those of editions first, in their order
+ * terms     int length, its UTF-8, numbers of documents, for some numbers of editions; one after
+ *           another
+ * owner     int of each document
+ * order     int of each document
+ * payload   int start of each document's payload, and where the last one ends
  * starts    int start of each owner, and where the last one ends
- * terms     int length, its UTF-8, int count, int number of each document; one after another
  * starts    int start of each term, in their order
  * slots     int number of a term, from 1, in the first free slot from that of its hash on; else 0
- * end       int documents, int where they are; the same of owners' and terms' starts, and of slots
+ * editions  for each: int first document, int where they end, int number of its work
+ * end       int documents, int where the first owner is; the same of terms' starts, of slots and of
+ *           editions; int where the owners' starts are
  * </pre>
+ *
+ * Numbers of documents or editions are an int count and then either ints, in order, or a bit for
+ * each that there is, in longs, where that is shorter. Ints and longs have their lowest byte first.
  */
 final class SegmentTable {
-  static final int DOCUMENT = 3 * Integer.BYTES;
-  static final int END = 8 * Integer.BYTES;
+  static final int EDITION = 3 * Integer.BYTES;
+  static final int END = 9 * Integer.BYTES;
 
   /** A smaller file is read at once, a larger one as it is asked. */
   private static final int READ_WHOLE = 4 << 20;
 
-  private final ByteBuffer bytes;
+  /** So few numbers are read one by one. */
+  private static final int FEW = 4;
 
-  /** The same; null where the file is read as it is asked. */
-  private final byte[] whole;
+  private final ByteBuffer bytes;
 
   /** Null where all documents are there. */
   private final BitSet live;
 
   private final int documents;
   private final int documentsAt;
-  private final Owner[] owners;
   private final int ownersAt;
   private final int terms;
   private final int termsAt;
   private final int slots;
   private final int slotsAt;
+  private final int editions;
+  private final int editionsAt;
 
-  private SegmentTable(ByteBuffer bytes, byte[] whole, BitSet live) {
-    this.bytes = bytes;
-    this.whole = whole;
+  /** The editions that are still there; null for all. */
+  private BitSet liveEditions;
+
+  /** The owner that was read last: many documents that follow each other are of one. */
+  private Owner last;
+
+  private int lastNumber = -1;
+
+  private SegmentTable(ByteBuffer bytes, BitSet live) {
+    this.bytes = bytes.order(ByteOrder.LITTLE_ENDIAN);
     this.live = live;
     int end = bytes.limit() - END;
     documents = bytes.getInt(end);
     documentsAt = bytes.getInt(end + 4);
-    owners = new Owner[bytes.getInt(end + 8)];
-    ownersAt = bytes.getInt(end + 12);
-    terms = bytes.getInt(end + 16);
-    termsAt = bytes.getInt(end + 20);
-    slots = bytes.getInt(end + 24);
-    slotsAt = bytes.getInt(end + 28);
+    terms = bytes.getInt(end + 8);
+    termsAt = bytes.getInt(end + 12);
+    slots = bytes.getInt(end + 16);
+    slotsAt = bytes.getInt(end + 20);
+    editions = bytes.getInt(end + 24);
+    editionsAt = bytes.getInt(end + 28);
+    ownersAt = bytes.getInt(end + 32);
   }
 
   /**
@@ -75,73 +98,192 @@ final class SegmentTable {
    */
   static SegmentTable open(Path file, BitSet live) throws IOException {
     if (Files.size(file) < READ_WHOLE) {
-      byte[] whole = Files.readAllBytes(file);
-      return new SegmentTable(ByteBuffer.wrap(whole), whole, live);
+      return new SegmentTable(ByteBuffer.wrap(Files.readAllBytes(file)), live);
     }
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
-      return new SegmentTable(channel.map(MapMode.READ_ONLY, 0, channel.size()), null, live);
+      return new SegmentTable(channel.map(MapMode.READ_ONLY, 0, channel.size()), live);
     }
+  }
+
+  /** Whether a number of things out of so many is better kept as bits. */
+  static boolean asBits(int count, int of) {
+    return count > of / Integer.SIZE;
   }
 
   /** The numbers of the documents that have at least one of the terms, as they are stored. */
-  BitSet having(List<String> wanted) {
-    BitSet found = new BitSet();
-    for (String term : wanted) {
+  BitSet having(List<Term> anyOf) {
+    BitSet found = null;
+    for (Term term : anyOf) {
       int at = find(term);
       if (at >= 0) {
-        int count = bytes.getInt(at);
-        for (int i = 1; i <= count; i++) {
-          found.set(bytes.getInt(at + 4 * i));
-        }
+        found = numbers(at, documents, found);
       }
     }
-    if (live != null) {
-      found.and(live);
-    }
-    return found;
+    return found == null ? new BitSet(0) : only(found, live);
   }
 
-  /** The numbers of the documents of a selection. */
-  BitSet having(Postings.Selection selection) {
+  /** The numbers of the editions that have a document with at least one of the terms. */
+  BitSet editionsHaving(List<Term> anyOf) {
     BitSet found = null;
-    for (List<String> anyOf : selection.allOf()) {
-      if (found == null) {
-        found = having(anyOf);
-      } else {
-        found.and(having(anyOf));
+    for (Term term : anyOf) {
+      int at = find(term);
+      if (at >= 0) {
+        found = numbers(afterNumbers(at), editions, found);
       }
     }
-    found.andNot(having(List.of(selection.without())));
+    return found == null ? new BitSet(0) : only(found, liveEditions());
+  }
+
+  private static BitSet only(BitSet found, BitSet alive) {
+    if (alive != null) {
+      found.and(alive);
+    }
     return found;
   }
 
-  int count(String term) {
+  /** The numbers of the editions that some documents are of; a document of none is left out. */
+  BitSet editionsOf(BitSet some) {
+    BitSet found = new BitSet(editions);
+    for (int id = some.nextSetBit(0); id >= 0; id = some.nextSetBit(id + 1)) {
+      int owner = bytes.getInt(documentsAt + 4 * id);
+      if (owner < editions) {
+        found.set(owner);
+      }
+    }
+    return found;
+  }
+
+  /** The number of the edition that a document is of; negative for none. */
+  int editionOf(int document) {
+    int owner = bytes.getInt(documentsAt + 4 * document);
+    return owner < editions ? owner : -1;
+  }
+
+  /** All numbers of the documents of some editions. */
+  BitSet documentsOf(BitSet some) {
+    BitSet found = new BitSet(documents);
+    for (int edition = some.nextSetBit(0); edition >= 0; edition = some.nextSetBit(edition + 1)) {
+      found.set(firstOf(edition), endOf(edition));
+    }
+    return found;
+  }
+
+  /** The first document of an edition: what every answer needs of it. */
+  int firstOf(int edition) {
+    return bytes.getInt(editionsAt + EDITION * edition);
+  }
+
+  /** The number after those of an edition's documents. */
+  int endOf(int edition) {
+    return bytes.getInt(editionsAt + EDITION * edition + 4);
+  }
+
+  /** How many works some editions are of. */
+  int works(BitSet some) {
+    BitSet works = new BitSet(editions);
+    for (int edition = some.nextSetBit(0); edition >= 0; edition = some.nextSetBit(edition + 1)) {
+      works.set(bytes.getInt(editionsAt + EDITION * edition + 8));
+    }
+    return works.cardinality();
+  }
+
+  /** The numbers of the editions that are there. */
+  BitSet allEditions() {
+    BitSet all = new BitSet(editions);
+    all.set(0, editions);
+    return only(all, liveEditions());
+  }
+
+  /** An edition that was taken out has lost all of its documents, so that the deleted tell. */
+  private BitSet liveEditions() {
+    if (live != null && liveEditions == null) {
+      liveEditions = new BitSet(editions);
+      liveEditions.set(0, editions);
+      int gone = live.nextClearBit(0);
+      while (gone < documents) {
+        int edition = editionOf(gone);
+        if (edition >= 0) {
+          liveEditions.clear(edition);
+        }
+        gone = live.nextClearBit(gone + 1);
+      }
+    }
+    return liveEditions;
+  }
+
+  /** How many documents have a term. */
+  int count(Term term) {
     int at = find(term);
     if (at < 0) {
       return 0;
     }
-    int all = bytes.getInt(at);
-    if (live == null) {
-      return all;
-    }
-    int count = 0;
-    for (int i = 1; i <= all; i++) {
-      count += live.get(bytes.getInt(at + 4 * i)) ? 1 : 0;
-    }
-    return count;
+    return live == null ? bytes.getInt(at) : only(numbers(at, documents, null), live).cardinality();
   }
 
   /** The first document that has a term; -1 for none. */
-  int any(String term) {
+  int any(Term term) {
     int at = find(term);
-    int count = at < 0 ? 0 : bytes.getInt(at);
-    for (int i = 1; i <= count; i++) {
-      int document = bytes.getInt(at + 4 * i);
-      if (live == null || live.get(document)) {
-        return document;
+    return at < 0 ? -1 : any(at);
+  }
+
+  private int any(int at) {
+    int count = bytes.getInt(at);
+    if (count <= FEW && !asBits(count, documents)) {
+      for (int i = 1; i <= count; i++) {
+        int document = bytes.getInt(at + 4 * i);
+        if (live == null || live.get(document)) {
+          return document;
+        }
       }
+      return -1;
     }
-    return -1;
+    return only(numbers(at, documents, null), live).nextSetBit(0);
+  }
+
+  /**
+   * Reads numbers.
+   *
+   * @param of how many there could be
+   * @param known what they are added to; null for none
+   * @return the same with the numbers
+   */
+  private BitSet numbers(int at, int of, BitSet known) {
+    int count = bytes.getInt(at);
+    if (asBits(count, of)) {
+      ByteBuffer bits = bytes.slice(at + 4, Long.BYTES * longs(of));
+      BitSet read = BitSet.valueOf(bits.order(ByteOrder.LITTLE_ENDIAN).asLongBuffer());
+      if (known == null) {
+        return read;
+      }
+      known.or(read);
+      return known;
+    }
+    BitSet found = known == null ? new BitSet() : known;
+    if (count <= FEW) {
+      for (int i = count; i > 0; i--) {
+        found.set(bytes.getInt(at + 4 * i));
+      }
+      return found;
+    }
+    int[] numbers = new int[count];
+    ByteBuffer ints = bytes.slice(at + 4, Integer.BYTES * count);
+    ints.order(ByteOrder.LITTLE_ENDIAN).asIntBuffer().get(numbers);
+    for (int i = count - 1; i >= 0; i--) { // the greatest first, so that the bits grow once
+      found.set(numbers[i]);
+    }
+    return found;
+  }
+
+  private static int longs(int bits) {
+    return (bits + Long.SIZE - 1) / Long.SIZE;
+  }
+
+  /** Where the numbers of documents end, and those of editions begin. */
+  private int afterNumbers(int at) {
+    int count = bytes.getInt(at);
+    return at
+        + Integer.BYTES
+        + (asBits(count, documents) ? Long.BYTES * longs(documents) : Integer.BYTES * count);
   }
 
   /**
@@ -150,62 +292,62 @@ final class SegmentTable {
    * @param arrival its number among the documents of all segments
    */
   StoredValue value(int document, int arrival) {
-    int row = documentsAt + DOCUMENT * document;
-    Owner owner = owner(bytes.getInt(row));
-    int from = bytes.getInt(row + 8);
-    int to = document + 1 < documents ? bytes.getInt(row + DOCUMENT + 8) : documentsAt;
-    byte[] payload = new byte[to - from];
+    int at = documentsAt + 4 * document;
+    Owner owner = owner(bytes.getInt(at));
+    int order = bytes.getInt(at + 4 * documents);
+    int from = bytes.getInt(at + 8 * documents);
+    byte[] payload = new byte[bytes.getInt(at + 8 * documents + 4) - from];
     bytes.get(from, payload);
-    return new StoredValue(owner, bytes.getInt(row + 4), arrival, payload);
+    return new StoredValue(owner, order, arrival, payload);
   }
 
   /** What a document is of. */
   Owner ownerOf(int document) {
-    return owner(bytes.getInt(documentsAt + DOCUMENT * document));
+    return owner(bytes.getInt(documentsAt + 4 * document));
   }
 
-  /** Many notes are of one edition. */
-  private Owner owner(int number) {
-    Owner owner = owners[number];
-    if (owner == null) {
+  /**
+   * @param number that of an edition, or of what else a document is of
+   */
+  Owner owner(int number) {
+    if (number != lastNumber) {
       int from = bytes.getInt(ownersAt + 4 * number);
       byte[] head = new byte[bytes.getInt(ownersAt + 4 * number + 4) - from];
       bytes.get(from, head);
-      owner = StoredValue.owner(head);
-      owners[number] = owner;
+      last = StoredValue.owner(head);
+      lastNumber = number;
     }
-    return owner;
+    return last;
   }
 
   /** Adds the terms that begin so to a list, sorted. */
   void addTermsFrom(String begun, int most, List<String> found) {
     byte[] prefix = begun.getBytes(StandardCharsets.UTF_8);
+    addTermsFrom(firstFrom(prefix), prefix, most, found);
+  }
+
+  /** Adds the terms that begin with one that is a term itself, but not that one. */
+  void addLongerThan(Term term, List<String> found) {
+    int number = number(term);
+    if (number >= 0) {
+      addTermsFrom(number + 1, term.bytes, Integer.MAX_VALUE, found);
+    }
+  }
+
+  private void addTermsFrom(int first, byte[] prefix, int most, List<String> found) {
     int full = found.size() + Math.min(most, terms);
-    for (int i = firstFrom(prefix); i < terms && found.size() < full; i++) {
+    for (int i = first; i < terms && found.size() < full; i++) {
       int at = bytes.getInt(termsAt + 4 * i);
-      int length = bytes.getInt(at);
-      if (length < prefix.length || compare(at + 4, prefix.length, prefix) != 0) {
+      byte[] term = new byte[bytes.getInt(at)];
+      bytes.get(at + 4, term);
+      if (term.length < prefix.length
+          || !Arrays.equals(term, 0, prefix.length, prefix, 0, prefix.length)) {
         break;
       }
-      if (live == null || any(at + 4 + length)) {
-        found.add(text(at + 4, length));
+      if (live == null || any(at + 4 + term.length) >= 0) {
+        found.add(new String(term, StandardCharsets.UTF_8));
       }
     }
-  }
-
-  private boolean any(int postings) {
-    for (int i = bytes.getInt(postings); i > 0; i--) {
-      if (live.get(bytes.getInt(postings + 4 * i))) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private String text(int at, int length) {
-    byte[] text = new byte[length];
-    bytes.get(at, text);
-    return new String(text, StandardCharsets.UTF_8);
   }
 
   /** How many documents it has, those included that are deleted. */
@@ -214,41 +356,41 @@ final class SegmentTable {
   }
 
   /** Where the documents of a term are; negative where no document has it. */
-  private int find(String term) {
-    byte[] wanted = term.getBytes(StandardCharsets.UTF_8);
-    for (int slot = slot(wanted, slots); ; slot = slot + 1 & slots - 1) {
-      int number = bytes.getInt(slotsAt + 4 * slot);
-      if (number == 0) {
-        return -1;
-      }
-      if (compareTerm(number - 1, wanted) == 0) {
-        int at = bytes.getInt(termsAt + 4 * (number - 1));
-        return at + 4 + bytes.getInt(at);
+  private int find(Term term) {
+    int number = number(term);
+    return number < 0 ? -1 : bytes.getInt(termsAt + 4 * number) + 4 + term.bytes.length;
+  }
+
+  /** The number of a term among all, sorted; negative where no document has it. */
+  private int number(Term term) {
+    for (int slot = term.hash & slots - 1; ; slot = slot + 1 & slots - 1) {
+      int number = bytes.getInt(slotsAt + 4 * slot) - 1;
+      if (number < 0 || isTerm(number, term.bytes)) {
+        return number;
       }
     }
   }
 
-  /**
-   * Where a term is looked for first.
-   *
-   * @param slots how many there are, a power of two
-   */
-  static int slot(byte[] term, int slots) {
-    int hash = 0;
-    for (byte letter : term) {
-      hash = 31 * hash + letter;
+  private boolean isTerm(int number, byte[] wanted) {
+    int at = bytes.getInt(termsAt + 4 * number);
+    if (bytes.getInt(at) != wanted.length) {
+      return false;
     }
-    hash *= 0x9E3779B9; // spreads what is alike
-    return (hash ^ hash >>> 16) & slots - 1;
+    byte[] term = new byte[wanted.length];
+    bytes.get(at + 4, term);
+    return Arrays.equals(term, wanted);
   }
 
   /** The number of the first term that does not sort before this one. */
-  private int firstFrom(byte[] term) {
+  private int firstFrom(byte[] wanted) {
     int low = 0;
     int high = terms;
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (compareTerm(middle, term) < 0) {
+      int at = bytes.getInt(termsAt + 4 * middle);
+      byte[] term = new byte[bytes.getInt(at)];
+      bytes.get(at + 4, term);
+      if (Arrays.compareUnsigned(term, wanted) < 0) {
         low = middle + 1;
       } else {
         high = middle;
@@ -257,31 +399,20 @@ final class SegmentTable {
     return low;
   }
 
-  private int compareTerm(int index, byte[] term) {
-    int at = bytes.getInt(termsAt + 4 * index);
-    return compare(at + 4, bytes.getInt(at), term);
-  }
+  /**
+   * A term that is looked for, in any number of tables.
+   *
+   * @param hash by which its slot is found
+   */
+  record Term(byte[] bytes, int hash) {
+    static Term of(String text) {
+      byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+      return new Term(bytes, hash(bytes));
+    }
 
-  private int compare(int at, int length, byte[] term) {
-    if (whole != null) {
-      return Arrays.compareUnsigned(whole, at, at + length, term, 0, term.length);
+    static int hash(byte[] bytes) {
+      int hash = Arrays.hashCode(bytes) * 0x9E3779B9; // spreads what is alike
+      return hash ^ hash >>> 16;
     }
-    int common = Math.min(length, term.length);
-    int i = 0;
-    while (i + Long.BYTES <= common && bytes.getLong(at + i) == eight(term, i)) {
-      i += Long.BYTES;
-    }
-    for (; i < common; i++) {
-      int difference = (bytes.get(at + i) & 0xFF) - (term[i] & 0xFF);
-      if (difference != 0) {
-        return difference;
-      }
-    }
-    return length - term.length;
-  }
-
-  private static long eight(byte[] term, int from) {
-    long upper = StoredValue.number(term, from);
-    return upper << Integer.SIZE | StoredValue.number(term, from + Integer.BYTES) & 0xFFFFFFFFL;
   }
 }

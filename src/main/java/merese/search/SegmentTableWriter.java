@@ -8,9 +8,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import merese.search.Hits.Owner;
+import merese.search.SegmentTable.Term;
 import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.LeafReader;
 import org.apache.lucene.index.PostingsEnum;
@@ -23,68 +29,93 @@ import org.apache.lucene.util.BytesRef;
  * what grows with the segment is a few bytes a document and a term.
  */
 final class SegmentTableWriter {
-  private static final int MOST_SLOTS = 1 << 30;
-
+  private final LeafReader segment;
   private final DataOutputStream out;
   private long written;
-  private final Map<BytesRef, Integer> owners = new LinkedHashMap<>();
 
-  /** The slot of each term among so many that any number is fewer. */
-  private final Starts hashed = new Starts();
+  /** What documents are of, as they are met. */
+  private final List<BytesRef> owners = new ArrayList<>();
 
-  private SegmentTableWriter(DataOutputStream out) {
+  /** By such an owner: its first document where it is an edition, else -1. */
+  private final Numbers firsts = new Numbers();
+
+  private final Numbers ends = new Numbers();
+
+  /** How many of the owners are editions, and the number of each owner in the table. */
+  private int editions;
+
+  private int[] ranks;
+
+  /** By document: its owner, by its number in the table. */
+  private final int[] ownerOf;
+
+  private final int[] orders;
+
+  /** The hash of each term. */
+  private final Numbers hashes = new Numbers();
+
+  private SegmentTableWriter(LeafReader segment, DataOutputStream out) {
+    this.segment = segment;
     this.out = out;
+    ownerOf = new int[segment.maxDoc()];
+    orders = new int[segment.maxDoc()];
   }
 
   static void write(LeafReader segment, Path file) throws IOException {
     try (DataOutputStream out =
         new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(file), 1 << 16))) {
-      new SegmentTableWriter(out).write(segment);
+      new SegmentTableWriter(segment, out).write();
     }
   }
 
-  private void write(LeafReader segment) throws IOException {
-    int[] rows = payloads(segment);
-    int documentsAt = at();
-    for (int value : rows) {
-      writeInt(value);
-    }
-    Starts ownerStarts = new Starts();
-    for (BytesRef owner : owners.keySet()) {
+  private void write() throws IOException {
+    Numbers payloads = payloads();
+    List<Integer> byRank = rank();
+    Numbers ownerStarts = new Numbers();
+    for (int met : byRank) {
       ownerStarts.add(at());
+      BytesRef owner = owners.get(met);
       write(owner.bytes, owner.offset, owner.length);
     }
     ownerStarts.add(at());
-    int ownersAt = write(ownerStarts);
-    Starts termStarts = new Starts();
+    Numbers termStarts = new Numbers();
     for (String field : Fields.ASKED.stream().sorted().toList()) {
       Terms terms = segment.terms(field);
       if (terms != null) {
         terms(field, terms.iterator(), termStarts);
       }
     }
+    int documentsAt = write(ownerOf, ownerOf.length);
+    write(orders, orders.length);
+    write(payloads);
+    int ownersAt = write(ownerStarts);
     int termsAt = write(termStarts);
-    int slotsAt = at();
     int[] slots = slots();
-    for (int number : slots) {
+    int slotsAt = write(slots, slots.length);
+    int editionsAt = at();
+    editions(byRank);
+    for (int number :
+        new int[] {
+          segment.maxDoc(),
+          documentsAt,
+          termStarts.count,
+          termsAt,
+          slots.length,
+          slotsAt,
+          editions,
+          editionsAt,
+          ownersAt
+        }) {
       writeInt(number);
     }
-    writeInt(segment.maxDoc());
-    writeInt(documentsAt);
-    writeInt(owners.size());
-    writeInt(ownersAt);
-    writeInt(termStarts.count);
-    writeInt(termsAt);
-    writeInt(slots.length);
-    writeInt(slotsAt);
   }
 
   /** Half of the slots or more are free. */
   private int[] slots() {
-    int size = Integer.highestOneBit(Math.max(1, hashed.count)) << 2;
+    int size = Integer.highestOneBit(Math.max(1, hashes.count)) << 2;
     int[] slots = new int[size];
-    for (int i = 0; i < hashed.count; i++) {
-      int slot = hashed.all[i] & size - 1;
+    for (int i = 0; i < hashes.count; i++) {
+      int slot = hashes.all[i] & size - 1;
       while (slots[slot] != 0) {
         slot = slot + 1 & size - 1;
       }
@@ -93,54 +124,157 @@ final class SegmentTableWriter {
     return slots;
   }
 
-  /** Writes what the documents give back; returns owner, order and start of each. */
-  private int[] payloads(LeafReader segment) throws IOException {
-    int[] rows = new int[3 * segment.maxDoc()];
+  /** Writes what the documents give back, and takes note of what they are of. */
+  private Numbers payloads() throws IOException {
+    BitSet briefs = briefs();
+    Numbers starts = new Numbers();
     BinaryDocValues stored = segment.getBinaryDocValues(Fields.STORED);
-    BytesRef last = null;
-    int number = -1;
-    for (int id = 0; id < segment.maxDoc(); id++) {
+    Map<BytesRef, Integer> known = new HashMap<>();
+    int met = -1;
+    for (int id = 0; id < ownerOf.length; id++) {
       stored.advanceExact(id);
       BytesRef value = stored.binaryValue();
       int head = StoredValue.ownerLength(value.bytes, value.offset);
       BytesRef owner = new BytesRef(value.bytes, value.offset, head);
-      if (!owner.equals(last)) { // the documents of one edition mostly follow each other
-        last = BytesRef.deepCopyOf(owner);
-        Integer known = owners.putIfAbsent(last, owners.size());
-        number = known == null ? owners.size() - 1 : known;
+      boolean isBrief = briefs.get(id);
+      if (isBrief || met < 0 || !owner.equals(owners.get(met))) { // most follow each other
+        met = isBrief ? -1 : known.getOrDefault(owner, -1);
+        if (met < 0) {
+          met = owners.size();
+          BytesRef copy = BytesRef.deepCopyOf(owner);
+          owners.add(copy);
+          known.put(copy, met);
+          firsts.add(isBrief ? id : -1);
+          ends.add(id);
+        }
       }
-      rows[3 * id] = number;
-      rows[3 * id + 1] = StoredValue.number(value.bytes, value.offset + head);
-      rows[3 * id + 2] = at();
+      ends.all[met] = id + 1;
+      ownerOf[id] = met;
+      orders[id] = StoredValue.number(value.bytes, value.offset + head);
+      starts.add(at());
       int from = head + Integer.BYTES;
       write(value.bytes, value.offset + from, value.length - from);
     }
-    return rows;
+    starts.add(at());
+    return starts;
   }
 
-  private void terms(String field, TermsEnum terms, Starts starts) throws IOException {
+  /** The documents that an edition's stretch begins with. */
+  private BitSet briefs() throws IOException {
+    BitSet briefs = new BitSet(ownerOf.length);
+    PostingsEnum postings =
+        segment.postings(new org.apache.lucene.index.Term(Fields.TYPE, Fields.SOURCE));
+    if (postings != null) {
+      for (int id = postings.nextDoc(); id != NO_MORE_DOCS; id = postings.nextDoc()) {
+        briefs.set(id);
+      }
+    }
+    return briefs;
+  }
+
+  /** Numbers the editions by their standing, and then the other owners as they were met. */
+  private List<Integer> rank() {
+    List<Integer> byRank = new ArrayList<>();
+    List<Integer> others = new ArrayList<>();
+    byte[][] standings = new byte[owners.size()][];
+    for (int met = 0; met < owners.size(); met++) {
+      if (firsts.all[met] < 0) {
+        others.add(met);
+      } else {
+        BytesRef head = owners.get(met);
+        standings[met] = StoredValue.owner(BytesRef.deepCopyOf(head).bytes).standing();
+        byRank.add(met);
+      }
+    }
+    byRank.sort(Comparator.comparing(met -> standings[met], Arrays::compareUnsigned));
+    editions = byRank.size();
+    byRank.addAll(others);
+    ranks = new int[owners.size()];
+    for (int rank = 0; rank < ranks.length; rank++) {
+      ranks[byRank.get(rank)] = rank;
+    }
+    for (int id = 0; id < ownerOf.length; id++) {
+      ownerOf[id] = ranks[ownerOf[id]];
+    }
+    return byRank;
+  }
+
+  private void editions(List<Integer> byRank) throws IOException {
+    Map<String, Integer> works = new HashMap<>();
+    for (int met : byRank.subList(0, editions)) {
+      Owner owner = StoredValue.owner(BytesRef.deepCopyOf(owners.get(met)).bytes);
+      Integer known = works.putIfAbsent(owner.file(), works.size());
+      writeInt(firsts.all[met]);
+      writeInt(ends.all[met]);
+      writeInt(known == null ? works.size() - 1 : known);
+    }
+  }
+
+  private void terms(String field, TermsEnum terms, Numbers starts) throws IOException {
     byte[] prefix = (field + '\0').getBytes(StandardCharsets.UTF_8);
+    boolean bySource = Fields.BY_SOURCE.contains(field);
+    Numbers documents = new Numbers();
     PostingsEnum postings = null;
     for (BytesRef text = terms.next(); text != null; text = terms.next()) {
       starts.add(at());
-      writeInt(prefix.length + text.length);
-      write(prefix, 0, prefix.length);
-      write(text.bytes, text.offset, text.length);
       byte[] whole = Arrays.copyOf(prefix, prefix.length + text.length);
       System.arraycopy(text.bytes, text.offset, whole, prefix.length, text.length);
-      hashed.add(SegmentTable.slot(whole, MOST_SLOTS));
-      writeInt(terms.docFreq());
+      hashes.add(Term.hash(whole));
+      writeInt(whole.length);
+      write(whole, 0, whole.length);
+      documents.count = 0;
       postings = terms.postings(postings, PostingsEnum.NONE);
       for (int id = postings.nextDoc(); id != NO_MORE_DOCS; id = postings.nextDoc()) {
-        writeInt(id);
+        documents.add(id);
+      }
+      writeNumbers(documents, segment.maxDoc());
+      if (bySource) {
+        writeNumbers(editionsOf(documents), editions);
       }
     }
   }
 
-  private int write(Starts starts) throws IOException {
+  private Numbers editionsOf(Numbers documents) {
+    int[] all = new int[documents.count];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = ownerOf[documents.all[i]];
+    }
+    Arrays.sort(all);
+    Numbers found = new Numbers();
+    int last = -1;
+    for (int owner : all) {
+      if (owner != last && owner < editions) {
+        found.add(owner);
+        last = owner;
+      }
+    }
+    return found;
+  }
+
+  private void writeNumbers(Numbers numbers, int of) throws IOException {
+    writeInt(numbers.count);
+    if (!SegmentTable.asBits(numbers.count, of)) {
+      write(numbers);
+      return;
+    }
+    long[] bits = new long[(of + Long.SIZE - 1) / Long.SIZE];
+    for (int i = 0; i < numbers.count; i++) {
+      bits[numbers.all[i] >> 6] |= 1L << numbers.all[i];
+    }
+    for (long word : bits) {
+      out.writeLong(Long.reverseBytes(word));
+      written += Long.BYTES;
+    }
+  }
+
+  private int write(Numbers numbers) throws IOException {
+    return write(numbers.all, numbers.count);
+  }
+
+  private int write(int[] numbers, int count) throws IOException {
     int at = at();
-    for (int i = 0; i < starts.count; i++) {
-      writeInt(starts.all[i]);
+    for (int i = 0; i < count; i++) {
+      writeInt(numbers[i]);
     }
     return at;
   }
@@ -153,7 +287,7 @@ final class SegmentTableWriter {
   }
 
   private void writeInt(int value) throws IOException {
-    out.writeInt(value);
+    out.writeInt(Integer.reverseBytes(value));
     written += Integer.BYTES;
   }
 
@@ -162,16 +296,16 @@ final class SegmentTableWriter {
     written += length;
   }
 
-  /** Where some things start. */
-  private static final class Starts {
-    private int[] all = new int[1 << 10];
+  /** Any number of ints. */
+  private static final class Numbers {
+    private int[] all = new int[16];
     private int count;
 
-    void add(int start) {
+    void add(int number) {
       if (count == all.length) {
         all = Arrays.copyOf(all, 2 * count);
       }
-      all[count++] = start;
+      all[count++] = number;
     }
   }
 }

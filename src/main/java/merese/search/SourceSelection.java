@@ -19,27 +19,20 @@ public record SourceSelection(
   /** All of them. */
   public static final SourceSelection ALL = new SourceSelection(false, List.of(), Optional.empty());
 
-  /** Whether nothing narrows it. */
-  boolean isAll() {
-    return !own && kinds.isEmpty() && years.isEmpty();
-  }
-
   /** Those of one year. */
   public SourceSelection in(OptionalInt year) {
     return new SourceSelection(own, kinds, Optional.of(List.of(year)));
   }
 
-  /** As a question to the postings. */
-  Postings.Selection terms() {
+  /** Of each list a source has at least one term. */
+  List<List<String>> terms() {
     List<List<String>> allOf = new ArrayList<>();
-    if (years.isPresent()) { // the rarest first: the others are only looked up in it
+    if (years.isPresent()) {
       List<String> terms = new ArrayList<>();
       for (OptionalInt year : years.get()) {
         terms.add(Fields.term(Fields.SOURCE_YEAR, Documents.year(year)));
       }
       allOf.add(terms);
-    } else {
-      allOf.add(List.of(Fields.term(Fields.TYPE, Fields.SOURCE)));
     }
     if (own) {
       allOf.add(List.of(Fields.term(Fields.OWN_COPY, Fields.YES)));
@@ -51,6 +44,6 @@ public record SourceSelection(
       }
       allOf.add(terms);
     }
-    return new Postings.Selection(allOf, Fields.term(Fields.OWN_WORK, Fields.YES));
+    return allOf;
   }
 }

@@ -31,6 +31,8 @@ import merese.search.IndexedFile.IndexedRecord;
 import merese.search.IndexedFile.IndexedSource;
 import merese.search.IndexedFile.SourceTraits;
 import merese.search.IndexedNote;
+import merese.search.IndexedNote.InText;
+import merese.search.NoteCriterion.Says;
 import merese.store.LibraryJson;
 import merese.store.VocabularyFile;
 import merese.vocabulary.Filing;
@@ -57,10 +59,12 @@ final class ForIndex {
       sources.add(source(one, filing, standing));
       for (int order = 0; order < edition.notes().size(); order++) {
         Note note = edition.notes().get(order);
-        notes.add(note(work, edition.key(), standing, order, note));
+        notes.add(note(work, edition.key(), order, note));
       }
       for (Check check : edition.checks()) {
-        checks.add(new IndexedCheck(edition.key(), check.concept(), PackedNote.pack(check)));
+        boolean limited = check.scope().isPresent();
+        checks.add(
+            new IndexedCheck(edition.key(), check.concept(), limited, PackedNote.pack(check)));
       }
     }
     return new IndexedFile(stamp, sources, notes, checks, List.of(), List.of());
@@ -97,36 +101,26 @@ final class ForIndex {
     return bytes.put((byte) 0).put(key).array();
   }
 
-  /**
-   * A note by itself.
-   *
-   * @param one the note's work with its edition alone; its notes may be left out
-   */
-  IndexedNote note(Work one, int order, Note note) {
-    byte[] standing = standing(one, filing(one));
-    return note(one, one.editions().get(0).key(), standing, order, note);
-  }
-
-  private IndexedNote note(Work work, String edition, byte[] standing, int order, Note note) {
+  private IndexedNote note(Work work, String edition, int order, Note note) {
     Set<String> concepts = new LinkedHashSet<>();
-    Set<String> present = new LinkedHashSet<>();
-    Set<String> pictured = new LinkedHashSet<>();
     Set<String> possible = new LinkedHashSet<>();
     Map<String, List<String>> mayMean = new LinkedHashMap<>();
     Set<List<String>> printed = new LinkedHashSet<>();
+    Set<Says> says = new LinkedHashSet<>();
+    Set<InText> inText = new LinkedHashSet<>();
     boolean unassigned = false;
     for (Naming naming : note.namings()) {
-      printed.addAll(forms.computeIfAbsent(naming.printed(), thesaurus::forms));
+      List<List<String>> words = forms.computeIfAbsent(naming.printed(), thesaurus::forms);
+      printed.addAll(words);
+      int places = NoteSketch.Name.places(note, naming);
       if (naming.concept().isPresent()) {
         String concept = naming.concept().get();
         concepts.add(concept);
-        for (Place place : note.placesOf(naming)) {
-          if (PlaceTest.PRESENT.holds(place)) {
-            present.add(concept);
-            if (place.medium().isPicture()) {
-              pictured.add(concept);
-            }
-          }
+        addSays(Set.of(concept), Says.How.MEANS_JUST_THIS, places, says);
+        addSays(withBroader(Set.of(concept)), Says.How.MEANS_THIS_OR_NARROWER, places, says);
+        if (naming.why().filter(Naming.Why.TEXT::equals).isPresent()) {
+          boolean several = !words.isEmpty() && words.get(0).size() > 1;
+          words.forEach(form -> inText.add(new InText(form, concept, several)));
         }
       } else {
         unassigned = true;
@@ -136,6 +130,7 @@ final class ForIndex {
         }
         possible.addAll(ids);
         mayMean.put(naming.printed(), ids);
+        addSays(withBroader(Set.copyOf(ids)), Says.How.MAY_MEAN, places, says);
       }
     }
     Set<String> pieces = new TreeSet<>();
@@ -146,12 +141,11 @@ final class ForIndex {
     }
     return new IndexedNote(
         edition,
-        standing,
         order,
         concepts,
-        present,
-        pictured,
         withBroader(concepts),
+        says,
+        inText,
         unassigned,
         withBroader(possible),
         List.copyOf(printed),
@@ -160,6 +154,20 @@ final class ForIndex {
         note.object().map(Note.ObjectLink::ref),
         new Findable(thesaurus).note(note, Findable.authors(work)),
         PackedNote.pack(note, mayMean));
+  }
+
+  private static void addSays(Set<String> concepts, Says.How how, int places, Set<Says> says) {
+    for (PlaceTest test : PlaceTest.ALL) {
+      if (NoteSketch.Name.passes(places, test)) {
+        boolean pictured = NoteSketch.Name.isPictured(places, test);
+        for (String concept : concepts) {
+          says.add(new Says(concept, how, test, false));
+          if (pictured) {
+            says.add(new Says(concept, how, test, true));
+          }
+        }
+      }
+    }
   }
 
   private Set<String> withBroader(Set<String> concepts) {

@@ -6,30 +6,28 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import merese.model.Concept;
 import merese.model.Facet;
-import merese.model.Note;
-import merese.model.Work;
+import merese.search.Census;
 import merese.search.FileStamp;
-import merese.search.Hits.NoteHit;
 import merese.search.Hits.RecordHit;
-import merese.search.Hits.SourceHit;
 import merese.search.IndexBusyException;
 import merese.search.IndexDamagedException;
 import merese.search.IndexUpdate;
+import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
+import merese.search.NoteSet;
 import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
 import merese.store.Problem;
+import merese.vocabulary.Folding;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -185,7 +183,7 @@ final class IndexKeeper {
       return build(e.isOfAnotherVersion() ? OTHER_VERSION : DAMAGED);
     }
     if (changes.none()) {
-      report = new UpToDate(Optional.empty(), List.of(), List.of(), 0, 0, changes.compared());
+      report = new UpToDate(Optional.empty(), List.of(), List.of(), 0, changes.compared());
       return settle(index, changes, before);
     }
     Optional<String> tooMuch;
@@ -298,7 +296,7 @@ final class IndexKeeper {
     watcher.end();
     lastLook.forget();
     noteLook(all);
-    report = new UpToDate(Optional.of(why), reading.opened(), List.of(), 0, 0, all.compared());
+    report = new UpToDate(Optional.of(why), reading.opened(), List.of(), 0, all.compared());
     return NoteIndex.open(place);
   }
 
@@ -318,13 +316,11 @@ final class IndexKeeper {
       return Optional.of(OTHER_WORDS);
     }
     Changes changes = withDependent(index, found, known, old, now);
-    int again = 0;
     int pages = 0;
     try (IndexUpdate update = IndexUpdate.of(place)) {
       changes.removed().forEach(update::remove);
       vocabulary.files().forEach(update::replace);
       if (changes.touchVocabulary()) {
-        again = notesAgain(index, old, now, changes, update);
         ownAgain(index, now, changes, update);
         Set<String> changed = changedConcepts(old, now);
         pages = new PagesForIndex(now).again(index, old, changed, changes, update);
@@ -339,12 +335,7 @@ final class IndexKeeper {
     watcher.end();
     report =
         new UpToDate(
-            Optional.empty(),
-            reading.opened(),
-            changes.removed(),
-            again,
-            pages,
-            changes.compared());
+            Optional.empty(), reading.opened(), changes.removed(), pages, changes.compared());
     return Optional.empty();
   }
 
@@ -360,7 +351,7 @@ final class IndexKeeper {
   /**
    * Adds the files that did not change and are to be read again nevertheless: those left out for
    * what other files have, and, after a change of the vocabulary, those that name a concept that
-   * was not there or is not there any more.
+   * was not there or is not there any more, or has other labels or ancestors.
    */
   private Changes withDependent(
       NoteIndex index, Changes changes, List<Shortfall> known, Thesaurus old, Thesaurus now) {
@@ -374,28 +365,28 @@ final class IndexKeeper {
       for (RecordHit hit : index.recordHits(RecordTypes.UNDEFINED)) {
         again.add(hit.file());
       }
+      addMeaning(changedConcepts(old, now), index, again);
       Set<String> gone = new TreeSet<>();
       old.concepts().forEach(c -> gone.add(c.id()));
       now.concepts().forEach(c -> gone.remove(c.id()));
       if (!gone.isEmpty()) {
         addNaming(gone, index, again);
       }
+      addUnassigned(old, now, index, again);
     }
     return again.isEmpty() ? changes : changes.with(again, folder);
   }
 
-  /** Adds the files that name one of some concepts. */
+  /** Adds the files with notes that mean one of some concepts. */
+  private static void addMeaning(Set<String> concepts, NoteIndex index, Set<String> files) {
+    List<NoteCriterion> meaning = new ArrayList<>();
+    concepts.forEach(concept -> meaning.add(new NoteCriterion.MeansExactly(concept)));
+    addFiles(index.census().having(meaning), index, files);
+  }
+
+  /** Adds the files that name one of some concepts otherwise. */
   private static void addNaming(Set<String> concepts, NoteIndex index, Set<String> files) {
-    for (NoteHit hit : index.notesDependingOn(concepts)) {
-      if (names(NamedConcepts.of(PackedNote.unpack(hit.payload()).note()), concepts)) {
-        files.add(hit.file());
-      }
-    }
-    Set<String> checked = new HashSet<>();
-    index.checks(concepts).forEach(hit -> checked.add(hit.edition()));
-    for (String edition : checked) {
-      index.source(edition).map(SourceHit::file).ifPresent(files::add);
-    }
+    addFiles(index.census().checks(concepts, false), index, files);
     for (RecordHit hit : index.recordHits(RecordTypes.MINE)) {
       if (names(NamedConcepts.of(PackedMine.unpack(hit.payload())), concepts)) {
         files.add(hit.file());
@@ -406,6 +397,42 @@ final class IndexKeeper {
         files.add(hit.file());
       }
     }
+  }
+
+  /**
+   * Adds the files with a note whose words may mean something else than before: what changed in the
+   * vocabulary is a label or a word of the register, and the note prints all words of it that may
+   * not be left out.
+   */
+  private static void addUnassigned(
+      Thesaurus old, Thesaurus now, NoteIndex index, Set<String> files) {
+    Set<String> labels = new HashSet<>();
+    for (String concept : changedConcepts(old, now)) {
+      labels.addAll(old.wordsFor(concept));
+      labels.addAll(now.wordsFor(concept));
+    }
+    if (!old.register().equals(now.register())) {
+      old.register().forEach(homonym -> labels.add(homonym.word()));
+      now.register().forEach(homonym -> labels.add(homonym.word()));
+    }
+    Set<String> optional = new HashSet<>();
+    now.facets()
+        .forEach(facet -> facet.optionalWords().forEach(w -> optional.addAll(Folding.words(w))));
+    Census census = index.census();
+    NoteSet unassigned = census.unassigned();
+    for (String label : labels) {
+      NoteSet printing = unassigned;
+      for (String word : Folding.words(label)) {
+        if (!optional.contains(word)) {
+          printing = printing.and(census.printing(List.of(List.of(word))));
+        }
+      }
+      addFiles(printing, index, files);
+    }
+  }
+
+  private static void addFiles(NoteSet notes, NoteIndex index, Set<String> files) {
+    index.each(index.census().of(notes), hit -> files.add(hit.file()));
   }
 
   private static boolean names(Set<String> named, Set<String> concepts) {
@@ -421,29 +448,6 @@ final class IndexKeeper {
       }
     }
     return words;
-  }
-
-  /**
-   * Makes again the notes, of files that did not change, which a change of the vocabulary moves.
-   */
-  private int notesAgain(
-      NoteIndex index, Thesaurus before, Thesaurus after, Changes changes, IndexUpdate update) {
-    Set<String> changed = changedConcepts(before, after);
-    if (changed.isEmpty() && before.register().equals(after.register())) {
-      return 0;
-    }
-    ForIndex maker = new ForIndex(after);
-    Map<String, Work> works = new HashMap<>();
-    int again = 0;
-    for (NoteHit hit : index.notesDependingOn(changed)) {
-      if (!changes.concerns(hit.file())) {
-        Note note = PackedNote.unpack(hit.payload()).note();
-        Work work = works.computeIfAbsent(hit.edition(), e -> Shelf.whole(index, e));
-        update.replace(hit.file(), maker.note(work, hit.order(), note));
-        again++;
-      }
-    }
-    return again;
   }
 
   /** Makes the user's own words and pieces again, which are found by labels of their concepts. */

@@ -1,5 +1,6 @@
 package merese.shelf;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,25 +14,15 @@ import merese.search.Hits.NoteHit;
  * What of a note says what it is about, read without the rest of it. A question that counts many
  * notes and shows few reads these, and {@link Shelf#note(NoteSketch)} for those it shows.
  *
- * @param document its number, which tells it from others while a shelf is open
  * @param namings in the note's order
  * @param mayMean as in {@link SourcedNote}
  */
-public record NoteSketch(
-    NoteHit hit, int document, List<Name> namings, Map<String, List<String>> mayMean) {
+public record NoteSketch(NoteHit hit, List<Name> namings, Map<String, List<String>> mayMean) {
+  static final Comparator<NoteSketch> BY_POSITION = new ByPosition();
+
   /** The key of its source. */
   public String source() {
     return hit.edition();
-  }
-
-  /** The path of its work's file, which is one for each work. */
-  public String file() {
-    return hit.file();
-  }
-
-  /** Where its source stands by year, author and key (R4), by its bytes, unsigned. */
-  public byte[] standing() {
-    return hit.owner().standing();
   }
 
   /**
@@ -44,11 +35,19 @@ public record NoteSketch(
       String printed, Optional<String> concept, Optional<Naming.Why> why, int places) {
     /** Whether one of its places passes. */
     public boolean passes(PlaceTest test) {
-      return (places & 1 << 2 * test.ordinal()) != 0;
+      return passes(places, test);
     }
 
     /** Whether one of its places passes and is a picture. */
     public boolean isPictured(PlaceTest test) {
+      return isPictured(places, test);
+    }
+
+    static boolean passes(int places, PlaceTest test) {
+      return (places & 1 << 2 * test.ordinal()) != 0;
+    }
+
+    static boolean isPictured(int places, PlaceTest test) {
       return (places & 2 << 2 * test.ordinal()) != 0;
     }
 
@@ -62,6 +61,19 @@ public record NoteSketch(
         }
       }
       return bits;
+    }
+  }
+
+  /** In the order of files, editions and notes. */
+  private static final class ByPosition implements Comparator<NoteSketch> {
+    @Override
+    public int compare(NoteSketch a, NoteSketch b) {
+      int files = a.hit.file().compareTo(b.hit.file());
+      if (files != 0) {
+        return files;
+      }
+      int sources = a.source().compareTo(b.source());
+      return sources != 0 ? sources : Integer.compare(a.hit.order(), b.hit.order());
     }
   }
 }

@@ -92,18 +92,18 @@ final class PackedNote {
   }
 
   /** Reads what a note says it is about, which comes first, and leaves the rest. */
-  static NoteSketch sketch(NoteHit hit, int document, RecurringTexts known) {
+  static NoteSketch sketch(NoteHit hit, RecurringTexts known) {
     Unpacker from = new Unpacker(hit.payload());
     Map<String, List<String>> mayMean = mayMean(from);
     int size = from.number();
     if (size == 1) {
-      return new NoteSketch(hit, document, List.of(name(from, known)), mayMean);
+      return new NoteSketch(hit, List.of(name(from, known)), mayMean);
     }
     List<Name> namings = new ArrayList<>();
     for (int left = size; left > 0; left--) {
       namings.add(name(from, known));
     }
-    return new NoteSketch(hit, document, namings, mayMean);
+    return new NoteSketch(hit, namings, mayMean);
   }
 
   private static Name name(Unpacker from, RecurringTexts known) {

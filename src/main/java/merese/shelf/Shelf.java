@@ -4,12 +4,10 @@ import java.io.Closeable;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,10 +19,12 @@ import merese.model.Mine;
 import merese.model.OwnObject;
 import merese.model.ReceivedRecord;
 import merese.model.Work;
+import merese.search.Census;
 import merese.search.FindQuery;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.NoteTaker;
+import merese.search.Hits.NoteTest;
 import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.Hits.SourceTaker;
@@ -32,9 +32,11 @@ import merese.search.IndexDamagedException;
 import merese.search.NearWord;
 import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
+import merese.search.NoteSet;
 import merese.search.NotesOfSource;
 import merese.search.PageHits.PageHit;
 import merese.search.SourceSelection;
+import merese.search.SourceSet;
 import merese.store.LibraryException;
 import merese.store.LibraryFolder;
 import merese.store.LibraryJson;
@@ -357,55 +359,20 @@ public final class Shelf implements Lexicon, Closeable {
     return index.sourcesCalled(reference);
   }
 
-  /** How many sources are selected. */
-  public int countSources(SourceSelection selection) {
-    return index.count(selection);
+  /** Some sources, in the order of R4: year, author and key. */
+  public List<Source> sources(SourceSet some) {
+    Unpacking unpacking = new Unpacking();
+    index.each(some, unpacking);
+    unpacking.sources.sort(Source.BY_YEAR);
+    return unpacking.sources;
   }
 
-  /**
-   * The first of the sources that are selected, by year, author and key (R4).
-   *
-   * @param without keys of those that are left out
-   * @param most how many at most
-   */
-  public List<Source> firstSources(SourceSelection selection, Set<String> without, int most) {
-    return firstSources(selection, without, false, most);
-  }
-
-  private List<Source> firstSources(
-      SourceSelection selection, Set<String> keys, boolean among, int most) {
-    List<Source> first = new ArrayList<>();
-    for (OptionalInt year : selection.years().isPresent() ? selection.years().get() : years()) {
-      if (first.size() >= most) {
-        break;
-      }
-      Choosing choosing = new Choosing(keys, among);
-      index.each(selection.in(year), choosing);
-      List<Source> ofYear = choosing.chosen;
-      ofYear.sort(Source.BY_YEAR);
-      first.addAll(ofYear.subList(0, Math.min(ofYear.size(), most - first.size())));
-    }
-    return first;
-  }
-
-  private final class Choosing implements SourceTaker {
-    private final Set<String> keys;
-    private final boolean among;
-    private final List<Source> chosen = new ArrayList<>();
-
-    /**
-     * @param among whether the keys are those to choose among, or those that are left out
-     */
-    Choosing(Set<String> keys, boolean among) {
-      this.keys = keys;
-      this.among = among;
-    }
+  private final class Unpacking implements SourceTaker {
+    private final List<Source> sources = new ArrayList<>();
 
     @Override
     public void take(SourceHit hit) {
-      if (keys.contains(hit.edition()) == among) {
-        chosen.add(source(hit));
-      }
+      sources.add(source(hit));
     }
   }
 
@@ -437,11 +404,24 @@ public final class Shelf implements Lexicon, Closeable {
 
   @Override
   public Set<String> meaningsInText(String term) {
-    Set<String> concepts = new LinkedHashSet<>();
-    for (SourcedNote found : notes(TextMeanings.printing(thesaurus(), term))) {
-      TextMeanings.add(thesaurus(), term, found.note(), concepts);
-    }
-    return concepts;
+    return TextMeanings.inText(index, thesaurus(), term, Optional.empty());
+  }
+
+  /** Each meaning that the text of some note gives a term, with those notes. */
+  public Map<String, NoteSet> meantInText(List<String> words) {
+    return index.meantInText(words);
+  }
+
+  /**
+   * The terms of several words, folded, of which the text of some note says that they mean this.
+   */
+  public List<List<String>> wordsInText(String concept) {
+    return index.wordsInText(concept);
+  }
+
+  /** Counts notes and sources without reading them. */
+  public Census census() {
+    return index.census();
   }
 
   /** The notes that meet at least one of the criteria; none where there are no criteria. */
@@ -453,13 +433,11 @@ public final class Shelf implements Lexicon, Closeable {
     return notes;
   }
 
-  /**
-   * What the notes that meet at least one of the criteria are about, in no order; none where there
-   * are no criteria.
-   */
-  public List<NoteSketch> sketches(Collection<? extends NoteCriterion> anyOf) {
+  /** What some notes are about, in the order of files, editions and notes. */
+  public List<NoteSketch> sketches(NoteSet some) {
     Sketching sketching = new Sketching();
-    index.each(anyOf, sketching);
+    index.each(some, sketching);
+    sketching.sketches.sort(NoteSketch.BY_POSITION);
     return sketching.sketches;
   }
 
@@ -467,26 +445,32 @@ public final class Shelf implements Lexicon, Closeable {
     private final List<NoteSketch> sketches = new ArrayList<>();
 
     @Override
-    public void take(NoteHit hit, int document) {
-      sketches.add(PackedNote.sketch(hit, document, recurring));
+    public void take(NoteHit hit) {
+      sketches.add(PackedNote.sketch(hit, recurring));
     }
   }
 
-  /** The notes that meet at least one of the criteria, by their source; see {@link NoteIndex}. */
-  public Collection<NotesOfSource> gather(
-      Collection<? extends NoteCriterion> anyOf,
-      Collection<? extends NoteCriterion> pictured,
-      BitSet without) {
-    return index.gather(anyOf, pictured, without);
+  /** Tells notes by what they are about. */
+  public interface SketchTest {
+    boolean test(NoteSketch note);
   }
 
-  /** What some notes are about, by their numbers. */
-  public List<NoteSketch> sketches(int[] documents) {
-    List<NoteSketch> sketches = new ArrayList<>();
-    for (int document : documents) {
-      sketches.add(PackedNote.sketch(index.note(document), document, recurring));
+  /** Those of some notes that pass a test. */
+  public NoteSet notesWhere(NoteSet some, SketchTest test) {
+    return index.only(some, new Testing(test));
+  }
+
+  private final class Testing implements NoteTest {
+    private final SketchTest test;
+
+    Testing(SketchTest test) {
+      this.test = test;
     }
-    return sketches;
+
+    @Override
+    public boolean test(NoteHit hit) {
+      return test.test(PackedNote.sketch(hit, recurring));
+    }
   }
 
   /** The whole of a note. */
@@ -559,7 +543,8 @@ public final class Shelf implements Lexicon, Closeable {
       return PagesOfSources.NONE;
     }
     List<PageHit> hits = new ArrayList<>();
-    for (Source source : firstSources(selection, bySource.keySet(), true, most)) {
+    SourceSet wanted = census().selected(selection).and(census().called(bySource.keySet()));
+    for (Source source : sources(census().first(wanted, most))) {
       for (int document : bySource.get(source.key()).documents()) {
         hits.add(index.page(document));
       }
@@ -608,8 +593,17 @@ public final class Shelf implements Lexicon, Closeable {
 
   /** The check log's lines that are about just these concepts. */
   public List<SourcedCheck> checks(Collection<String> concepts) {
+    return checks(index.checks(concepts));
+  }
+
+  /** Some lines of the check logs, in the order of files and editions. */
+  public List<SourcedCheck> checks(NoteSet some) {
+    return checks(index.checks(some));
+  }
+
+  private List<SourcedCheck> checks(List<CheckHit> hits) {
     List<SourcedCheck> checks = new ArrayList<>();
-    for (CheckHit hit : index.checks(concepts)) {
+    for (CheckHit hit : hits) {
       Source source = source(hit.edition());
       checks.add(new SourcedCheck(source, PackedNote.unpackCheck(hit.payload())));
     }

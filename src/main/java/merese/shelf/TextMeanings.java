@@ -2,16 +2,19 @@ package merese.shelf;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import merese.model.Naming;
 import merese.model.Naming.Why;
 import merese.model.Note;
-import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
+import merese.search.NoteSet;
 import merese.vocabulary.Thesaurus;
 
 /** What an index and the notes that it holds say of words. */
@@ -40,13 +43,43 @@ final class TextMeanings {
     return meanings;
   }
 
-  /** What finds the notes that print just this term. */
-  static List<NoteCriterion> printing(Thesaurus thesaurus, String term) {
-    List<NoteCriterion> criteria = new ArrayList<>();
+  /**
+   * What the texts of notes say that a term means: of two meanings that first which more notes
+   * have.
+   *
+   * @param without notes that are left out; empty for none
+   */
+  static Set<String> inText(
+      NoteIndex index, Thesaurus thesaurus, String term, Optional<NoteSet> without) {
+    Map<String, NoteSet> notes = new TreeMap<>();
     for (List<String> form : thesaurus.forms(term)) {
-      criteria.add(new NoteCriterion.PrintsExactly(form));
+      for (Map.Entry<String, NoteSet> meant : index.meantInText(form).entrySet()) {
+        NoteSet known = notes.get(meant.getKey());
+        notes.put(meant.getKey(), known == null ? meant.getValue() : known.or(meant.getValue()));
+      }
     }
-    return criteria;
+    List<MeaningInText> meanings = new ArrayList<>();
+    for (Map.Entry<String, NoteSet> each : notes.entrySet()) {
+      NoteSet all = each.getValue();
+      int count = without.isPresent() ? all.without(without.get()).size() : all.size();
+      if (count > 0) {
+        meanings.add(new MeaningInText(each.getKey(), count));
+      }
+    }
+    Collections.sort(meanings);
+    Set<String> concepts = new LinkedHashSet<>();
+    for (MeaningInText meaning : meanings) {
+      concepts.add(meaning.concept);
+    }
+    return concepts;
+  }
+
+  private record MeaningInText(String concept, int notes) implements Comparable<MeaningInText> {
+    @Override
+    public int compareTo(MeaningInText other) {
+      int byNotes = Integer.compare(other.notes, notes);
+      return byNotes != 0 ? byNotes : concept.compareTo(other.concept);
+    }
   }
 
   /**

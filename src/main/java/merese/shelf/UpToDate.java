@@ -9,16 +9,14 @@ import java.util.Optional;
  * @param built why the index was built from nothing; empty where it was not
  * @param opened the files of the library that were read, by their path below it
  * @param removed files that are no longer there
- * @param notesAgain how many notes of other files were indexed again, because the labels or the
- *     ancestors of their concepts changed
- * @param pagesAgain the same of pages, because what is named on them changed
+ * @param pagesAgain how many pages of other files were indexed again, because what is named on them
+ *     changed
  * @param compared how many files were looked at, unread
  */
 public record UpToDate(
     Optional<String> built,
     List<String> opened,
     List<String> removed,
-    int notesAgain,
     int pagesAgain,
     int compared) {
   public UpToDate {

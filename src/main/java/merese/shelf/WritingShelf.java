@@ -8,7 +8,6 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,9 +16,10 @@ import java.util.TreeMap;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.model.Work;
-import merese.search.Hits.NoteHit;
+import merese.search.Census;
 import merese.search.Hits.SourceHit;
 import merese.search.NoteIndex;
+import merese.search.NoteSet;
 import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
@@ -129,12 +129,9 @@ public final class WritingShelf implements Lexicon, Closeable {
 
   @Override
   public Set<String> meaningsInText(String term) {
-    Set<String> concepts = new LinkedHashSet<>();
-    for (NoteHit hit : index.notes(TextMeanings.printing(thesaurus(), term))) {
-      if (!since.containsKey(hit.file())) {
-        TextMeanings.add(thesaurus(), term, PackedNote.unpack(hit.payload()).note(), concepts);
-      }
-    }
+    Census census = index.census();
+    NoteSet changed = census.of(census.inFiles(since.keySet()));
+    Set<String> concepts = TextMeanings.inText(index, thesaurus(), term, Optional.of(changed));
     for (Work work : since.values()) {
       if (work != null) {
         for (Edition edition : work.editions()) {

@@ -187,13 +187,27 @@ class IndexTest {
     }
 
     @Test
-    void onlyNotesOfConceptsWithOtherLabelsAreMadeAgainAndNoWorkIsOpened() throws IOException {
+    void onlyWorksThatNameAConceptWithOtherLabelsAreReadAgain() throws IOException {
+      edit(work(0), "\"concept\": \"ring-split\"", "\"concept\": \"ring-bladed\"");
       report();
       edit(rings(), "\"two-ridged ring\"", "\"two-ridge ring\"");
-      UpToDate update = report();
-      assertEquals(List.of("vocabulary/ring.json"), update.opened());
-      // the thirty on split rings, and the thirty whose meaning is not stated
-      assertEquals(60, update.notesAgain());
+      List<String> opened = report().opened();
+      assertEquals(WORKS, opened.size(), "the vocabulary and all works but one");
+      assertTrue(opened.contains("vocabulary/ring.json"));
+      assertTrue(!opened.contains("works/author0-1900.json"));
+    }
+
+    @Test
+    void aWorkThatPrintsANewLabelAndNotItsMeaningIsReadAgain() throws IOException {
+      report();
+      edit(rings(), "\"string ring\"", "\"string ring\", \"sharp-edged ledge\"");
+      assertEquals(List.of("vocabulary/ring.json"), report().opened(), "no work has all its words");
+      edit(work(3), "sharp-edged band", "drawn sharp band");
+      report();
+      edit(rings(), "\"sharp-edged ledge\"", "\"sharp band\"");
+      assertEquals(WORKS + 1, report().opened().size(), "they have them all");
+      edit(rings(), "\"sharp band\"", "\"drawn sharp band\"");
+      assertTrue(ask("string-rim").contains("meaning not stated: Author3 1903, p. 99"));
     }
 
     @Test

@@ -1,0 +1,285 @@
+package merese.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.List;
+import java.util.PriorityQueue;
+import merese.search.SegmentTable.Term;
+
+/**
+ * Counts notes and editions of one commit by what is said of them, without reading one. What it
+ * costs grows with the number of segments, and with an eighth of a byte for each edition or
+ * document; not with what the notes hold.
+ */
+public final class Census {
+  private final CommitTables tables;
+
+  Census(CommitTables tables) {
+    this.tables = tables;
+  }
+
+  private interface OfSegment {
+    BitSet of(SegmentTable segment, int number);
+  }
+
+  private BitSet[] each(OfSegment what) {
+    SegmentTable[] segments = tables.segments();
+    BitSet[] found = new BitSet[segments.length];
+    try {
+      for (int i = 0; i < segments.length; i++) {
+        found[i] = what.of(segments[i], i);
+      }
+    } catch (RuntimeException e) {
+      throw NoteIndex.damaged(e);
+    }
+    return found;
+  }
+
+  private record Having(List<Term> anyOf) implements OfSegment {
+    @Override
+    public BitSet of(SegmentTable segment, int number) {
+      return segment.having(anyOf);
+    }
+  }
+
+  private record EditionsHaving(List<Term> anyOf) implements OfSegment {
+    @Override
+    public BitSet of(SegmentTable segment, int number) {
+      return segment.editionsHaving(anyOf);
+    }
+  }
+
+  /** The notes that meet at least one of the criteria. */
+  public NoteSet having(Collection<? extends NoteCriterion> anyOf) {
+    return notes(NoteIndex.terms(anyOf));
+  }
+
+  /** The notes that print one of the terms, each as folded words, among other words or alone. */
+  public NoteSet printing(Collection<List<String>> anyOf) {
+    List<String> terms = new ArrayList<>();
+    for (List<String> words : anyOf) {
+      terms.add(Fields.term(new NoteCriterion.Prints(words)));
+    }
+    return notes(terms);
+  }
+
+  /** The notes that have a naming without a concept. */
+  public NoteSet unassigned() {
+    return notes(List.of(Fields.term(Fields.UNASSIGNED, Fields.YES)));
+  }
+
+  /**
+   * The lines of check logs on one of some concepts.
+   *
+   * @param limited whether only those that looked for what is in some scope
+   */
+  public NoteSet checks(Collection<String> concepts, boolean limited) {
+    List<String> terms = new ArrayList<>();
+    for (String concept : concepts) {
+      terms.add(Fields.term(Fields.CHECKED, limited ? concept + Fields.LIMITED : concept));
+    }
+    return notes(terms);
+  }
+
+  NoteSet notes(List<String> terms) {
+    return new NoteSet(each(new Having(CommitTables.terms(terms))));
+  }
+
+  /** The editions with a note that meets at least one of the criteria. */
+  public SourceSet saying(Collection<NoteCriterion.Says> anyOf) {
+    return sources(NoteIndex.terms(anyOf));
+  }
+
+  private SourceSet sources(List<String> terms) {
+    return new SourceSet(each(new EditionsHaving(CommitTables.terms(terms))));
+  }
+
+  /**
+   * The editions with a note that meets at least one of the criteria and is not left out.
+   *
+   * @param without notes that are left out
+   */
+  public SourceSet saying(Collection<NoteCriterion.Says> anyOf, NoteSet without) {
+    return new SourceSet(
+        each(new SayingWithout(CommitTables.terms(NoteIndex.terms(anyOf)), without)));
+  }
+
+  /** Few notes are left out: only what these are of is looked at note by note. */
+  private record SayingWithout(List<Term> anyOf, NoteSet without) implements OfSegment {
+    @Override
+    public BitSet of(SegmentTable segment, int number) {
+      BitSet editions = segment.editionsHaving(anyOf);
+      if (editions.isEmpty()) {
+        return editions;
+      }
+      BitSet rest = segment.having(anyOf);
+      BitSet leftOut = (BitSet) rest.clone();
+      leftOut.and(without.bySegment()[number]);
+      rest.andNot(leftOut);
+      for (int id = leftOut.nextSetBit(0); id >= 0; id = leftOut.nextSetBit(id + 1)) {
+        int edition = segment.editionOf(id);
+        int other = rest.nextSetBit(segment.firstOf(edition));
+        if (other < 0 || other >= segment.endOf(edition)) {
+          editions.clear(edition);
+        }
+      }
+      return editions;
+    }
+  }
+
+  /** The editions that some notes or checks are of. */
+  public SourceSet of(NoteSet notes) {
+    return new SourceSet(each(new EditionsOf(notes)));
+  }
+
+  private record EditionsOf(NoteSet notes) implements OfSegment {
+    @Override
+    public BitSet of(SegmentTable segment, int number) {
+      return segment.editionsOf(notes.bySegment()[number]);
+    }
+  }
+
+  /** All notes and checks of some editions, and the editions themselves. */
+  public NoteSet of(SourceSet sources) {
+    return new NoteSet(each(new DocumentsOf(sources)));
+  }
+
+  private record DocumentsOf(SourceSet sources) implements OfSegment {
+    @Override
+    public BitSet of(SegmentTable segment, int number) {
+      return segment.documentsOf(sources.bySegment()[number]);
+    }
+  }
+
+  /** What holds all that every answer needs of some editions. */
+  BitSet[] briefs(SourceSet sources) {
+    return each(new Briefs(sources));
+  }
+
+  private record Briefs(SourceSet sources) implements OfSegment {
+    @Override
+    public BitSet of(SegmentTable segment, int number) {
+      BitSet editions = sources.bySegment()[number];
+      BitSet briefs = new BitSet();
+      for (int each = editions.nextSetBit(0); each >= 0; each = editions.nextSetBit(each + 1)) {
+        briefs.set(segment.firstOf(each));
+      }
+      return briefs;
+    }
+  }
+
+  /** The editions of the user's own articles and films. */
+  public SourceSet ownWork() {
+    return sources(List.of(Fields.term(Fields.OWN_WORK, Fields.YES)));
+  }
+
+  /** The editions that have one of the keys. */
+  public SourceSet called(Collection<String> keys) {
+    List<String> terms = new ArrayList<>();
+    for (String key : keys) {
+      terms.add(Fields.term(Fields.BRIEF_SOURCE, key));
+    }
+    return of(notes(terms));
+  }
+
+  /**
+   * The editions that some files of works brought.
+   *
+   * @param paths no two of these files have one name
+   */
+  public SourceSet inFiles(Collection<String> paths) {
+    List<String> terms = new ArrayList<>();
+    for (String path : paths) {
+      terms.add(Fields.term(Fields.FILE_NAME, path.substring(path.lastIndexOf('/') + 1)));
+    }
+    return of(notes(terms));
+  }
+
+  /** The editions of a selection. */
+  public SourceSet selected(SourceSelection selection) {
+    SourceSet selected = new SourceSet(each(new All()));
+    for (List<String> anyOf : selection.terms()) {
+      selected = selected.and(sources(anyOf));
+    }
+    return selected.without(ownWork());
+  }
+
+  private record All() implements OfSegment {
+    @Override
+    public BitSet of(SegmentTable segment, int number) {
+      return segment.allEditions();
+    }
+  }
+
+  /** How many works some editions are of. */
+  public int works(SourceSet sources) {
+    int works = 0;
+    try {
+      for (int i = 0; i < tables.segments().length; i++) {
+        works += tables.segments()[i].works(sources.bySegment()[i]); // a work is in one segment
+      }
+    } catch (RuntimeException e) {
+      throw NoteIndex.damaged(e);
+    }
+    return works;
+  }
+
+  /** The first of some editions, by year, author and key (R4). */
+  public SourceSet first(SourceSet sources, int most) {
+    if (sources.size() <= most) {
+      return sources;
+    }
+    PriorityQueue<Next> queue = new PriorityQueue<>();
+    BitSet[] first = new BitSet[tables.segments().length];
+    try {
+      for (int i = 0; i < first.length; i++) {
+        first[i] = new BitSet();
+        add(new Next(i, tables.segments()[i], sources.bySegment()[i]), queue);
+      }
+      for (int left = most; left > 0; left--) {
+        Next next = queue.remove();
+        first[next.number].set(next.edition);
+        add(next, queue);
+      }
+    } catch (RuntimeException e) {
+      throw NoteIndex.damaged(e);
+    }
+    return new SourceSet(first);
+  }
+
+  private static void add(Next next, PriorityQueue<Next> queue) {
+    if (next.advance()) {
+      queue.add(next);
+    }
+  }
+
+  /** The next edition of a segment. */
+  private static final class Next implements Comparable<Next> {
+    private final int number;
+    private final SegmentTable segment;
+    private final BitSet editions;
+    private int edition = -1;
+    private byte[] standing;
+
+    Next(int number, SegmentTable segment, BitSet editions) {
+      this.number = number;
+      this.segment = segment;
+      this.editions = editions;
+    }
+
+    boolean advance() {
+      edition = editions.nextSetBit(edition + 1);
+      if (edition >= 0) {
+        standing = segment.owner(edition).standing();
+      }
+      return edition >= 0;
+    }
+
+    @Override
+    public int compareTo(Next other) {
+      return Arrays.compareUnsigned(standing, other.standing);
+    }
+  }
+}
