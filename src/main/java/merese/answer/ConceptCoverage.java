@@ -14,8 +14,10 @@ import merese.model.Naming;
 import merese.model.PlaceTest;
 import merese.search.Census;
 import merese.search.NoteCriterion;
+import merese.search.NoteCriterion.Namings;
 import merese.search.NoteCriterion.Says;
 import merese.search.NoteCriterion.Says.How;
+import merese.search.NoteCriterion.Together;
 import merese.search.NoteSet;
 import merese.search.SourceSet;
 import merese.shelf.NoteSketch;
@@ -42,6 +44,8 @@ public final class ConceptCoverage {
 
   /** By group: the notes of all earlier groups. */
   private final Map<Group, NoteSet> earlier = new EnumMap<>(Group.class);
+
+  private final Map<Group, List<SourceSet>> ranked = new EnumMap<>(Group.class);
 
   private ConceptCoverage(Shelf shelf, String concept) {
     Thesaurus thesaurus = shelf.thesaurus();
@@ -74,7 +78,7 @@ public final class ConceptCoverage {
       known = known.or(found);
     }
     NoteSet printing = census.printing(words.forms()).without(known);
-    known = add(Group.NOT_THIS, shelf.notesWhere(printing, new NotThis(classifier)), known);
+    known = add(Group.NOT_THIS, notThis(printing), known);
     known = add(Group.LOOK_ALIKES, census.having(present(lookAlikes, false)), known);
     known = add(Group.GENERAL_ONLY, census.having(present(broader, false)), known);
     add(
@@ -89,23 +93,37 @@ public final class ConceptCoverage {
     return known.or(found);
   }
 
-  private record NotThis(Classifier classifier) implements Shelf.SketchTest {
-    @Override
-    public boolean test(NoteSketch note) {
-      for (Sketched sketched : classifier.classify(note)) {
-        if (sketched.group() == Group.NOT_THIS) {
-          return true;
-        }
-      }
-      return false;
+  /**
+   * Those of some notes which print the words and mean neither this nor something broader. Only a
+   * note whose namings differ is read for it.
+   */
+  private NoteSet notThis(NoteSet printing) {
+    List<NoteCriterion> broad = new ArrayList<>();
+    for (String id : broader) {
+      broad.add(new NoteCriterion.MeansExactly(id));
     }
+    NoteSet present = printing.and(each(Together.EACH_PRESENT));
+    NoteSet general = present.and(census.having(broad));
+    NoteSet inDoubt = printing.and(each(Together.UNLIKE)).or(general.and(each(Together.SEVERAL)));
+    return present.without(general).or(shelf.notesWhere(inDoubt, new NotThis(classifier, false)));
   }
 
-  private record NotThisPictured(Classifier classifier) implements Shelf.SketchTest {
+  private NoteSet notThisPictured() {
+    NoteSet all = notes.get(Group.NOT_THIS);
+    return all.and(each(Together.EACH_PICTURED))
+        .or(shelf.notesWhere(all.and(each(Together.UNLIKE)), new NotThis(classifier, true)));
+  }
+
+  private NoteSet each(Together what) {
+    return census.having(List.of(new Namings(what)));
+  }
+
+  private record NotThis(Classifier classifier, boolean pictured) implements Shelf.SketchTest {
     @Override
     public boolean test(NoteSketch note) {
       for (Sketched sketched : classifier.classify(note)) {
-        if (sketched.name().isPictured(PlaceTest.PRESENT)) {
+        if (sketched.group() == Group.NOT_THIS
+            && (!pictured || sketched.name().isPictured(PlaceTest.PRESENT))) {
           return true;
         }
       }
@@ -220,13 +238,18 @@ public final class ConceptCoverage {
    * pictured, narrower in words. One may be in several ranks: the first counts.
    */
   private List<SourceSet> byRank(Group group) {
+    List<SourceSet> known = ranked.get(group);
+    if (known == null) {
+      known = rank(group);
+      ranked.put(group, known);
+    }
+    return known;
+  }
+
+  private List<SourceSet> rank(Group group) {
     PlaceTest test = test(group);
     return switch (group) {
-      case NOT_THIS -> {
-        NoteSet all = notes.get(group);
-        NoteSet pictured = shelf.notesWhere(all, new NotThisPictured(classifier));
-        yield List.of(census.of(pictured), census.of(all));
-      }
+      case NOT_THIS -> List.of(census.of(notThisPictured()), census.of(notes.get(group)));
       case LOOK_ALIKES ->
           List.of(
               saying(group, present(lookAlikes, true)), saying(group, present(lookAlikes, false)));

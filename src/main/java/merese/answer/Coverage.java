@@ -232,9 +232,10 @@ public record Coverage(
   /**
    * A printed word that is used for something else as well.
    *
-   * @param others what else it is used for
+   * @param others what else it is used for; of very many things the commonest
+   * @param all how many other things it is used for
    */
-  public record WordUse(String word, List<OtherUse> others) {}
+  public record WordUse(String word, List<OtherUse> others, int all) {}
 
   /**
    * Another use of a word.

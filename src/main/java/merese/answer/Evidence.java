@@ -2,6 +2,7 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.CaptionConflict;
 import merese.answer.Coverage.ConceptLine;
@@ -26,7 +28,6 @@ import merese.model.OwnObject;
 import merese.model.Place;
 import merese.search.Census;
 import merese.search.NoteCriterion;
-import merese.search.NoteSet;
 import merese.search.SourceSet;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
@@ -36,6 +37,11 @@ import merese.vocabulary.Thesaurus;
 
 /** What stands beside the sources of a section: warnings, and what the user has found alone. */
 final class Evidence {
+  /** Where only the first sources are shown, so many other meanings of a word are. */
+  private static final int FEW_MEANINGS = 5;
+
+  private static final int FEW_SOURCES = 5;
+
   private final Shelf shelf;
   private final Thesaurus thesaurus;
   private final SourceLines lines;
@@ -169,9 +175,9 @@ final class Evidence {
   /**
    * Words printed for the concept that others, or the vocabulary, use for something else.
    *
-   * @param most how many of those that do are named
+   * @param whole whether all other meanings of a word are named, and all sources of each
    */
-  List<WordUse> otherUsesOfWords(List<Classified> counted, int most) {
+  List<WordUse> otherUsesOfWords(List<Classified> counted, boolean whole) {
     Map<String, Set<String>> meaningsHere = new LinkedHashMap<>();
     for (Classified classified : counted) {
       String printed = classified.naming().printed();
@@ -185,30 +191,60 @@ final class Evidence {
       }
     }
     Map<String, Set<String>> ordinary = shelf.meanings(meaningsHere.keySet());
-    NoteSet none = shelf.census().having(List.of());
     Map<String, WordUse> uses = new LinkedHashMap<>();
     for (Map.Entry<String, Set<String>> word : meaningsHere.entrySet()) {
       String printed = word.getKey();
-      Map<String, NoteSet> others = new TreeMap<>();
-      for (String meaning : ordinary.get(printed)) {
-        others.put(meaning, none);
-      }
-      for (List<String> form : thesaurus.forms(printed)) {
-        for (Map.Entry<String, NoteSet> meant : shelf.meantInText(form).entrySet()) {
-          NoteSet known = others.getOrDefault(meant.getKey(), none);
-          others.put(meant.getKey(), known.or(meant.getValue()));
+      String key = Folding.key(printed);
+      if (!uses.containsKey(key)) {
+        Map<String, Integer> others = new TreeMap<>();
+        for (String meaning : ordinary.get(printed)) {
+          others.put(meaning, 0);
         }
-      }
-      removeRelated(others, word.getValue());
-      if (!others.isEmpty() && !uses.containsKey(Folding.key(printed))) {
-        uses.put(Folding.key(printed), new WordUse(printed, lines(others, most)));
+        for (List<String> form : thesaurus.forms(printed)) {
+          for (Map.Entry<String, Integer> meant : shelf.meantInText(form).entrySet()) {
+            others.put(meant.getKey(), others.getOrDefault(meant.getKey(), 0) + meant.getValue());
+          }
+        }
+        removeRelated(others, word.getValue());
+        if (!others.isEmpty()) {
+          uses.put(key, use(printed, others, whole));
+        }
       }
     }
     return List.copyOf(uses.values());
   }
 
+  /**
+   * @param others how many notes have each meaning
+   */
+  private WordUse use(String printed, Map<String, Integer> others, boolean whole) {
+    boolean isCut = !whole && others.size() > FEW_MEANINGS;
+    Set<String> shown = isCut ? commonest(others, FEW_MEANINGS) : others.keySet();
+    Census census = shelf.census();
+    List<OtherUse> uses = new ArrayList<>();
+    for (String concept : shown) {
+      SourceSet all = census.meaningInText(thesaurus.forms(printed), concept);
+      List<Source> sources = shelf.sources(whole ? all : census.first(all, FEW_SOURCES));
+      uses.add(new OtherUse(line(concept), lines.references(sources), all.size()));
+    }
+    return new WordUse(printed, uses, others.size());
+  }
+
+  private static Set<String> commonest(Map<String, Integer> others, int most) {
+    List<String> concepts = new ArrayList<>(others.keySet());
+    concepts.sort(new ByCount(others)); // stable: of equal ones the first by their ids
+    return new TreeSet<>(concepts.subList(0, most));
+  }
+
+  private record ByCount(Map<String, Integer> counts) implements Comparator<String> {
+    @Override
+    public int compare(String a, String b) {
+      return Integer.compare(counts.get(b), counts.get(a));
+    }
+  }
+
   /** What is the same as, broader or narrower than a meaning is nothing else. */
-  private void removeRelated(Map<String, NoteSet> others, Set<String> meanings) {
+  private void removeRelated(Map<String, Integer> others, Set<String> meanings) {
     for (String other : List.copyOf(others.keySet())) {
       for (String meaning : meanings) {
         if (thesaurus.areRelatedByHierarchy(meaning, other)) {
@@ -216,17 +252,6 @@ final class Evidence {
         }
       }
     }
-  }
-
-  private List<OtherUse> lines(Map<String, NoteSet> others, int most) {
-    Census census = shelf.census();
-    List<OtherUse> uses = new ArrayList<>();
-    for (Map.Entry<String, NoteSet> other : others.entrySet()) {
-      SourceSet all = census.of(other.getValue());
-      List<Source> sources = shelf.sources(census.first(all, most));
-      uses.add(new OtherUse(line(other.getKey()), lines.references(sources), all.size()));
-    }
-    return uses;
   }
 
   List<PieceLine> ownPieces(Set<String> wanted) {

@@ -35,9 +35,6 @@ final class SectionMaker {
     Group.OWN_WORK
   };
 
-  /** Where only the first sources are shown, so many of those that use a word otherwise. */
-  private static final int FEW_USERS = 10;
-
   private final Shelf shelf;
   private final Thesaurus thesaurus;
   private final SourceLines lines;
@@ -82,7 +79,7 @@ final class SectionMaker {
         isCut ? shelf.census().works(countedAll) : works(first),
         filled(groups, all),
         howToTell(coverage.concept()),
-        evidence.otherUsesOfWords(counted, most == Integer.MAX_VALUE ? most : FEW_USERS),
+        evidence.otherUsesOfWords(counted, most == Integer.MAX_VALUE),
         evidence.ownPieces(coverage.wanted()),
         evidence.experience(coverage.wanted()));
   }

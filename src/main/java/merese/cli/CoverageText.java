@@ -316,6 +316,10 @@ final class CoverageText {
       String by = references.isEmpty() ? "by the vocabulary" : String.join("; ", references);
       others.add(other.concept().label() + " (" + by + ")");
     }
+    int more = use.all() - others.size();
+    if (more > 0) {
+      others.add("and " + more + (more == 1 ? " other thing" : " other things"));
+    }
     page.hanging(
         INDENT, "“" + use.word() + "”: others use this word for " + String.join(", ", others));
   }

@@ -129,6 +129,19 @@ public final class Census {
     }
   }
 
+  /**
+   * The editions whose text says that a term means a concept.
+   *
+   * @param forms the term as folded words, in all forms that it may have
+   */
+  public SourceSet meaningInText(Collection<List<String>> forms, String concept) {
+    List<String> terms = new ArrayList<>();
+    for (List<String> words : forms) {
+      terms.add(Fields.term(Fields.MEANT_IN_TEXT, Fields.meant(words, concept)));
+    }
+    return sources(terms);
+  }
+
   /** The editions that some notes or checks are of. */
   public SourceSet of(NoteSet notes) {
     return new SourceSet(each(new EditionsOf(notes)));

@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.zip.CRC32;
 import merese.search.Hits.NoteTest;
@@ -333,14 +334,14 @@ final class CommitTables {
     return found.size() > most ? found.subList(0, most) : found;
   }
 
-  /** The terms that begin with one that is a term itself, but not that one; sorted. */
-  List<String> longerThan(String term) {
+  /** How many documents have each term that begins with one that is a term itself. */
+  Map<String, Integer> countLongerThan(String term) {
     Term wanted = Term.of(term);
-    List<String> all = new ArrayList<>();
+    Map<String, Integer> counts = new TreeMap<>();
     for (SegmentTable segment : segments) {
-      segment.addLongerThan(wanted, all);
+      segment.countLongerThan(wanted, counts);
     }
-    return all.size() < 2 || segments.length == 1 ? all : new ArrayList<>(new TreeSet<>(all));
+    return counts;
   }
 
   /** The value of any one document that has a term; empty where none has. */

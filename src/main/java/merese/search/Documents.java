@@ -89,6 +89,9 @@ final class Documents {
     for (InText meant : note.inText()) {
       addMeant(document, meant);
     }
+    for (NoteCriterion.Together what : note.together()) {
+      add(document, Fields.TOGETHER, Fields.together(what));
+    }
     addAll(document, Fields.POSSIBLE, note.possible());
     if (note.unassigned()) {
       add(document, Fields.UNASSIGNED, Fields.YES);
@@ -113,7 +116,7 @@ final class Documents {
     String words = String.join(" ", meant.words());
     if (words.length() <= LONGEST_MEANT) {
       add(document, Fields.MEANT_IN_TEXT, words);
-      add(document, Fields.MEANT_IN_TEXT, words + '\n' + meant.concept());
+      add(document, Fields.MEANT_IN_TEXT, Fields.meant(meant.words(), meant.concept()));
       if (meant.several()) {
         add(document, Fields.WORDS_IN_TEXT, meant.concept() + '\n' + words);
       }

@@ -38,6 +38,9 @@ final class Fields {
   static final String UNASSIGNED = "unassigned";
   static final String YES = "yes";
 
+  /** What is so of all namings of a note together. */
+  static final String TOGETHER = "together";
+
   /** A printed term whose meaning the text gives; and the same with that meaning after it. */
   static final String MEANT_IN_TEXT = "meantInText";
 
@@ -141,6 +144,7 @@ final class Fields {
           IN_SOURCE,
           CONCEPT,
           SAYS,
+          TOGETHER,
           MEANING,
           POSSIBLE,
           UNASSIGNED,
@@ -165,7 +169,7 @@ final class Fields {
 
   /** Those of them by which sources are counted unread. */
   static final Set<String> BY_SOURCE =
-      Set.of(SAYS, CHECKED, OWN_WORK, OWN_COPY, SOURCE_KIND, SOURCE_YEAR);
+      Set.of(SAYS, MEANT_IN_TEXT, CHECKED, OWN_WORK, OWN_COPY, SOURCE_KIND, SOURCE_YEAR);
 
   /** In chars, of which each has at most three bytes. */
   private static final int LONGEST_TERM = 10_000;
@@ -232,6 +236,20 @@ final class Fields {
     return says.concept() + '\n' + how + place + (says.pictured() ? 'p' : 'w');
   }
 
+  /** A term and its meaning. */
+  static String meant(List<String> words, String concept) {
+    return String.join(" ", words) + '\n' + concept;
+  }
+
+  static String together(NoteCriterion.Together what) {
+    return switch (what) {
+      case SEVERAL -> "several";
+      case EACH_PRESENT -> "present";
+      case EACH_PICTURED -> "pictured";
+      case UNLIKE -> "unlike";
+    };
+  }
+
   static String term(NoteCriterion criterion) {
     if (criterion instanceof NoteCriterion.Means means) {
       return term(MEANING, means.concept());
@@ -239,6 +257,8 @@ final class Fields {
       return term(CONCEPT, exactly.concept());
     } else if (criterion instanceof NoteCriterion.Says says) {
       return term(SAYS, says(says));
+    } else if (criterion instanceof NoteCriterion.Namings namings) {
+      return term(TOGETHER, together(namings.what()));
     } else if (criterion instanceof NoteCriterion.MayMean may) {
       return term(POSSIBLE, may.concept());
     } else if (criterion instanceof NoteCriterion.Prints prints) {

@@ -14,6 +14,7 @@ import java.util.Optional;
  *     family needs no expansion
  * @param says all that it says of concepts, those that are broader too
  * @param inText the meanings that the text itself gives
+ * @param together what is so of all its namings together
  * @param unassigned whether a naming has no concept
  * @param possible for namings without a concept: what they may mean, with all that is broader
  * @param printed its terms as folded words; one that may be read with or without an optional word
@@ -31,6 +32,7 @@ public record IndexedNote(
     Collection<String> meanings,
     Collection<NoteCriterion.Says> says,
     Collection<InText> inText,
+    Collection<NoteCriterion.Together> together,
     boolean unassigned,
     Collection<String> possible,
     List<List<String>> printed,

@@ -28,6 +28,21 @@ public sealed interface NoteCriterion {
     }
   }
 
+  /** Namings of which, all together, something is so. */
+  record Namings(Together what) implements NoteCriterion {}
+
+  /** What is so of all namings of a note together. */
+  enum Together {
+    /** There are several. */
+    SEVERAL,
+    /** Each has a concept and a place that does not deny it. */
+    EACH_PRESENT,
+    /** Each has a concept and such a place that is a picture. */
+    EACH_PICTURED,
+    /** One of these is so of some and not of others. */
+    UNLIKE
+  }
+
   /** A naming without a concept whose words may mean the concept or something narrower. */
   record MayMean(String concept) implements NoteCriterion {}
 

@@ -7,12 +7,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.NoteTaker;
@@ -32,7 +32,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "13";
+  static final String LAYOUT = "15";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -133,21 +133,20 @@ public final class NoteIndex implements Closeable {
     return new Census(postings);
   }
 
-  /** Each meaning that a text gives a term, with the documents of its notes. */
-  public Map<String, NoteSet> meantInText(List<String> words) {
-    Map<String, NoteSet> meanings = new LinkedHashMap<>();
+  /** Each meaning that the text of some note gives a term, and of how many notes. */
+  public Map<String, Integer> meantInText(List<String> words) {
     try {
       String term = Fields.term(Fields.MEANT_IN_TEXT, String.join(" ", words));
-      for (String longer : postings.longerThan(term)) {
-        if (longer.charAt(term.length()) == '\n') {
-          String concept = longer.substring(term.length() + 1);
-          meanings.put(concept, new Census(postings).notes(List.of(longer)));
+      Map<String, Integer> meanings = new TreeMap<>();
+      for (Map.Entry<String, Integer> longer : postings.countLongerThan(term).entrySet()) {
+        if (longer.getKey().charAt(term.length()) == '\n') {
+          meanings.put(longer.getKey().substring(term.length() + 1), longer.getValue());
         }
       }
+      return meanings;
     } catch (RuntimeException e) {
       throw damaged(e);
     }
-    return meanings;
   }
 
   /** The printed terms of several words, folded, of which a text says that they mean a concept. */

@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import merese.search.Hits.Owner;
 
 /**
@@ -214,9 +215,10 @@ final class SegmentTable {
   /** How many documents have a term. */
   int count(Term term) {
     int at = find(term);
-    if (at < 0) {
-      return 0;
-    }
+    return at < 0 ? 0 : count(at);
+  }
+
+  private int count(int at) {
     return live == null ? bytes.getInt(at) : only(numbers(at, documents, null), live).cardinality();
   }
 
@@ -326,25 +328,48 @@ final class SegmentTable {
     addTermsFrom(firstFrom(prefix), prefix, most, found);
   }
 
-  /** Adds the terms that begin with one that is a term itself, but not that one. */
-  void addLongerThan(Term term, List<String> found) {
+  /**
+   * Counts the documents of the terms that begin with one that is a term itself, but not of that.
+   *
+   * @param counts takes them
+   */
+  void countLongerThan(Term term, Map<String, Integer> counts) {
+    byte[] prefix = term.bytes;
     int number = number(term);
-    if (number >= 0) {
-      addTermsFrom(number + 1, term.bytes, Integer.MAX_VALUE, found);
+    for (int i = number + 1; number >= 0 && i < terms; i++) {
+      byte[] longer = term(i);
+      if (!beginsWith(longer, prefix)) {
+        return;
+      }
+      int count = count(bytes.getInt(termsAt + 4 * i) + 4 + longer.length);
+      if (count > 0) {
+        String text = new String(longer, StandardCharsets.UTF_8);
+        Integer known = counts.get(text);
+        counts.put(text, known == null ? count : known + count);
+      }
     }
+  }
+
+  private byte[] term(int number) {
+    int at = bytes.getInt(termsAt + 4 * number);
+    byte[] term = new byte[bytes.getInt(at)];
+    bytes.get(at + 4, term);
+    return term;
+  }
+
+  private static boolean beginsWith(byte[] term, byte[] prefix) {
+    return term.length >= prefix.length
+        && Arrays.equals(term, 0, prefix.length, prefix, 0, prefix.length);
   }
 
   private void addTermsFrom(int first, byte[] prefix, int most, List<String> found) {
     int full = found.size() + Math.min(most, terms);
     for (int i = first; i < terms && found.size() < full; i++) {
-      int at = bytes.getInt(termsAt + 4 * i);
-      byte[] term = new byte[bytes.getInt(at)];
-      bytes.get(at + 4, term);
-      if (term.length < prefix.length
-          || !Arrays.equals(term, 0, prefix.length, prefix, 0, prefix.length)) {
+      byte[] term = term(i);
+      if (!beginsWith(term, prefix)) {
         break;
       }
-      if (live == null || any(at + 4 + term.length) >= 0) {
+      if (live == null || any(bytes.getInt(termsAt + 4 * i) + 4 + term.length) >= 0) {
         found.add(new String(term, StandardCharsets.UTF_8));
       }
     }
@@ -387,10 +412,7 @@ final class SegmentTable {
     int high = terms;
     while (low < high) {
       int middle = (low + high) >>> 1;
-      int at = bytes.getInt(termsAt + 4 * middle);
-      byte[] term = new byte[bytes.getInt(at)];
-      bytes.get(at + 4, term);
-      if (Arrays.compareUnsigned(term, wanted) < 0) {
+      if (Arrays.compareUnsigned(term(middle), wanted) < 0) {
         low = middle + 1;
       } else {
         high = middle;

@@ -3,6 +3,7 @@ package merese.shelf;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -33,6 +34,7 @@ import merese.search.IndexedFile.SourceTraits;
 import merese.search.IndexedNote;
 import merese.search.IndexedNote.InText;
 import merese.search.NoteCriterion.Says;
+import merese.search.NoteCriterion.Together;
 import merese.store.LibraryJson;
 import merese.store.VocabularyFile;
 import merese.vocabulary.Filing;
@@ -146,6 +148,7 @@ final class ForIndex {
         withBroader(concepts),
         says,
         inText,
+        together(note),
         unassigned,
         withBroader(possible),
         List.copyOf(printed),
@@ -154,6 +157,33 @@ final class ForIndex {
         note.object().map(Note.ObjectLink::ref),
         new Findable(thesaurus).note(note, Findable.authors(work)),
         PackedNote.pack(note, mayMean));
+  }
+
+  private static Set<Together> together(Note note) {
+    int present = 0;
+    int pictured = 0;
+    for (Naming naming : note.namings()) {
+      if (naming.concept().isPresent()) {
+        int places = NoteSketch.Name.places(note, naming);
+        present += NoteSketch.Name.passes(places, PlaceTest.PRESENT) ? 1 : 0;
+        pictured += NoteSketch.Name.isPictured(places, PlaceTest.PRESENT) ? 1 : 0;
+      }
+    }
+    int all = note.namings().size();
+    Set<Together> together = EnumSet.noneOf(Together.class);
+    if (all > 1) {
+      together.add(Together.SEVERAL);
+    }
+    if (present == all) {
+      together.add(Together.EACH_PRESENT);
+    }
+    if (pictured == all) {
+      together.add(Together.EACH_PICTURED);
+    }
+    if (present % all != 0 || pictured % all != 0) {
+      together.add(Together.UNLIKE);
+    }
+    return together;
   }
 
   private static void addSays(Set<String> concepts, Says.How how, int places, Set<Says> says) {

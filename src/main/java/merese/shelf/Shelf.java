@@ -54,7 +54,7 @@ public final class Shelf implements Lexicon, Closeable {
   private static final int MOST_SOURCES_KEPT = 50_000;
 
   /** So many of the files that an answer quotes are compared after it. */
-  private static final int MOST_COMPARED = 1_000;
+  private static final int MOST_COMPARED = 200;
 
   private final LibraryFolder folder;
   private final Watcher watcher;
@@ -407,8 +407,8 @@ public final class Shelf implements Lexicon, Closeable {
     return TextMeanings.inText(index, thesaurus(), term, Optional.empty());
   }
 
-  /** Each meaning that the text of some note gives a term, with those notes. */
-  public Map<String, NoteSet> meantInText(List<String> words) {
+  /** Each meaning that the text of some note gives a term, and of how many notes. */
+  public Map<String, Integer> meantInText(List<String> words) {
     return index.meantInText(words);
   }
 

@@ -14,7 +14,7 @@ import merese.model.Naming;
 import merese.model.Naming.Why;
 import merese.model.Note;
 import merese.search.NoteIndex;
-import merese.search.NoteSet;
+import merese.search.SourceSet;
 import merese.vocabulary.Thesaurus;
 
 /** What an index and the notes that it holds say of words. */
@@ -47,23 +47,24 @@ final class TextMeanings {
    * What the texts of notes say that a term means: of two meanings that first which more notes
    * have.
    *
-   * @param without notes that are left out; empty for none
+   * @param without sources whose notes are left out; empty for none
    */
   static Set<String> inText(
-      NoteIndex index, Thesaurus thesaurus, String term, Optional<NoteSet> without) {
-    Map<String, NoteSet> notes = new TreeMap<>();
-    for (List<String> form : thesaurus.forms(term)) {
-      for (Map.Entry<String, NoteSet> meant : index.meantInText(form).entrySet()) {
-        NoteSet known = notes.get(meant.getKey());
-        notes.put(meant.getKey(), known == null ? meant.getValue() : known.or(meant.getValue()));
+      NoteIndex index, Thesaurus thesaurus, String term, Optional<SourceSet> without) {
+    List<List<String>> forms = thesaurus.forms(term);
+    Map<String, Integer> notes = new TreeMap<>();
+    for (List<String> form : forms) {
+      for (Map.Entry<String, Integer> meant : index.meantInText(form).entrySet()) {
+        Integer known = notes.getOrDefault(meant.getKey(), 0);
+        notes.put(meant.getKey(), known + meant.getValue());
       }
     }
     List<MeaningInText> meanings = new ArrayList<>();
-    for (Map.Entry<String, NoteSet> each : notes.entrySet()) {
-      NoteSet all = each.getValue();
-      int count = without.isPresent() ? all.without(without.get()).size() : all.size();
-      if (count > 0) {
-        meanings.add(new MeaningInText(each.getKey(), count));
+    for (Map.Entry<String, Integer> each : notes.entrySet()) {
+      String concept = each.getKey();
+      if (without.isEmpty()
+          || !index.census().meaningInText(forms, concept).without(without.get()).isEmpty()) {
+        meanings.add(new MeaningInText(concept, each.getValue()));
       }
     }
     Collections.sort(meanings);

@@ -16,10 +16,9 @@ import java.util.TreeMap;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.model.Work;
-import merese.search.Census;
 import merese.search.Hits.SourceHit;
 import merese.search.NoteIndex;
-import merese.search.NoteSet;
+import merese.search.SourceSet;
 import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
@@ -129,8 +128,7 @@ public final class WritingShelf implements Lexicon, Closeable {
 
   @Override
   public Set<String> meaningsInText(String term) {
-    Census census = index.census();
-    NoteSet changed = census.of(census.inFiles(since.keySet()));
+    SourceSet changed = index.census().inFiles(since.keySet());
     Set<String> concepts = TextMeanings.inText(index, thesaurus(), term, Optional.of(changed));
     for (Work work : since.values()) {
       if (work != null) {
