@@ -16,7 +16,6 @@ import merese.answer.CoverageQuestion.Narrowing;
 import merese.model.Check;
 import merese.model.Scope;
 import merese.search.Census;
-import merese.search.NoteSet;
 import merese.search.SourceSet;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
@@ -73,22 +72,20 @@ public final class CheckLog {
   /** Reads what the logs of some sources say. */
   List<Source> read(SourceSet sources) {
     Census census = shelf.census();
-    read(shelf.checks(census.checks(families(), false).and(census.of(sources))));
+    read(shelf.checks(census.checks(families()).and(census.of(sources))));
     return shelf.sources(sources);
   }
 
   /** The sources that some check reaches: only checks within a scope are read for it. */
   SourceSet reached() {
     Census census = shelf.census();
-    NoteSet limited = census.checks(families(), true);
     Set<String> reached = new HashSet<>();
-    for (SourcedCheck sourced : shelf.checks(limited)) {
+    for (SourcedCheck sourced : shelf.checks(census.limitedChecks(families()))) {
       if (reaches(sourced.check())) {
         reached.add(sourced.source().key());
       }
     }
-    NoteSet unlimited = census.checks(families(), false).without(limited);
-    return census.of(unlimited).or(census.called(reached));
+    return census.checkedWithoutLimit(families()).or(census.called(reached));
   }
 
   /** The concepts and all that is broader. */

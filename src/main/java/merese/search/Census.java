@@ -70,17 +70,31 @@ public final class Census {
     return notes(List.of(Fields.term(Fields.UNASSIGNED, Fields.YES)));
   }
 
-  /**
-   * The lines of check logs on one of some concepts.
-   *
-   * @param limited whether only those that looked for what is in some scope
-   */
-  public NoteSet checks(Collection<String> concepts, boolean limited) {
+  /** The lines of check logs on one of some concepts. */
+  public NoteSet checks(Collection<String> concepts) {
     List<String> terms = new ArrayList<>();
     for (String concept : concepts) {
-      terms.add(Fields.term(Fields.CHECKED, limited ? concept + Fields.LIMITED : concept));
+      terms.add(Fields.term(Fields.CHECKED, concept));
     }
     return notes(terms);
+  }
+
+  /** Those of them that looked for what is in some scope only. */
+  public NoteSet limitedChecks(Collection<String> concepts) {
+    return notes(checked(concepts, true));
+  }
+
+  /** The editions with such a line that looked for anything. */
+  public SourceSet checkedWithoutLimit(Collection<String> concepts) {
+    return sources(checked(concepts, false));
+  }
+
+  private static List<String> checked(Collection<String> concepts, boolean limited) {
+    List<String> terms = new ArrayList<>();
+    for (String concept : concepts) {
+      terms.add(Fields.term(Fields.CHECKED, Fields.checked(concept, limited)));
+    }
+    return terms;
   }
 
   NoteSet notes(List<String> terms) {

@@ -203,9 +203,7 @@ final class Documents {
   private static Document check(Owner owner, IndexedCheck check) {
     Document document = of(owner, 0, check.payload());
     add(document, Fields.CHECKED, check.concept());
-    if (check.limited()) {
-      add(document, Fields.CHECKED, check.concept() + Fields.LIMITED);
-    }
+    add(document, Fields.CHECKED, Fields.checked(check.concept(), check.limited()));
     return document;
   }
 

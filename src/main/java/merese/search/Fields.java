@@ -62,12 +62,8 @@ final class Fields {
   /** A label of the vocabulary or a word of the register, folded. */
   static final String LABEL = "label";
 
-  /**
-   * A concept of a check log; and the same with {@link #LIMITED} after it for a check in a scope.
-   */
+  /** On a line of a check log: its concept, and {@link #checked} what else is so of it. */
   static final String CHECKED = "checked";
-
-  static final String LIMITED = "\n";
 
   /** On the document that holds what every answer needs of an edition: its key. */
   static final String BRIEF_SOURCE = "briefSource";
@@ -239,6 +235,13 @@ final class Fields {
   /** A term and its meaning. */
   static String meant(List<String> words, String concept) {
     return String.join(" ", words) + '\n' + concept;
+  }
+
+  /**
+   * @param limited whether the check looked for what is in some scope only
+   */
+  static String checked(String concept, boolean limited) {
+    return concept + (limited ? "\nlimited" : "\n");
   }
 
   static String together(NoteCriterion.Together what) {

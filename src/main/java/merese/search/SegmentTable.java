@@ -35,7 +35,8 @@ import merese.search.Hits.Owner;
  * payload   int start of each document's payload, and where the last one ends
  * starts    int start of each owner, and where the last one ends
  * starts    int start of each term, in their order
- * slots     int number of a term, from 1, in the first free slot from that of its hash on; else 0
+ * slots     int number of a term, from 1, and int hash, in the first free slot from that of its
+ *           hash on; else 0 and 0
  * editions  for each: int first document, int where they end, int number of its work
  * end       int documents, int where the first owner is; the same of terms' starts, of slots and of
  *           editions; int where the owners' starts are
@@ -389,8 +390,9 @@ final class SegmentTable {
   /** The number of a term among all, sorted; negative where no document has it. */
   private int number(Term term) {
     for (int slot = term.hash & slots - 1; ; slot = slot + 1 & slots - 1) {
-      int number = bytes.getInt(slotsAt + 4 * slot) - 1;
-      if (number < 0 || isTerm(number, term.bytes)) {
+      int number = bytes.getInt(slotsAt + 8 * slot) - 1;
+      if (number < 0
+          || bytes.getInt(slotsAt + 8 * slot + 4) == term.hash && isTerm(number, term.bytes)) {
         return number;
       }
     }

@@ -91,7 +91,11 @@ final class SegmentTableWriter {
     int ownersAt = write(ownerStarts);
     int termsAt = write(termStarts);
     int[] slots = slots();
-    int slotsAt = write(slots, slots.length);
+    int slotsAt = at();
+    for (int number : slots) {
+      writeInt(number);
+      writeInt(number == 0 ? 0 : hashes.all[number - 1]);
+    }
     int editionsAt = at();
     editions(byRank);
     for (int number :

@@ -386,7 +386,7 @@ final class IndexKeeper {
 
   /** Adds the files that name one of some concepts otherwise. */
   private static void addNaming(Set<String> concepts, NoteIndex index, Set<String> files) {
-    addFiles(index.census().checks(concepts, false), index, files);
+    addFiles(index.census().checks(concepts), index, files);
     for (RecordHit hit : index.recordHits(RecordTypes.MINE)) {
       if (names(NamedConcepts.of(PackedMine.unpack(hit.payload())), concepts)) {
         files.add(hit.file());
