@@ -105,9 +105,13 @@ final class FolderScan {
       look(path, relative, kindIn(relative));
     } else {
       singles();
-      files.removeIf(file -> !file.relative().equals(relative));
     }
-    return files.stream().findFirst();
+    for (LibraryFile file : files) {
+      if (file.relative().equals(relative)) {
+        return Optional.of(file);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Of the library's own folders a link is followed. */
