@@ -413,11 +413,15 @@ public final class NoteIndex implements Closeable {
     return stamps;
   }
 
-  /** The folders of the files that this commit was made from. */
-  public List<String> folders() {
+  /**
+   * The folders of the files that this commit was made from.
+   *
+   * @param begun what their paths begin with
+   */
+  public List<String> folders(String begun) {
     try {
       List<String> folders = new ArrayList<>();
-      for (String term : postings.termsFrom(Fields.term(Fields.STAMP_IN, ""), Integer.MAX_VALUE)) {
+      for (String term : postings.termsFrom(Fields.term(Fields.STAMP_IN, begun), Integer.MAX_VALUE)) {
         folders.add(Fields.textOf(term));
       }
       return folders;
