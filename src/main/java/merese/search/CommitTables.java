@@ -86,18 +86,11 @@ final class CommitTables implements Postings {
         || !filesAreAsTheyWere(folder, bytes)) {
       return Optional.empty();
     }
-    List<Path> tables = new ArrayList<>();
-    List<BitSet> live = new ArrayList<>();
     List<SegmentTable> segments = new ArrayList<>();
     try {
-      boolean large = false;
       for (int left = bytes.getInt(); left > 0; left--) {
-        tables.add(folder.resolve(utf(bytes)));
-        live.add(bits(bytes));
-        large |= SegmentTable.isLarge(tables.get(tables.size() - 1));
-      }
-      for (int i = 0; i < tables.size(); i++) {
-        segments.add(SegmentTable.open(tables.get(i), live.get(i), large));
+        Path table = folder.resolve(utf(bytes));
+        segments.add(SegmentTable.open(table, bits(bytes)));
       }
     } catch (NoSuchFileException e) {
       return Optional.empty();

@@ -36,9 +36,6 @@ final class SegmentTable {
   /** A smaller file is read at once, a larger one as it is asked. */
   private static final int READ_WHOLE = 4 << 20;
 
-  /** The same beside a larger one: the first that is mapped takes a process 6 ms, others none. */
-  private static final int READ_WHOLE_BESIDE = 64 << 10;
-
   private final ByteBuffer bytes;
 
   /** The same; null where the file is read as it is asked. */
@@ -75,20 +72,15 @@ final class SegmentTable {
    * Opens a table.
    *
    * @param live the numbers of the documents that are still there; null for all
-   * @param isBesideLarge whether a table that {@link #isLarge} is opened too
    */
-  static SegmentTable open(Path file, BitSet live, boolean isBesideLarge) throws IOException {
-    if (Files.size(file) < (isBesideLarge ? READ_WHOLE_BESIDE : READ_WHOLE)) {
+  static SegmentTable open(Path file, BitSet live) throws IOException {
+    if (Files.size(file) < READ_WHOLE) {
       byte[] whole = Files.readAllBytes(file);
       return new SegmentTable(ByteBuffer.wrap(whole), whole, live);
     }
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
       return new SegmentTable(channel.map(MapMode.READ_ONLY, 0, channel.size()), null, live);
     }
-  }
-
-  static boolean isLarge(Path file) throws IOException {
-    return Files.size(file) >= READ_WHOLE;
   }
 
   /** The numbers of the documents that have at least one of the terms, as they are stored. */
