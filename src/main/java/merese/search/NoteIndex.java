@@ -421,7 +421,8 @@ public final class NoteIndex implements Closeable {
   public List<String> folders(String begun) {
     try {
       List<String> folders = new ArrayList<>();
-      for (String term : postings.termsFrom(Fields.term(Fields.STAMP_IN, begun), Integer.MAX_VALUE)) {
+      for (String term :
+          postings.termsFrom(Fields.term(Fields.STAMP_IN, begun), Integer.MAX_VALUE)) {
         folders.add(Fields.textOf(term));
       }
       return folders;
