@@ -1,5 +1,6 @@
 package merese.cli;
 
+import java.io.BufferedWriter;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -7,6 +8,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
@@ -64,6 +66,7 @@ public final class Main {
   }
 
   private static PrintWriter writer(OutputStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), false);
+    Writer encoding = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
+    return new PrintWriter(new BufferedWriter(encoding), false); // else each line is encoded alone
   }
 }

@@ -15,6 +15,9 @@ final class Wrap {
   /** Combining marks start here; before them only the soft hyphen takes no column. */
   private static final char FIRST_MARK = '\u0300';
 
+  /** Delete, and what follows it, steers terminals. */
+  private static final char FIRST_CONTROL = '\u007F';
+
   private static final char SOFT_HYPHEN = '\u00AD';
 
   private Wrap() {}
@@ -44,10 +47,14 @@ final class Wrap {
    */
   static List<String> lines(String words, int width, String first, String hanging) {
     int lead = columns(first);
+    List<String> lines = new ArrayList<>();
+    if (lead + words.length() <= width && isPlain(words)) {
+      lines.add(loose(first.concat(words)));
+      return lines;
+    }
     int margin = columns(hanging);
     boolean glued = words.indexOf(GLUE) >= 0;
     String text = harmless(glued ? loosened(words, width - Math.max(lead, margin)) : words);
-    List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     int used = lead;
     boolean empty = true;
@@ -91,6 +98,32 @@ final class Wrap {
     return lines;
   }
 
+  /**
+   * Whether each character takes one column and stays as it is, as in most lines of an answer: such
+   * a text is a line as it stands where there is room.
+   */
+  private static boolean isPlain(String words) {
+    char last = ' ';
+    for (int at = 0; at < words.length(); at++) {
+      char c = words.charAt(at);
+      boolean plain = (c >= ' ' && c < FIRST_CONTROL) || isPunctuation(c) || c == GLUE;
+      if (!plain && !isLatin(c) || c == ' ' && last == ' ') {
+        return false;
+      }
+      last = c;
+    }
+    return last != ' ';
+  }
+
+  private static boolean isLatin(char c) {
+    return c > SOFT_HYPHEN && c < FIRST_MARK;
+  }
+
+  /** Dashes, quotation marks, dots: none is a mark, and none steers. */
+  private static boolean isPunctuation(char c) {
+    return c >= '\u2010' && c <= '\u2027';
+  }
+
   /** Gives up what is kept together and wider than the room for it. */
   private static String loosened(String text, int room) {
     if (columns(text) <= room) {
@@ -126,6 +159,8 @@ final class Wrap {
       char c = text.charAt(at);
       if (c < FIRST_MARK) {
         columns += c == SOFT_HYPHEN ? 0 : 1;
+      } else if (isPunctuation(c)) {
+        columns++;
       } else {
         int point = text.codePointAt(at);
         at += Character.charCount(point) - 1;

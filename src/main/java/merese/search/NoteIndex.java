@@ -32,7 +32,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "16";
+  static final String LAYOUT = "17";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -454,11 +454,16 @@ public final class NoteIndex implements Closeable {
     return stamps;
   }
 
-  /** The folders of the files that this commit was made from. */
-  public List<String> folders() {
+  /**
+   * The folders of the files that this commit was made from.
+   *
+   * @param begun what their paths begin with
+   */
+  public List<String> folders(String begun) {
     try {
       List<String> folders = new ArrayList<>();
-      for (String term : postings.termsFrom(Fields.term(Fields.STAMP_IN, ""), Integer.MAX_VALUE)) {
+      for (String term :
+          postings.termsFrom(Fields.term(Fields.STAMP_IN, begun), Integer.MAX_VALUE)) {
         folders.add(Fields.textOf(term));
       }
       return folders;

@@ -125,9 +125,11 @@ final class Comparison {
 
   private Changes folders(boolean trusting) {
     folder(ROOT, trusting);
-    if (index.isPresent()) {
-      for (String folder : index.get().folders()) {
-        folder(folder, trusting);
+    for (String top : LibraryFolder.tops()) {
+      if (index.isPresent() && !(trusting && FolderTimes.isOfMany(top))) { // those are all below
+        for (String folder : index.get().folders(top)) {
+          folder(folder, trusting);
+        }
       }
     }
     if (before.isPresent()) {

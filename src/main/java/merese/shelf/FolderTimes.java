@@ -30,7 +30,14 @@ record FolderTimes(Map<String, Time> times) {
    * @param modified nanoseconds since 1970
    * @param settled false where the folder was so fresh that a later change could bear the same time
    */
-  record Time(long modified, boolean settled) {}
+  record Time(long modified, boolean settled) {
+    /**
+     * Said at length, since a start pays dearly for the first comparison that Java makes itself.
+     */
+    private boolean isSameAs(Time other) {
+      return other != null && modified == other.modified && settled == other.settled;
+    }
+  }
 
   FolderTimes {
     times = new TreeMap<>(times);
@@ -61,7 +68,7 @@ record FolderTimes(Map<String, Time> times) {
   /** Whether more is known here than there of folders that were compared. */
   boolean tellsMoreThan(FolderTimes other) {
     for (Map.Entry<String, Time> each : times.entrySet()) {
-      if (each.getValue().settled() && !each.getValue().equals(other.times.get(each.getKey()))) {
+      if (each.getValue().settled() && !each.getValue().isSameAs(other.times.get(each.getKey()))) {
         return true;
       }
     }

@@ -7,8 +7,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.util.Optional;
 import merese.store.LibraryFolder;
 
 /**
@@ -33,16 +31,11 @@ final class LastLook {
 
   /** Whether it is time to look again. */
   boolean isLongAgo() {
-    Optional<Instant> last = time();
-    return last.isEmpty()
-        || Duration.between(last.get(), clock.instant()).abs().compareTo(BETWEEN) > 0;
-  }
-
-  private Optional<Instant> time() {
     try {
-      return Optional.of(Files.getLastModifiedTime(file).toInstant());
+      long last = Files.getLastModifiedTime(file).toMillis();
+      return Math.abs(clock.millis() - last) > BETWEEN.toMillis();
     } catch (IOException e) {
-      return Optional.empty();
+      return true;
     }
   }
 

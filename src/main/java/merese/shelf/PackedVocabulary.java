@@ -15,12 +15,16 @@ final class PackedVocabulary {
   private PackedVocabulary() {}
 
   static byte[] pack(VocabularyFile file) {
-    Facet facet = file.facet();
-    Packer to = new Packer().text(facet.id()).text(facet.headNoun()).texts(facet.optionalWords());
+    Packer to = new Packer();
+    facet(to, file.facet());
     return to.list(file.concepts(), PackedVocabulary::concept).toBytes();
   }
 
-  private static void concept(Packer to, Concept concept) {
+  static void facet(Packer to, Facet facet) {
+    to.text(facet.id()).text(facet.headNoun()).texts(facet.optionalWords());
+  }
+
+  static void concept(Packer to, Concept concept) {
     to.text(concept.id());
     label(to, concept.preferred());
     to.list(concept.alternatives(), PackedVocabulary::label);
@@ -37,24 +41,31 @@ final class PackedVocabulary {
 
   static VocabularyFile unpack(byte[] bytes) {
     Unpacker from = new Unpacker(bytes);
-    Facet facet = new Facet(from.text(), from.optionalText(), from.texts());
+    Facet facet = facet(from);
     List<Concept> concepts = new ArrayList<>();
     for (int left = from.number(); left > 0; left--) {
-      concepts.add(
-          new Concept(
-              from.text(),
-              facet.id(),
-              label(from),
-              labels(from),
-              labels(from),
-              from.text(),
-              from.texts(),
-              lookAlikes(from),
-              from.optionalText(),
-              from.constant(STATUSES),
-              matches(from)));
+      concepts.add(concept(from, facet.id()));
     }
     return new VocabularyFile(facet, concepts);
+  }
+
+  static Facet facet(Unpacker from) {
+    return new Facet(from.text(), from.optionalText(), from.texts());
+  }
+
+  static Concept concept(Unpacker from, String facet) {
+    return new Concept(
+        from.text(),
+        facet,
+        label(from),
+        labels(from),
+        labels(from),
+        from.text(),
+        from.texts(),
+        lookAlikes(from),
+        from.optionalText(),
+        from.constant(STATUSES),
+        matches(from));
   }
 
   private static Concept.Label label(Unpacker from) {

@@ -75,6 +75,11 @@ final class Packer {
     return this;
   }
 
+  /** How many bytes there are so far. */
+  int size() {
+    return out.size();
+  }
+
   byte[] toBytes() {
     return out.toByteArray();
   }

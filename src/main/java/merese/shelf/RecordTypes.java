@@ -3,6 +3,10 @@ package merese.shelf;
 /** What the index stores whole, by type. */
 final class RecordTypes {
   static final String FACET = "facet";
+
+  /** All facets and the register, for answers. */
+  static final String THESAURUS = "thesaurus";
+
   static final String REGISTER = "register";
   static final String CHARACTERS = "characters";
   static final String MINE = "mine";

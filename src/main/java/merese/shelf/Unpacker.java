@@ -14,7 +14,15 @@ final class Unpacker {
   private int at;
 
   Unpacker(byte[] bytes) {
+    this(bytes, 0);
+  }
+
+  Unpacker(byte[] bytes, int from) {
+    if (from < 0) {
+      throw cutShort();
+    }
     this.bytes = bytes;
+    this.at = from;
   }
 
   int number() {
@@ -50,6 +58,18 @@ final class Unpacker {
     int length = length();
     at += length;
     return new String(bytes, at - length, length, StandardCharsets.UTF_8);
+  }
+
+  void passText() {
+    int length = length();
+    at += length;
+  }
+
+  /** Passes over a list of numbers. */
+  void passNumbers() {
+    for (int left = number(); left > 0; left--) {
+      number();
+    }
   }
 
   byte[] bytes() {

@@ -133,7 +133,7 @@ final class VocabularyReading {
         .with(List.of(PackedShortfall.record(real, read.problems())));
   }
 
-  /** What is wrong between the files, and what they name and none defines. */
+  /** All that they say, what is wrong between them, and what they name and none defines. */
   private static IndexedFile whole(
       LibraryFolder folder, VocabularyRecords records, boolean lacking) {
     Thesaurus thesaurus = records.thesaurus();
@@ -157,6 +157,7 @@ final class VocabularyReading {
         new LinkedHashSet<>(NamedConcepts.of(thesaurus.concepts(), thesaurus.register()));
     undefined.removeIf(id -> thesaurus.concept(id).isPresent());
     List<IndexedRecord> found = new ArrayList<>(PackedShortfall.undefined(undefined));
+    found.add(new IndexedRecord(RecordTypes.THESAURUS, PackedThesaurus.pack(thesaurus)));
     if (!problems.isEmpty()) {
       found.add(PackedShortfall.record(Effect.UNSOUND, problems));
     }

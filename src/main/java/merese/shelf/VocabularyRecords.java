@@ -12,6 +12,7 @@ import merese.model.Concept;
 import merese.model.Facet;
 import merese.model.Homonym;
 import merese.search.Hits.RecordHit;
+import merese.search.IndexDamagedException;
 import merese.search.NoteIndex;
 import merese.store.VocabularyFile;
 import merese.vocabulary.Thesaurus;
@@ -50,28 +51,24 @@ record VocabularyRecords(Map<String, VocabularyFile> facets, Map<String, List<Ho
     return records;
   }
 
-  Thesaurus thesaurus() {
-    return thesaurus(Set.of());
-  }
-
   /** What answers read: whatever is named and not defined is there too, and means only itself. */
   static Thesaurus forAnswers(NoteIndex index) {
     Set<String> undefined = new TreeSet<>();
     for (byte[] id : index.records(RecordTypes.UNDEFINED)) {
       undefined.add(new String(id, StandardCharsets.UTF_8));
     }
-    return of(index).thesaurus(undefined);
+    for (byte[] packed : index.records(RecordTypes.THESAURUS)) {
+      return PackedThesaurus.unpack(packed, undefined);
+    }
+    throw new IndexDamagedException("the index lacks the vocabulary", null);
   }
 
-  private Thesaurus thesaurus(Set<String> undefined) {
+  Thesaurus thesaurus() {
     List<Facet> all = new ArrayList<>();
     List<Concept> concepts = new ArrayList<>();
     for (VocabularyFile file : facets.values()) {
       all.add(file.facet());
       concepts.addAll(file.concepts());
-    }
-    for (String id : undefined) {
-      concepts.add(standIn(id)); // of two concepts of one id the first stands
     }
     List<Homonym> register = new ArrayList<>();
     for (List<Homonym> homonyms : registers.values()) {
@@ -80,7 +77,7 @@ record VocabularyRecords(Map<String, VocabularyFile> facets, Map<String, List<Ho
     return Thesaurus.of(all, concepts, register);
   }
 
-  private static Concept standIn(String id) {
+  static Concept standIn(String id) {
     return new Concept(
         id,
         NO_FACET,

@@ -38,6 +38,9 @@ final class FolderScan {
   /** The folders below the library's own. */
   static final List<String> TOPS = List.of(OBJECTS, PAGES, VOCABULARY, WORKS);
 
+  private static final LinkOption[] FOLLOWED = {};
+  private static final LinkOption[] NOT_FOLLOWED = {LinkOption.NOFOLLOW_LINKS};
+
   private final Path root;
   private final List<LibraryFile> files = new ArrayList<>();
   private final List<LibraryFolder.Folder> folders = new ArrayList<>();
@@ -94,7 +97,15 @@ final class FolderScan {
   /** As {@link LibraryFolder#timeOf}. */
   OptionalLong timeOf(String relative) {
     Path folder = root.resolve(relative);
-    return isFolder(folder, relative) ? OptionalLong.of(modified(folder)) : OptionalLong.empty();
+    LinkOption[] links = TOPS.contains(relative) ? FOLLOWED : NOT_FOLLOWED;
+    try {
+      BasicFileAttributes found = Files.readAttributes(folder, BasicFileAttributes.class, links);
+      return found.isDirectory() || links == FOLLOWED
+          ? OptionalLong.of(found.lastModifiedTime().to(TimeUnit.NANOSECONDS))
+          : OptionalLong.empty();
+    } catch (IOException e) {
+      return OptionalLong.empty();
+    }
   }
 
   /** As {@link LibraryFolder#look}. */
@@ -105,9 +116,13 @@ final class FolderScan {
       look(path, relative, kindIn(relative));
     } else {
       singles();
-      files.removeIf(file -> !file.relative().equals(relative));
     }
-    return files.stream().findFirst();
+    for (LibraryFile file : files) {
+      if (file.relative().equals(relative)) {
+        return Optional.of(file);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Of the library's own folders a link is followed. */

@@ -159,6 +159,11 @@ public final class LibraryFolder {
     return List.copyOf(new FolderScan(root).files());
   }
 
+  /** The names of the folders below a library's own. */
+  public static List<String> tops() {
+    return FolderScan.TOPS;
+  }
+
   /**
    * The folders that {@link #scan} looks into. A file added, removed or saved by us changes the
    * time of its folder; one overwritten in place by an editor does not.

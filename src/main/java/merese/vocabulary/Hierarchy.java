@@ -1,49 +1,24 @@
 package merese.vocabulary;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import merese.model.Concept;
 
 /** What is broader and narrower than what. A broader id that no concept has is passed over. */
 final class Hierarchy {
-  private final Map<String, Concept> concepts;
-  private final Map<String, List<String>> narrower;
+  private final Concepts concepts;
   private final Map<String, Set<String>> ancestors = new ConcurrentHashMap<>();
 
-  Hierarchy(List<Concept> all) {
-    concepts = new LinkedHashMap<>(all.size() * 2);
-    for (Concept concept : all) {
-      concepts.putIfAbsent(concept.id(), concept);
-    }
-    narrower = new HashMap<>();
-    for (Concept concept : concepts.values()) {
-      for (String parent : concept.broader()) {
-        List<String> children = narrower.get(parent);
-        if (children == null) {
-          children = new ArrayList<>();
-          narrower.put(parent, children);
-        }
-        children.add(concept.id());
-      }
-    }
+  Hierarchy(Concepts concepts) {
+    this.concepts = concepts;
   }
 
-  /** In the order in which they were given; the first of several with one id. */
-  Map<String, Concept> concepts() {
+  Concepts concepts() {
     return concepts;
-  }
-
-  List<String> narrowerOf(String id) {
-    List<String> children = narrower.get(id);
-    return children == null ? List.of() : Collections.unmodifiableList(children);
   }
 
   /** All that is broader, nearest first, without {@code id} even where it is its own ancestor. */
@@ -67,15 +42,9 @@ final class Hierarchy {
     queue.add(id);
     while (!queue.isEmpty()) {
       String at = queue.remove();
-      List<String> neighbours;
-      if (upward) {
-        Concept concept = concepts.get(at);
-        neighbours = concept == null ? List.of() : concept.broader();
-      } else {
-        neighbours = narrowerOf(at);
-      }
+      List<String> neighbours = upward ? concepts.broader(at) : concepts.narrower(at);
       for (String next : neighbours) {
-        if (!next.equals(id) && concepts.containsKey(next) && found.add(next)) {
+        if (!next.equals(id) && concepts.has(next) && found.add(next)) {
           queue.add(next);
         }
       }

@@ -2,69 +2,71 @@ package merese.vocabulary;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import merese.model.Concept;
 
 /** The look-alike relation: symmetric, and handed up to whatever is broader. */
 final class LookAlikes {
   private final Hierarchy hierarchy;
-  private final Map<String, List<LookAlikePair>> pairs = new HashMap<>();
+  private final Concepts concepts;
 
   LookAlikes(Hierarchy hierarchy) {
     this.hierarchy = hierarchy;
-    for (Concept concept : hierarchy.concepts().values()) {
-      for (Concept.LookAlike stated : concept.lookAlikes()) {
-        Concept other = hierarchy.concepts().get(stated.concept());
-        if (other != null && !other.id().equals(concept.id())) {
-          add(new LookAlikePair(concept, other, stated.test(), concept));
-        }
-      }
-    }
-    // Pairs stated by the other side come after a concept's own.
-    for (Concept concept : hierarchy.concepts().values()) {
-      for (Concept.LookAlike stated : concept.lookAlikes()) {
-        Concept other = hierarchy.concepts().get(stated.concept());
-        if (other != null && !other.id().equals(concept.id())) {
-          add(new LookAlikePair(other, concept, stated.test(), concept));
-        }
-      }
-    }
+    this.concepts = hierarchy.concepts();
   }
 
   /** The pairs of the concept itself first, then those of what is narrower, nearest first. */
   List<LookAlikePair> of(String id) {
-    if (!hierarchy.concepts().containsKey(id)) {
+    if (!concepts.has(id)) {
       return List.of();
     }
-    Set<String> above = hierarchy.ancestors(id);
-    Set<String> below = hierarchy.descendants(id);
+    Kin kin = new Kin(id, hierarchy.ancestors(id), hierarchy.descendants(id));
     List<LookAlikePair> found = new ArrayList<>();
-    addOutside(id, id, above, below, found);
-    for (String narrower : below) {
-      addOutside(narrower, id, above, below, found);
+    addPairs(id, kin, found);
+    for (String narrower : kin.below) {
+      addPairs(narrower, kin, found);
     }
     return Collections.unmodifiableList(found);
   }
 
-  private void addOutside(
-      String here, String asked, Set<String> above, Set<String> below, List<LookAlikePair> found) {
-    for (LookAlikePair pair : pairs.getOrDefault(here, List.of())) {
-      String other = pair.other().id();
-      if (!other.equals(asked) && !above.contains(other) && !below.contains(other)) {
-        found.add(pair);
+  /** Pairs stated by the other side come after a concept's own. */
+  private void addPairs(String here, Kin kin, List<LookAlikePair> found) {
+    if (concepts.namesLookAlikes(here)) {
+      Concept own = concepts.find(here);
+      for (Concept.LookAlike stated : own.lookAlikes()) {
+        String other = stated.concept();
+        if (concepts.has(other) && !other.equals(here) && !kin.takesIn(other)) {
+          found.add(new LookAlikePair(own, concepts.find(other), stated.test(), own));
+        }
+      }
+    }
+    for (String other : concepts.mistakenFor(here)) {
+      if (!other.equals(here) && !kin.takesIn(other)) {
+        Concept stating = concepts.find(other);
+        for (Concept.LookAlike stated : stating.lookAlikes()) {
+          if (stated.concept().equals(here)) {
+            found.add(new LookAlikePair(concepts.find(here), stating, stated.test(), stating));
+          }
+        }
       }
     }
   }
 
-  private void add(LookAlikePair pair) {
-    List<LookAlikePair> ofOne = pairs.get(pair.here().id());
-    if (ofOne == null) {
-      ofOne = new ArrayList<>();
-      pairs.put(pair.here().id(), ofOne);
+  /** A concept with all that is broader or narrower. */
+  private static final class Kin {
+    private final String asked;
+    private final Set<String> above;
+    private final Set<String> below;
+
+    private Kin(String asked, Set<String> above, Set<String> below) {
+      this.asked = asked;
+      this.above = above;
+      this.below = below;
     }
-    ofOne.add(pair);
+
+    private boolean takesIn(String id) {
+      return id.equals(asked) || above.contains(id) || below.contains(id);
+    }
   }
 }

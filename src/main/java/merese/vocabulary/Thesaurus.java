@@ -23,23 +23,33 @@ import merese.model.Homonym;
  */
 public final class Thesaurus {
   private final Map<String, Facet> facets = new LinkedHashMap<>();
+  private final Concepts concepts;
   private final Hierarchy hierarchy;
+  private final LookAlikes lookAlikes;
   private final List<Homonym> register;
-  private LookAlikes lookAlikes;
   private LabelIndex labels;
   private PrintedTerms printedTerms;
   private List<FacetWords> lenient;
 
-  private Thesaurus(List<Facet> facets, List<Concept> concepts, List<Homonym> register) {
+  private Thesaurus(List<Facet> facets, Concepts concepts, List<Homonym> register) {
     for (Facet facet : facets) {
       this.facets.putIfAbsent(facet.id(), facet);
     }
+    this.concepts = concepts;
     this.hierarchy = new Hierarchy(concepts);
+    this.lookAlikes = new LookAlikes(hierarchy);
     this.register = List.copyOf(register);
   }
 
   /** A thesaurus whose order is that of the lists; of two concepts with one id the first stands. */
   public static Thesaurus of(List<Facet> facets, List<Concept> concepts, List<Homonym> register) {
+    return new Thesaurus(facets, new ConceptsAtHand(concepts), register);
+  }
+
+  /**
+   * A thesaurus whose concepts are read as they are asked for; of facets the order is the list's.
+   */
+  public static Thesaurus of(List<Facet> facets, Concepts concepts, List<Homonym> register) {
     return new Thesaurus(facets, concepts, register);
   }
 
@@ -48,7 +58,7 @@ public final class Thesaurus {
   }
 
   public Collection<Concept> concepts() {
-    return Collections.unmodifiableCollection(hierarchy.concepts().values());
+    return Collections.unmodifiableCollection(concepts.all().values());
   }
 
   public List<Homonym> register() {
@@ -56,7 +66,7 @@ public final class Thesaurus {
   }
 
   public Optional<Concept> concept(String id) {
-    return Optional.ofNullable(hierarchy.concepts().get(id));
+    return Optional.ofNullable(concepts.find(id));
   }
 
   /** The facet of that id, or whose id or noun is the same word: "ring", "Rings". */
@@ -87,7 +97,7 @@ public final class Thesaurus {
 
   /** The ids of what is directly narrower, in the order of the vocabulary. */
   public List<String> children(String id) {
-    return hierarchy.narrowerOf(id);
+    return concepts.narrower(id);
   }
 
   /** Whether {@code a} is broader than {@code b}, at whatever distance. */
@@ -105,14 +115,7 @@ public final class Thesaurus {
    * itself and anything broader or narrower. The concept's own pairs come first.
    */
   public List<LookAlikePair> lookAlikes(String id) {
-    LookAlikes made;
-    synchronized (this) {
-      if (lookAlikes == null) {
-        lookAlikes = new LookAlikes(hierarchy);
-      }
-      made = lookAlikes;
-    }
-    return made.of(id);
+    return lookAlikes.of(id);
   }
 
   /**
@@ -195,7 +198,7 @@ public final class Thesaurus {
 
   /** How an answer names a concept: its preferred label with its scope, or its id if unknown. */
   public String label(String id) {
-    Concept concept = hierarchy.concepts().get(id);
+    Concept concept = concepts.find(id);
     return concept == null ? id : display(concept.preferred());
   }
 
@@ -207,7 +210,7 @@ public final class Thesaurus {
   /** All words for a concept: its labels, and what the register has for it. */
   public Set<String> wordsFor(String id) {
     Set<String> words = new LinkedHashSet<>();
-    Concept concept = hierarchy.concepts().get(id);
+    Concept concept = concepts.find(id);
     if (concept != null) {
       words.add(concept.preferred().text());
       for (Concept.Label label : concept.alternatives()) {
@@ -272,7 +275,7 @@ public final class Thesaurus {
 
   private synchronized LabelIndex labels() {
     if (labels == null) {
-      labels = new LabelIndex(facets, hierarchy.concepts(), register);
+      labels = new LabelIndex(facets, concepts.all(), register);
     }
     return labels;
   }

@@ -15,10 +15,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import merese.testing.UnionList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -59,6 +61,30 @@ class LauncherIT {
         assertTrue(line.contains("source: shared objects file"), line);
         assertFalse(line.contains(" picocli.CommandLine "), line);
         assertFalse(line.contains("LambdaMetafactory"), line);
+      }
+    }
+
+    /** Of so many files that a start does not compare them all. */
+    @Test
+    void answersFromALargeLibraryWithoutWhatJavaMakesAtFirstUse() throws Exception {
+      Path large = UnionList.of(5_100, 12_000).write(folder).path();
+      try (Stream<Path> all = Files.walk(large)) {
+        for (Path path : all.toList()) { // so old that their times tell
+          Files.setLastModifiedTime(path, FileTime.from(Instant.parse("2020-01-01T00:00:00Z")));
+        }
+      }
+      List<String> words = List.of("covers", "bladed ring", "--library", large.toString());
+      Map<String, String> telling = Map.of("MERESE_JAVA_OPTS", "-Xlog:class+load:stderr");
+      start(BUILT, folder, Map.of(), words.toArray(String[]::new)); // makes the index
+      Ran ran = start(BUILT, folder, telling, words.toArray(String[]::new));
+      List<String> loaded = ran.err().lines().filter(line -> line.contains(" source: ")).toList();
+      assertTrue(loaded.stream().anyMatch(line -> line.contains("FolderTimes")), ran.err());
+      for (String line : loaded) {
+        boolean ofMapping = line.contains(" java.lang.invoke.LambdaForm$"); // a file's, in Java
+        assertTrue(ofMapping || line.contains("source: shared objects file"), line);
+        assertFalse(line.contains("java.lang.runtime.ObjectMethods"), line);
+        assertFalse(line.contains(" java.util.stream."), line);
+        assertFalse(line.contains(" java.text.Normalizer"), line);
       }
     }
 

@@ -67,4 +67,32 @@ class WrapTest {
   void givesOneLineForNoText() {
     assertEquals(List.of("- "), Wrap.lines("", 80, "- ", "  "));
   }
+
+  /** A text with a line break is gone through letter by letter, one without may be taken whole. */
+  @Test
+  void takesATextWholeJustAsLetterByLetter() {
+    for (int c = 0; c <= Character.MAX_VALUE; c++) {
+      if (c != '\n') {
+        String one = "ring" + (char) c;
+        for (String text : List.of(one, one + "s", (char) c + one, one + (char) c + "s")) {
+          for (int width = 8; width <= 11; width++) {
+            List<String> byLetter = Wrap.lines(text + "\n", width, "1. ", "   ");
+            assertEquals(byLetter, Wrap.lines(text, width, "1. ", "   "), () -> text);
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void countsAMarkAsNoColumnWhateverItIs() {
+    for (char c = ' '; c < '\uD800'; c++) {
+      int type = Character.getType(c);
+      boolean none =
+          type == Character.NON_SPACING_MARK
+              || type == Character.ENCLOSING_MARK
+              || type == Character.FORMAT;
+      assertEquals(none ? 0 : 1, Wrap.columns(String.valueOf(c)), Integer.toHexString(c));
+    }
+  }
 }

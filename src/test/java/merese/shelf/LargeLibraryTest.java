@@ -209,6 +209,34 @@ class LargeLibraryTest {
   }
 
   @Test
+  void aFolderOfPiecesThatIsGoneTakesItsPiecesAlong() throws IOException {
+    Path box = library.resolve("objects/box");
+    Files.createDirectories(box);
+    Files.copy(Path.of("library/objects/c-4.json"), box.resolve("c-4.json"));
+    report();
+    try (Shelf shelf = open()) {
+      assertEquals(1, shelf.objects().size());
+    }
+    delete(box);
+    assertEquals(List.of("objects/box/c-4.json"), report().removed());
+  }
+
+  @Test
+  void anOpeningThatFindsNothingNewWritesNothing() throws IOException {
+    report();
+    report(); // the last to note what tells by now
+    List<Path> before = indexFiles();
+    report();
+    assertEquals(before, indexFiles());
+  }
+
+  private List<Path> indexFiles() throws IOException {
+    try (Stream<Path> files = Files.list(folder.resolve("index/lucene"))) {
+      return files.sorted().toList();
+    }
+  }
+
+  @Test
   void aFolderThatIsRenamedIsReadUnderItsNewName() throws IOException {
     report();
     Path moved = library.resolve("works/moved");

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -15,6 +17,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -69,8 +73,7 @@ class LibraryFolderTest {
       String folder = folders.pop();
       LibraryFolder.Listing listing = library.list(folder).orElseThrow();
       assertEquals(
-          Files.getLastModifiedTime(library.resolve(folder))
-              .to(java.util.concurrent.TimeUnit.NANOSECONDS),
+          Files.getLastModifiedTime(library.resolve(folder)).to(TimeUnit.NANOSECONDS),
           listing.modified());
       found.addAll(listing.files());
       listing.folders().stream().filter(f -> library.timeOf(f).isPresent()).forEach(folders::push);
@@ -87,6 +90,17 @@ class LibraryFolderTest {
     for (String none : List.of("works/none.json", "none.json", "works/ab")) {
       assertEquals(Optional.empty(), library.look(none), none);
     }
+  }
+
+  @Test
+  void ofTheWorksThatLieElsewhereTheTimeIsThatOfTheirFolder() throws IOException {
+    LibraryFolder library = Fixture.in(dir);
+    Path elsewhere = dir.resolve("elsewhere");
+    Files.move(library.resolve("works"), elsewhere);
+    FileTime time = FileTime.from(Instant.parse("2020-01-01T00:00:00Z"));
+    Files.setLastModifiedTime(elsewhere, time);
+    Files.createSymbolicLink(library.resolve("works"), elsewhere);
+    assertEquals(OptionalLong.of(time.to(TimeUnit.NANOSECONDS)), library.timeOf("works"));
   }
 
   @Nested

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -198,6 +199,22 @@ class FoldingTest {
           assertEquals(Folding.key(label.text()), Folding.key(label.text() + "s"), label::text);
         }
         assertEquals(Folding.key(label.text()), Folding.key(label.text().toUpperCase(Locale.ROOT)));
+      }
+    }
+  }
+
+  /** Against Java's tables of Unicode; the letters left out are ours, and tested above. */
+  @Test
+  void takesAccentsOffAsUnicodeTakesLettersApart() {
+    for (char c = 0x80; c < 0x250; c++) {
+      if (Character.isLetterOrDigit(c) && "ßæÆœŒøØđĐðÐþÞłŁı".indexOf(c) < 0) {
+        String parts = Normalizer.normalize(String.valueOf(c), Normalizer.Form.NFKD);
+        StringBuilder letters = new StringBuilder();
+        parts
+            .codePoints()
+            .filter(Character::isLetterOrDigit)
+            .forEach(part -> letters.appendCodePoint(Character.toLowerCase(part)));
+        assertEquals(letters.toString(), Folding.word(String.valueOf(c)), parts);
       }
     }
   }
