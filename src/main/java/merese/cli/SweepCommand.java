@@ -105,7 +105,7 @@ final class SweepCommand extends WritingCommand {
 
   /** Whether it was written; it may be there already. */
   private boolean note(WritingShelf shelf, Place place, Asking asking) {
-    String locator = place.locator().map(Locator::printed).orElseGet(() -> locator(asking));
+    String locator = locator(place, asking);
     String printed = place.loose() ? printed(place, asking) : place.words();
     Naming naming = meaning(shelf, printed);
     SourceAddress source = source(shelf, place.source().key());
@@ -137,11 +137,19 @@ final class SweepCommand extends WritingCommand {
     }
   }
 
-  private static String locator(Asking asking) {
+  private static String locator(Place place, Asking asking) {
+    if (place.locator().isPresent() && place.locator().get().count() == 1) {
+      return place.locator().get().printed();
+    }
+    String both = place.locator().map(Locator::printed).orElse("");
+    String question =
+        both.isEmpty()
+            ? "The page has no number. Where is it, as a footnote has it?"
+            : "Which of the two pages is it on (Return for " + both + ")?";
     while (true) {
-      String typed = asking.line("The page has no number. Where is it, as a footnote has it?");
+      String typed = asking.line(question);
       try {
-        return Locator.parse(typed).printed();
+        return typed.isEmpty() && !both.isEmpty() ? both : Locator.parse(typed).printed();
       } catch (LocatorException e) {
         asking.say(e.getMessage());
       }

@@ -89,6 +89,9 @@ final class SweptText {
     if (place.locator().isEmpty()) {
       remarks.add("put the place for LOCATOR, as a footnote has it");
     }
+    if (place.locator().isPresent() && place.locator().get().count() > 1) {
+      remarks.add("leave of the two pages the one it is on");
+    }
     if (place.loose()) {
       remarks.add("put the term as it is printed");
     }

@@ -112,6 +112,23 @@ class SweepCommandTest {
   }
 
   @Test
+  void asksWhichPageOfAnOpening() {
+    assertEquals(0, merese("pages", "quenby-1926", "--map", "1–4 = openings 40–47").code());
+    String printed = merese("sweep", "bladed ring", "--limit", "1").out();
+    assertTrue(
+        printed.contains(
+            "    In the command leave of the two pages the one it is on:\n"
+                + "    merese note quenby-1926 \"pp. 42–43\" \"bladed ring\"\n"),
+        printed);
+
+    Ran ran = Ran.typing("y\np. 43\ny\n\nq\n", home, "sweep", "bladed ring");
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals(
+        List.of("p. 41", "p. 43", "pp. 42–43"),
+        notes().stream().map(n -> n.places().get(0).locator().printed()).toList());
+  }
+
+  @Test
   void stopsWhereThePersonHasEnough() {
     Ran ran = Ran.typing("y\nq\n", home, "sweep", "bladed ring");
 
