@@ -88,7 +88,10 @@ final class Fields {
   /** The same with letters that are taken for each other made the same. */
   static final String PAGE_LOOSE = "pageLoose";
 
-  /** The text of a page, for those who want to read it. */
+  /** What runs over the end of a page, and the words there: see {@link OverPageEnd}. */
+  static final String PAGE_END = "pageEnd";
+
+  /** The text of a page, with what it goes on with on the next, for those who want to read it. */
   static final String PAGE_TEXT = "pageText";
 
   /** On the document that holds all of an edition: its key. */

@@ -3,7 +3,6 @@ package merese.shelf;
 import java.io.Closeable;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
@@ -584,8 +583,7 @@ public final class Shelf implements Lexicon, Closeable {
 
   /** The words of a page, as they can be looked for and read. */
   public PageReading read(SourcedPage page) {
-    String text = index.pageText(page.file(), page.page());
-    return PageReading.of(Arrays.asList(text.split("\n", -1)));
+    return PageReading.ofKept(index.pageText(page.file(), page.page()));
   }
 
   /** The texts of pages that are attached to sources, in the order of their files. */

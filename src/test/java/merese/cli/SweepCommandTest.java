@@ -129,6 +129,43 @@ class SweepCommandTest {
   }
 
   @Test
+  void showsWhatRunsOverTheEndOfAPageWithTheBreak(@TempDir Path other) {
+    new SmallLibrary()
+        .book("Quenby", 1926, "Neck and Stopper")
+        .pages(
+            "quenby-1926",
+            "1–2 = pp. 41–42",
+            "Of the heavy necks with annu-\n41",
+            "THE NECK\nlated rings, more than necks.")
+        .write(other);
+
+    String swept = Ran.in(other, Map.of("COLUMNS", "90"), "sweep", "ring-annulated").out();
+    assertTrue(
+        swept.endsWith(
+            """
+              p. 41: “Of the heavy necks with «annu-|lated rings», more than necks.”
+                merese note quenby-1926 "p. 41" "annulated rings"
+            """),
+        swept);
+    String found = Ran.in(other, Map.of("COLUMNS", "90"), "find", "annulated rings").out();
+    assertTrue(
+        found.contains(", p. 41: “Of the heavy necks with «annu-|lated rings», more than necks.”"),
+        found);
+    String necks = Ran.in(other, Map.of("COLUMNS", "90"), "find", "necks is:page").out();
+    assertTrue(
+        necks.contains(
+            """
+              Quenby 1926, p. 41: “Of the heavy «necks» with annu-41”
+              Quenby 1926, p. 42: “THE «NECK» lated rings, more than «necks».”
+            """),
+        necks);
+    assertTrue(
+        Ran.in(other, Map.of("COLUMNS", "90"), "covers", "annulated ring")
+            .out()
+            .contains("Quenby 1926  “annulated rings”: p. 41\n"));
+  }
+
+  @Test
   void stopsWhereThePersonHasEnough() {
     Ran ran = Ran.typing("y\nq\n", home, "sweep", "bladed ring");
 
