@@ -593,7 +593,7 @@ public final class Shelf implements Lexicon, Closeable {
       Unpacker from = new Unpacker(hit.payload());
       Source source = sourcesByKey().get(from.text());
       if (source != null) {
-        texts.add(new AttachedText(source, hit.file(), from.text(), from.number(), from.number()));
+        texts.add(PackedPage.unpackText(source, hit.file(), from));
       }
     }
     return texts;

@@ -206,6 +206,24 @@ class PageMapTest {
     }
   }
 
+  private static PageText text(String map, String... pages) {
+    List<PageLines> lines = new ArrayList<>();
+    for (String page : pages) {
+      lines.add(page.isEmpty() ? PageLines.NONE : new PageLines(List.of(page)));
+    }
+    return new PageText(
+        "tarn-1950", "a.pdf", "0", PageText.Origin.PDF, PageMap.parse(map), lines);
+  }
+
+  @Test
+  void whatWasSearchedOfATextAreItsPrintedPagesThatHaveWords() {
+    PageText text = text("2 = p. [1]; 3–5 = openings 2–7; 6–7 = pl. I–II", "a", "b", "c", "", "d", "e", "");
+    assertEquals("p. [1]; pp. 2–3, 6–7; pl. I", text.printedPages().orElseThrow().printed());
+    assertEquals(1, text.unnumbered());
+    assertEquals(2, text("", "a", "", "b").unnumbered());
+    assertTrue(text("", "a").printedPages().isEmpty());
+  }
+
   @Provide
   Arbitrary<String> maps() {
     Arbitrary<String> first = Arbitraries.of("1", "i", "I", "iii", "12", "[1]", "fol. 1r", "pl. V");
