@@ -97,7 +97,7 @@ final class PageFinder {
     Query query = any.build();
     return reading(
         () -> {
-          Finder finder = new Finder(lucene.reader());
+          Finder finder = new Finder(lucene);
           List<PageHit> hits = new ArrayList<>();
           for (Finder.Scored each : finder.scored(query)) {
             hits.add(hit(finder.value(each.id())));
