@@ -143,6 +143,7 @@ final class Documents {
     add(brief, Fields.SOURCE_YEAR, year(traits.year()));
     add(brief, Fields.SOURCE_KIND, traits.kind());
     add(brief, Fields.REFERENCE, traits.reference());
+    addAll(brief, Fields.NAMED_BY, traits.namedBy());
     if (traits.own()) {
       add(brief, Fields.OWN_COPY, Fields.YES);
     }

@@ -113,6 +113,9 @@ final class Fields {
   /** All words, each as often as its parts weigh: what the ranking counts. */
   static final String ALL = "all";
 
+  /** The words that a person may call a source by: of its key, its author and year, its title. */
+  static final String NAMED_BY = "namedBy";
+
   static final String EDITION = "edition";
   static final String ABOUT = "about";
   static final String YEAR = "year";
@@ -152,6 +155,7 @@ final class Fields {
           OWN_COPY,
           OWN_WORK,
           REFERENCE,
+          NAMED_BY,
           PAGE_NAMES,
           WHOLE_SOURCE);
 
