@@ -118,8 +118,7 @@ final class SweepCommand extends WritingCommand {
       List<SearchedTexts.Searched> texts = new ArrayList<>();
       for (Swept.Searched each : swept.searched()) {
         SourceAddress source = source(shelf, each.source().key());
-        texts.add(
-            new SearchedTexts.Searched(source, each.extent(), each.besides(), each.found()));
+        texts.add(new SearchedTexts.Searched(source, each.extent(), each.besides(), each.found()));
       }
       return new SearchedTexts(shelf, clock()).log(swept.heading().id(), texts, by(by));
     }

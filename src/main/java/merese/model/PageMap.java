@@ -92,8 +92,8 @@ public final class PageMap {
 
   /**
    * Reads a map: parts with ";" between them, each "15–62 = pp. 1–48", "7 = p. [1]", "8–14 =
-   * unnumbered", "plates after 62", "8–31 = openings 2–49" or "openings 2 after 7". Numbers alone on
-   * the right are pages. A text without any part is {@link #NONE}.
+   * unnumbered", "plates after 62", "8–31 = openings 2–49" or "openings 2 after 7". Numbers alone
+   * on the right are pages. A text without any part is {@link #NONE}.
    *
    * @throws PageMapException if it is not one, saying where, what is wrong and what to write
    */
@@ -175,10 +175,7 @@ public final class PageMap {
               + pages
               + (pages == 1 ? " page" : " pages")
               + "; correct that part of the map");
-      boolean counts =
-          part.first().isEmpty()
-              || part.to() != OPEN
-              || part.at(pages).isPresent();
+      boolean counts = part.first().isEmpty() || part.to() != OPEN || part.at(pages).isPresent();
       Require.that(
           counts,
           "the page map says \""

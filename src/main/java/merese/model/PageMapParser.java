@@ -189,7 +189,9 @@ final class PageMapParser {
           "\""
               + named
               + "\" is "
-              + (count == 1 ? "one opening of two pages" : count + " openings, " + 2 * count + " pages")
+              + (count == 1
+                  ? "one opening of two pages"
+                  : count + " openings, " + 2 * count + " pages")
               + ", but \""
               + printed
               + "\" names "

@@ -55,7 +55,12 @@ public record IndexedFile(
    * @param namedBy the folded words that somebody may call it by
    */
   public record SourceTraits(
-      OptionalInt year, String kind, boolean own, boolean mine, String reference, Set<String> namedBy) {}
+      OptionalInt year,
+      String kind,
+      boolean own,
+      boolean mine,
+      String reference,
+      Set<String> namedBy) {}
 
   /** One line of an edition's check log. */
   public record IndexedCheck(String edition, String concept, byte[] payload) {}

@@ -42,7 +42,8 @@ final class OverPageEnd {
       for (int first = 0; first < words.size(); first++) {
         for (int last = first + 1; last < Math.min(words.size(), first + MOST); last++) {
           if (isOver(page, words.get(first), words.get(last))) {
-            List<String> side = words.subList(first, last + 1).stream().map(PageWord::exact).toList();
+            List<String> side =
+                words.subList(first, last + 1).stream().map(PageWord::exact).toList();
             terms.add(term(side));
           }
         }

@@ -107,7 +107,9 @@ final class PageQuery {
     for (Node each : ((All) node).nodes()) {
       if (each instanceof Not not) {
         excluded.add(not);
-      } else if (each instanceof Words plain && plain.field().isEmpty() && plain.begun().isEmpty()) {
+      } else if (each instanceof Words plain
+          && plain.field().isEmpty()
+          && plain.begun().isEmpty()) {
         words.add(must(plain));
         run.addAll(plain.folded());
       } else {

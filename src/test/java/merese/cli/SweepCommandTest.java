@@ -49,11 +49,7 @@ class SweepCommandTest {
 
   private Edition edition() {
     LibraryFolder library = LibraryFolder.open(home.resolve("library"));
-    return library
-        .readWork(library.resolve("works/quenby-1926.json"))
-        .value()
-        .editions()
-        .get(0);
+    return library.readWork(library.resolve("works/quenby-1926.json")).value().editions().get(0);
   }
 
   private List<Note> notes() {
@@ -152,7 +148,8 @@ class SweepCommandTest {
 
   @Test
   void atATerminalOneIsAskedWhetherToLogIt() {
-    assertTrue(Ran.typing("n\n", home, "sweep", "ring-annulated", "--log").err().contains("not read"));
+    assertTrue(
+        Ran.typing("n\n", home, "sweep", "ring-annulated", "--log").err().contains("not read"));
     assertEquals(List.of(), log());
     Ran.typing("", home, "sweep", "ring-annulated", "--log");
     assertEquals(List.of(), log(), "the input ends");

@@ -105,8 +105,7 @@ class PageMapTest {
     void openingsAreKeptAsOpenings() {
       assertEquals(
           "7 = p. [1]; 8 = opening pp. 2–3; 9–31 = openings pp. 4–49; openings p. 50 after 31",
-          PageMap.parse(
-                  "Openings 50 after 31; 9-31 = openings 4-49; 8 = openings 2–3; 7 = p. [1]")
+          PageMap.parse("Openings 50 after 31; 9-31 = openings 4-49; 8 = openings 2–3; 7 = p. [1]")
               .toString());
     }
 
@@ -211,13 +210,13 @@ class PageMapTest {
     for (String page : pages) {
       lines.add(page.isEmpty() ? PageLines.NONE : new PageLines(List.of(page)));
     }
-    return new PageText(
-        "tarn-1950", "a.pdf", "0", PageText.Origin.PDF, PageMap.parse(map), lines);
+    return new PageText("tarn-1950", "a.pdf", "0", PageText.Origin.PDF, PageMap.parse(map), lines);
   }
 
   @Test
   void whatWasSearchedOfATextAreItsPrintedPagesThatHaveWords() {
-    PageText text = text("2 = p. [1]; 3–5 = openings 2–7; 6–7 = pl. I–II", "a", "b", "c", "", "d", "e", "");
+    PageText text =
+        text("2 = p. [1]; 3–5 = openings 2–7; 6–7 = pl. I–II", "a", "b", "c", "", "d", "e", "");
     assertEquals("p. [1]; pp. 2–3, 6–7; pl. I", text.printedPages().orElseThrow().printed());
     assertEquals(1, text.unnumbered());
     assertEquals(2, text("", "a", "", "b").unnumbered());

@@ -173,8 +173,7 @@ class PagesIndexTest {
     assertEquals(List.of(), find("decanter rings"), "no words side by side");
     assertEquals(List.of("tressick-1954 file page 3"), find("\"narrow dripping\""));
     assertEquals(List.of("tressick-1954 file page 4"), find("dripping"));
-    assertEquals(
-        List.of("tressick-1954 file page 2: annulated rings"), naming("ring-annulated"));
+    assertEquals(List.of("tressick-1954 file page 2: annulated rings"), naming("ring-annulated"));
     try (Shelf shelf = open(library)) {
       SourcedPage page = shelf.pagesNaming(List.of("ring-annulated")).get(0);
       assertEquals("On a dark decanter with annu-\n7", shelf.read(page).text());
@@ -188,8 +187,7 @@ class PagesIndexTest {
     edit("vocabulary/ring.json", "\"angular ring\"", "\"angular ring\", \"narrow dripping\"");
     assertEquals(List.of("vocabulary/ring.json"), report().opened());
 
-    assertEquals(
-        List.of("tressick-1954 file page 3: narrow dripping"), naming("ring-bladed"));
+    assertEquals(List.of("tressick-1954 file page 3: narrow dripping"), naming("ring-bladed"));
   }
 
   @Test

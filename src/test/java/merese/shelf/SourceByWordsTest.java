@@ -86,7 +86,8 @@ class SourceByWordsTest {
     Shelf.open(library, Watcher.NONE).close();
     Path work = library.path().resolve("works/quenby-neck-and-stopper.json");
     String text = Files.readString(work);
-    Files.writeString(work, text.replaceFirst("\"title\": \"[^\"]*\"", "\"title\": \"Zymotic Zeal\""));
+    Files.writeString(
+        work, text.replaceFirst("\"title\": \"[^\"]*\"", "\"title\": \"Zymotic Zeal\""));
     try (WritingShelf shelf = WritingShelf.open(library, Watcher.NONE)) {
       holdsToAll(shelf);
       assertTrue(shelf.find("zymotic").size() >= 1);

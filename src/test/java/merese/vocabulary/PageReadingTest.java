@@ -125,7 +125,8 @@ class PageReadingTest {
   @Test
   void headsNumbersSignaturesAndCatchwordsStandBetween() {
     for (String foot : List.of("", "/", "/41", "/ [41] ", "/B 2", "/lated", "/lated/B2", "/xli/")) {
-      for (String head : List.of("", "/", "42/", "THE RINGED DECANTER/", "The Neck  42/OF RINGS/")) {
+      for (String head :
+          List.of("", "/", "42/", "THE RINGED DECANTER/", "The Neck  42/OF RINGS/")) {
         assertEquals(
             "with [ annulated ] ring",
             overTheEnd("with annu-" + foot, head + "lated rings").get(0),
@@ -154,7 +155,8 @@ class PageReadingTest {
   @Test
   void whatRunsOverTheEndIsPrintedAsItStandsOnBothPages() {
     PageReading page =
-        PageReading.of(List.of("The neck with  annu-", "41"), List.of("THE NECK", "lated", "rings"));
+        PageReading.of(
+            List.of("The neck with  annu-", "41"), List.of("THE NECK", "lated", "rings"));
     Run over = page.overTheEnd().get(0);
     int at = over.from();
 
@@ -166,8 +168,7 @@ class PageReadingTest {
     assertEquals(
         "annu-|lated",
         line.text()
-            .substring(
-                line.at(over.words().get(at).start()), line.at(over.words().get(at).end())));
+            .substring(line.at(over.words().get(at).start()), line.at(over.words().get(at).end())));
     Run apart = page.overTheEnd().get(1);
     assertEquals("annu-lated", page.printed(apart, apart.from() - 1, apart.from()));
     PageReading two = PageReading.of(List.of("a bladed"), List.of("ring"));

@@ -48,7 +48,8 @@ public record GapList(
    * @param mayMeanIt sources that print a word for it and do not say what they mean
    * @param lookedThrough sources without it that were read or leafed through
    * @param indexOnly sources without it of which the index alone was looked at
-   * @param wordSearchOnly sources without it of which the page text alone was searched for its names
+   * @param wordSearchOnly sources without it of which the page text alone was searched for its
+   *     names
    * @param toNote sources where it was found and no note is made yet
    * @param notInList sources that set kinds out, without it
    * @param noList sources that were looked at for a list and have none

@@ -214,8 +214,7 @@ public final class Gaps {
       } else if (checks.stream().anyMatch(c -> c.result() == Check.Result.NOT_IN_LIST)) {
         return notInList;
       } else if (checks.stream()
-          .anyMatch(
-              c -> c.result() == Check.Result.NONE && c.method().ofPages())) {
+          .anyMatch(c -> c.result() == Check.Result.NONE && c.method().ofPages())) {
         return lookedThrough;
       } else if (checks.stream().anyMatch(c -> c.result() == Check.Result.NO_LIST)) {
         return noList;

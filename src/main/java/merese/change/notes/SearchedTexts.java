@@ -21,8 +21,8 @@ import merese.store.ChangeSet;
 import merese.store.Stored;
 
 /**
- * Writes down in the check log which page texts were searched for the names of a concept. That is no
- * reading, and has a method of its own. A later search of the same pages takes the place of an
+ * Writes down in the check log which page texts were searched for the names of a concept. That is
+ * no reading, and has a method of its own. A later search of the same pages takes the place of an
  * earlier one.
  */
 public final class SearchedTexts {
