@@ -79,7 +79,7 @@ final class PageLines {
           marks.add(new Mark(name.start(), name.end()));
         }
       }
-      List<Mark> apart = PageHighlights.apart(marks, reading.text());
+      List<Mark> apart = PageHighlights.apart(marks, reading);
       made.add(
           new PageLine(
               lines.of(page.source()),
@@ -108,7 +108,7 @@ final class PageLines {
       }
     }
     Set<String> words = new HashSet<>();
-    marks.forEach(m -> words.addAll(Folding.words(reading.text().substring(m.start(), m.end()))));
+    marks.forEach(m -> words.addAll(Folding.words(reading.between(m.start(), m.end()))));
     for (Note note : notes.at(page.source().key(), page.locator().get())) {
       Set<String> has = new HashSet<>();
       for (Naming naming : note.namings()) {
@@ -124,7 +124,8 @@ final class PageLines {
 
   /** The sentence with the most marks, on one line. */
   static Text sentence(PageReading reading, List<Mark> marks) {
-    OneLine line = reading.oneLine();
+    boolean over = marks.stream().anyMatch(m -> reading.isOverTheEnd(m.end()));
+    OneLine line = over ? reading.oneLineOverTheEnd() : reading.oneLine();
     List<Found.Mark> moved = new ArrayList<>();
     for (Mark mark : marks) {
       moved.add(new Found.Mark(line.at(mark.start()), line.at(mark.end())));

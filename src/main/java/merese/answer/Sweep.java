@@ -9,6 +9,7 @@ import java.util.Set;
 import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.PagesNaming.Named;
 import merese.answer.Swept.Place;
+import merese.answer.Swept.Searched;
 import merese.search.Highlights.Mark;
 import merese.shelf.AttachedText;
 import merese.shelf.Shelf;
@@ -44,8 +45,16 @@ public final class Sweep {
     int texts = 0;
     int all = 0;
     int withoutText = 0;
+    Set<String> files = new HashSet<>();
+    for (List<Named> some : List.of(found, noted)) {
+      some.forEach(each -> files.add(each.page().file()));
+    }
+    List<Searched> searched = new ArrayList<>();
     for (AttachedText text : shelf.attachedTexts()) {
       if (!text.source().mine()) {
+        if (text.withoutText() < text.pages()) {
+          searched.add(searched(text, files.contains(text.file())));
+        }
         texts++;
         all += text.pages();
         withoutText += text.withoutText();
@@ -63,7 +72,23 @@ public final class Sweep {
         withoutText,
         onceAPage(noted).size(),
         found.size(),
-        places);
+        places,
+        searched);
+  }
+
+  private Searched searched(AttachedText text, boolean found) {
+    String pages =
+        text.unnumbered()
+            + (text.unnumbered() == 1 ? " page of " : " pages of ")
+            + text.name()
+            + " without a known number";
+    return new Searched(
+        lines.of(text.source()),
+        text.extent(),
+        text.unnumbered() == 0
+            ? Optional.empty()
+            : Optional.of(text.extent().isPresent() ? "and " + pages : pages + " alone"),
+        found);
   }
 
   /** A name that stands on a page with a capital and without is one. */

@@ -18,6 +18,7 @@ import merese.model.Locator;
  * @param noted how many times a name stands where it is noted already
  * @param all how many times one stands where it is not
  * @param places the first of these, by source and page
+ * @param searched each attached text, by source
  */
 public record Swept(
     String asked,
@@ -27,7 +28,18 @@ public record Swept(
     int withoutText,
     int noted,
     int all,
-    List<Place> places) {
+    List<Place> places,
+    List<Searched> searched) {
+
+  /**
+   * A text that was searched for the names.
+   *
+   * @param extent the printed pages and plates of it that have text
+   * @param besides what else of it has text, in words
+   * @param found whether a name stands in it, noted or not, if only perhaps
+   */
+  public record Searched(
+      SourceLine source, Optional<Locator> extent, Optional<String> besides, boolean found) {}
 
   /**
    * A name on a page.

@@ -58,7 +58,7 @@ final class CiteCommand extends LibraryCommand {
         AnswerJson.print(context().out(), cited);
       } else if (only.isPresent()) {
         context().out().println(only.get().of(cited));
-        cited.remarks().stream().map(Harmless::words).forEach(context().err()::println);
+        cited.remarks().forEach(r -> ErrorLines.print(context(), Harmless.words(r)));
       } else {
         print(cited, output);
       }

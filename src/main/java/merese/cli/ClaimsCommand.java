@@ -127,7 +127,7 @@ final class ClaimsCommand extends LibraryCommand {
           "--out: there is no folder " + folder + " to write " + target.getFileName() + " in");
     }
     Files.writeString(target, drawn, StandardCharsets.UTF_8);
-    context().err().println("Wrote " + target + ".");
+    ErrorLines.print(context(), "Wrote " + target + ".");
   }
 
   private Set<Claim.Kind> kindsWanted() {

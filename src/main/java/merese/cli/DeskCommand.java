@@ -83,7 +83,7 @@ final class DeskCommand extends LibraryCommand {
   }
 
   private synchronized void tell(String fault) {
-    context().err().println("merese desk: " + Harmless.words(fault));
+    ErrorLines.print(context(), "merese desk:", Harmless.words(fault));
     context().err().flush();
   }
 

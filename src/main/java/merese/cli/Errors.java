@@ -1,7 +1,6 @@
 package merese.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
@@ -60,7 +59,8 @@ final class Errors {
     } else {
       say(name, "this is a fault in merese, not in what you typed: " + e);
       if (!debugging()) {
-        context.err().println("Run it again with " + DEBUG + "=1 before it to see where it arose.");
+        ErrorLines.print(
+            context, "Run it again with " + DEBUG + "=1 before it to see where it arose.");
       }
     }
     trace(e);
@@ -114,17 +114,13 @@ final class Errors {
   }
 
   private void say(String command, String message) {
-    PrintWriter err = context.err();
-    String mark =
-        context.errorScreen().colour() ? "\u001B[1;31m" + command + ":\u001B[0m" : command + ":";
-    err.println(mark + " " + Harmless.words(message));
+    ErrorLines.print(context, command + ":", Harmless.words(message));
   }
 
   private void suggest(List<String> suggestions) {
     if (!suggestions.isEmpty()) {
-      context
-          .err()
-          .println("Did you mean " + Harmless.words(String.join(" or ", suggestions)) + "?");
+      ErrorLines.print(
+          context, "Did you mean " + Harmless.words(String.join(" or ", suggestions)) + "?");
     }
   }
 

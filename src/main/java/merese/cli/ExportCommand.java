@@ -67,7 +67,7 @@ final class ExportCommand extends LibraryCommand {
     }
     Path target = context().resolve(file.value().get());
     String written = toFile(choice, format, target);
-    context().err().println("Wrote " + written + " to " + target + ".");
+    ErrorLines.print(context(), "Wrote " + written + " to " + target + ".");
     return ExitCode.DONE;
   }
 

@@ -91,6 +91,7 @@ final class GapsText {
         gap.lookedThrough().size() + gap.notInList().size() + gap.noList().size(),
         "checked in vain");
     add(parts, gap.indexOnly().size(), "index only");
+    add(parts, gap.wordSearchOnly().size(), "word search only");
     add(parts, gap.toNote().size(), "to note");
     add(parts, gap.outOfScope().size(), "out of scope");
     add(parts, gap.notChecked().size(), "not checked");

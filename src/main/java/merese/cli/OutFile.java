@@ -21,6 +21,6 @@ final class OutFile {
           "--out: " + target + " is there already; name another file, or remove it first");
     }
     Files.writeString(target, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-    context.err().println("Wrote " + target + ".");
+    ErrorLines.print(context, "Wrote " + target + ".");
   }
 }

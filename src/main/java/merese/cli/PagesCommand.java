@@ -31,7 +31,8 @@ final class PagesCommand extends WritingCommand {
           String.class,
           "MAP",
           "Which printed page each page of the file is, as in \"7 = p. [1]; 8–14 = unnumbered;"
-              + " 15–62 = 1–48; plates after 62\"; \"\" for none.",
+              + " 15–62 = 1–48; plates after 62\"; where each shows an open book, two printed pages,"
+              + " \"8–31 = openings 2–49\"; \"\" for none.",
           "--map");
 
   private final Given<String> name =

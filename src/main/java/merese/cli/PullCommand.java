@@ -83,7 +83,7 @@ final class PullCommand extends LibraryCommand {
         context().out().print(text);
       }
       if (html.isSet() || json.isSet()) {
-        answer.remarks().stream().map(Harmless::words).forEach(context().err()::println);
+        answer.remarks().forEach(r -> ErrorLines.print(context(), Harmless.words(r)));
       }
       return answer.isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
@@ -121,6 +121,6 @@ final class PullCommand extends LibraryCommand {
       throw new CommandException(
           "--out: " + target + " is there already; name another file or remove it", e);
     }
-    context().err().println("Wrote " + target + ".");
+    ErrorLines.print(context(), "Wrote " + target + ".");
   }
 }

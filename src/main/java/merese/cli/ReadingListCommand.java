@@ -87,8 +87,7 @@ final class ReadingListCommand extends LibraryCommand {
       } else {
         context().out().print(text);
       }
-      read.ifPresent(
-          s -> s.remarks().stream().map(Harmless::words).forEach(context().err()::println));
+      read.ifPresent(s -> s.remarks().forEach(r -> ErrorLines.print(context(), Harmless.words(r))));
       return list.isEmpty() ? ExitCode.FAILED : ExitCode.DONE;
     }
   }
@@ -101,7 +100,7 @@ final class ReadingListCommand extends LibraryCommand {
   }
 
   private String fitted(ReadingList list, int limit) {
-    list.cautions().stream().map(Harmless::words).forEach(context().err()::println);
+    list.cautions().forEach(c -> ErrorLines.print(context(), Harmless.words(c)));
     return FittedList.of(list, limit)
         .orElseThrow(
             () -> new CommandException("--fit: not even one source fits in " + limit + " bytes"));
@@ -128,7 +127,7 @@ final class ReadingListCommand extends LibraryCommand {
               + target.resolve("list.txt"));
     }
     Files.writeString(target, text, StandardCharsets.UTF_8);
-    context().err().println("Wrote " + target + ".");
+    ErrorLines.print(context(), "Wrote " + target + ".");
   }
 
   private List<CoverageQuestion> features() {

@@ -27,7 +27,7 @@ final class ShelfProgress implements Watcher {
   @Override
   public void building(String why) {
     building = true;
-    context.err().println("Making the index: " + why + ".");
+    ErrorLines.print(context, "Making the index: " + why + ".");
   }
 
   @Override
@@ -64,6 +64,6 @@ final class ShelfProgress implements Watcher {
         files == 1
             ? first + " was" + changed
             : Page.many(files, "file") + " were" + changed + first + " first, ";
-    context.err().println(which + "and this answer lacks that: ask again.");
+    ErrorLines.print(context, which + "and this answer lacks that: ask again.");
   }
 }

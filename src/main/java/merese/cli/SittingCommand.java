@@ -412,7 +412,7 @@ final class SittingCommand extends WritingCommand {
 
   private static Optional<Method> howOf(String typed) {
     for (Method each : Method.values()) {
-      if (each.code().startsWith(typed)) {
+      if (each != Method.WORD_SEARCH && each.code().startsWith(typed)) {
         return Optional.of(each);
       }
     }

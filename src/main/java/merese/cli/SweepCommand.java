@@ -1,14 +1,17 @@
 package merese.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import merese.answer.Sweep;
 import merese.answer.Swept;
 import merese.answer.Swept.Place;
 import merese.answer.json.AnswerJson;
 import merese.change.notes.NoteTaking;
 import merese.change.notes.NotedAlreadyException;
+import merese.change.notes.SearchedTexts;
 import merese.change.notes.TypedNote;
 import merese.model.Locator;
 import merese.model.LocatorException;
@@ -30,6 +33,12 @@ final class SweepCommand extends WritingCommand {
   private final Given<String> by =
       option(String.class, "NAME", "Who takes the notes; else MERESE_BY, else me.", "--by");
 
+  private final Given<Boolean> log =
+      flag(
+          "Note in the check log of each source that its page text was searched for the names, and"
+              + " what came of it.",
+          "--log");
+
   private final Given<Boolean> json = flag("Print the whole answer as JSON.", "--json");
 
   SweepCommand(Context context) {
@@ -38,9 +47,13 @@ final class SweepCommand extends WritingCommand {
         "Go through the attached pages of books for any name of a feature.\n"
             + "At a terminal each place is offered as a note, one by one: y notes it, n goes on,"
             + " q stops. Elsewhere the command that would note it is printed below each. Words on a"
-            + " page are no note until somebody has read them.",
+            + " page are no note until somebody has read them.\n"
+            + "With --log the check log says of each source that its page text was searched, so that"
+            + " covers does not say that it was not checked. That is no reading: words that were"
+            + " misread, and what is only pictured, are missed.",
         "merese sweep \"bladed ring\"",
-        "merese sweep ring-annulated --limit 10");
+        "merese sweep ring-annulated --limit 10",
+        "merese sweep \"spiral neck trail\" --log");
   }
 
   @Override
@@ -55,6 +68,9 @@ final class SweepCommand extends WritingCommand {
     }
     if (json.isSet()) {
       AnswerJson.print(context().out(), swept);
+      if (log.isSet()) {
+        log(swept);
+      }
       return code(swept);
     }
     SweptText text = new SweptText(context());
@@ -64,7 +80,48 @@ final class SweepCommand extends WritingCommand {
     } else if (!swept.places().isEmpty()) {
       offer(swept, text, asking().get());
     }
+    if (log.isSet() && !swept.searched().isEmpty() && isToBeLogged(swept)) {
+      text.logged(swept, log(swept));
+    }
     return code(swept);
+  }
+
+  private boolean isToBeLogged(Swept swept) {
+    if (asking().isEmpty()) {
+      return true;
+    }
+    context().out().flush();
+    int texts = swept.searched().size();
+    String question =
+        "Log that "
+            + (texts == 1 ? "this page text was" : "these " + texts + " page texts were")
+            + " searched, not read [y/n]?";
+    while (true) {
+      String typed;
+      try {
+        typed = asking().get().line(question).toLowerCase(Locale.ROOT);
+      } catch (CommandException e) {
+        return false;
+      }
+      if (typed.equals("y") || typed.equals("n")) {
+        return typed.equals("y");
+      }
+    }
+  }
+
+  /** What the history calls the change. */
+  private OptionalInt log(Swept swept) {
+    if (swept.searched().isEmpty()) {
+      return OptionalInt.empty();
+    }
+    try (WritingShelf shelf = writingShelf()) {
+      List<SearchedTexts.Searched> texts = new ArrayList<>();
+      for (Swept.Searched each : swept.searched()) {
+        SourceAddress source = source(shelf, each.source().key());
+        texts.add(new SearchedTexts.Searched(source, each.extent(), each.besides(), each.found()));
+      }
+      return new SearchedTexts(shelf, clock()).log(swept.heading().id(), texts, by(by));
+    }
   }
 
   private static int code(Swept swept) {
@@ -105,7 +162,7 @@ final class SweepCommand extends WritingCommand {
 
   /** Whether it was written; it may be there already. */
   private boolean note(WritingShelf shelf, Place place, Asking asking) {
-    String locator = place.locator().map(Locator::printed).orElseGet(() -> locator(asking));
+    String locator = locator(place, asking);
     String printed = place.loose() ? printed(place, asking) : place.words();
     Naming naming = meaning(shelf, printed);
     SourceAddress source = source(shelf, place.source().key());
@@ -137,11 +194,19 @@ final class SweepCommand extends WritingCommand {
     }
   }
 
-  private static String locator(Asking asking) {
+  private static String locator(Place place, Asking asking) {
+    if (place.locator().isPresent() && place.locator().get().count() == 1) {
+      return place.locator().get().printed();
+    }
+    String both = place.locator().map(Locator::printed).orElse("");
+    String question =
+        both.isEmpty()
+            ? "The page has no number. Where is it, as a footnote has it?"
+            : "Which of the two pages is it on (Return for " + both + ")?";
     while (true) {
-      String typed = asking.line("The page has no number. Where is it, as a footnote has it?");
+      String typed = asking.line(question);
       try {
-        return Locator.parse(typed).printed();
+        return typed.isEmpty() && !both.isEmpty() ? both : Locator.parse(typed).printed();
       } catch (LocatorException e) {
         asking.say(e.getMessage());
       }

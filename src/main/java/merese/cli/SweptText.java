@@ -3,13 +3,18 @@ package merese.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.OnPages;
 import merese.answer.Swept;
 import merese.answer.Swept.Place;
+import merese.answer.Swept.Searched;
+import merese.model.Check;
 
 /** Lays out the pages that name a feature, each with its sentence and with what would note it. */
 final class SweptText {
+  private static final int LOGGED = 20;
+
   private final PrintWriter out;
   private final Page page;
   private final MarkedText marked;
@@ -89,6 +94,9 @@ final class SweptText {
     if (place.locator().isEmpty()) {
       remarks.add("put the place for LOCATOR, as a footnote has it");
     }
+    if (place.locator().isPresent() && place.locator().get().count() > 1) {
+      remarks.add("leave of the two pages the one it is on");
+    }
     if (place.loose()) {
       remarks.add("put the term as it is printed");
     }
@@ -100,6 +108,28 @@ final class SweptText {
   void tail(Swept swept, int noted) {
     page.text(Page.many(noted, "note") + " taken.");
     more(swept);
+  }
+
+  /** What was written in the check logs. */
+  void logged(Swept swept, OptionalInt change) {
+    out.println();
+    page.heading("Logged: " + Check.Method.WORD_SEARCH.words());
+    int shown = Math.min(LOGGED, swept.searched().size());
+    for (Searched each : swept.searched().subList(0, shown)) {
+      page.hanging(
+          "  ",
+          each.source().reference()
+              + each.extent().map(e -> ", " + e.printed()).orElse("")
+              + Page.given(" (", each.besides(), ")")
+              + ": "
+              + (each.found() ? "found" : "nothing found"));
+    }
+    if (shown < swept.searched().size()) {
+      page.hanging("  ", "and " + (swept.searched().size() - shown) + " more");
+    }
+    if (change.isPresent()) {
+      page.text("merese undo takes it back.");
+    }
   }
 
   private void more(Swept swept) {

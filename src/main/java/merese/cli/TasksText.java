@@ -37,6 +37,7 @@ final class TasksText {
               + Page.given("  [", task.away(), "]"));
       concepts("not checked", task.notChecked(), answer.gaps().size());
       concepts("index only", task.indexOnly(), answer.gaps().size());
+      concepts("word search only", task.wordSearchOnly(), answer.gaps().size());
       concepts("found, not yet noted", task.toNote(), answer.gaps().size());
     }
   }

@@ -12,6 +12,9 @@ final class Wrap {
   /** A space that breaks only where its words don't fit on one line; a noncharacter of Unicode. */
   private static final char GLUE = '\uFDD0';
 
+  /** A space that never breaks; the next noncharacter. */
+  private static final char FAST = '\uFDD1';
+
   /** Combining marks start here; before them only the soft hyphen takes no column. */
   private static final char FIRST_MARK = '\u0300';
 
@@ -27,9 +30,14 @@ final class Wrap {
     return words.replace(' ', GLUE);
   }
 
+  /** Keeps words on one line even where none has room for them, since they are to be copied. */
+  static String whole(String words) {
+    return words.replace(' ', FAST);
+  }
+
   /** The words without what {@link #together} put in, for a form that is not wrapped. */
   static String loose(String words) {
-    return words.replace(GLUE, ' ');
+    return words.replace(GLUE, ' ').replace(FAST, ' ');
   }
 
   /** The words without what would steer a terminal. */
@@ -53,7 +61,7 @@ final class Wrap {
       return lines;
     }
     int margin = columns(hanging);
-    boolean glued = words.indexOf(GLUE) >= 0;
+    boolean glued = words.indexOf(GLUE) >= 0 || words.indexOf(FAST) >= 0;
     String text = harmless(glued ? loosened(words, width - Math.max(lead, margin)) : words);
     StringBuilder line = new StringBuilder(first);
     int used = lead;

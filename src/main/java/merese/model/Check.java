@@ -28,11 +28,20 @@ public record Check(
   public enum Method implements Coded {
     READ,
     LEAFED,
-    INDEX_ONLY;
+    INDEX_ONLY,
+    /** The page text was searched for the names, and nobody has read it. */
+    WORD_SEARCH;
 
     /** The method in the words of an answer. */
     public String words() {
-      return code().replace('-', ' ');
+      return this == WORD_SEARCH
+          ? "only a word search in its page text, which misses misread words"
+          : code().replace('-', ' ');
+    }
+
+    /** Whether somebody has looked through the pages themselves. */
+    public boolean ofPages() {
+      return this == READ || this == LEAFED;
     }
   }
 

@@ -13,6 +13,8 @@ final class PageMapParser {
   private static final String UNNUMBERED = "unnumbered";
   private static final String AFTER = " after ";
   private static final String EXAMPLE = "write it as in \"15–62 = pp. 1–48\"";
+  private static final String OPEN_OPENING = "write the left page, as in \"openings 2 after 7\"";
+  private static final List<String> OPENINGS = List.of("openings", "opening");
 
   /** Words for several, and what one of them is labelled. */
   private static final List<List<String>> SEVERAL =
@@ -101,10 +103,15 @@ final class PageMapParser {
     if (printed.toLowerCase(Locale.ROOT).equals(UNNUMBERED)) {
       return new Part(pages[0], pages[1], Optional.empty(), UNNUMBERED);
     }
+    int word = openingsWord(right, end);
+    if (word > 0) {
+      return openings(begin, equals, pages, skipSpace(right + word, end), end);
+    }
     int count = pages[1] - pages[0] + 1;
     String labelled = labelled(printed, count);
     Locator whole = locator(labelled, right, labelled.length() - printed.length());
     if (whole.count() != count) {
+      String remedy = "correct one of the two, so that both have the same length";
       throw fault(
           begin,
           "\""
@@ -115,7 +122,14 @@ final class PageMapParser {
               + printed
               + "\" names "
               + whole.count(),
-          "correct one of the two, so that both have the same length");
+          whole.count() == 2 * count
+              ? remedy
+                  + "; or, where each file page is an opening of two pages, write \"= "
+                  + OPENINGS.get(count == 1 ? 1 : 0)
+                  + " "
+                  + printed
+                  + "\""
+              : remedy);
     }
     if (count == 1) {
       return new Part(pages[0], pages[1], Optional.of(whole), labelled);
@@ -132,12 +146,101 @@ final class PageMapParser {
     return new Part(pages[0], pages[1], first, written);
   }
 
-  /** "plates after 62", "plates I after 62": counted to the end of the file. */
-  private Part open(int begin, String counted, int number, int end) {
+  /** How long the word "openings" is that stands here; 0 for another. */
+  private int openingsWord(int at, int end) {
+    for (String word : OPENINGS) {
+      int after = at + word.length();
+      if (text.regionMatches(true, at, word, 0, word.length())
+          && after <= end
+          && (after == end || !Character.isLetterOrDigit(text.charAt(after)))) {
+        return word.length();
+      }
+    }
+    return 0;
+  }
+
+  /**
+   * "8–31 = openings 2–49": two printed pages on each page of the file.
+   *
+   * @param right where the printed pages begin
+   */
+  private Part openings(int begin, int equals, int[] pages, int right, int end) {
+    String printed = text.substring(Math.min(right, end), end).strip();
+    String named = text.substring(begin, equals).strip();
+    if (printed.isEmpty()) {
+      throw fault(
+          Math.min(right, end),
+          "it does not say which pages the openings show",
+          "write the first and the last, as in \"8–31 = openings 2–49\"");
+    }
+    if (printed.toLowerCase(Locale.ROOT).equals(UNNUMBERED)) {
+      throw fault(
+          right,
+          "an opening has two pages to be cited, and unnumbered leaves have none",
+          "write \"" + named + " = unnumbered\"; or, where one side has a number, that page alone");
+    }
+    int count = pages[1] - pages[0] + 1;
+    String labelled = labelled(printed, 2);
+    Locator whole = locator(labelled, right, labelled.length() - printed.length());
+    if (whole.count() != 2 * count) {
+      boolean odd = whole.count() % 2 == 1;
+      throw fault(
+          begin,
+          "\""
+              + named
+              + "\" is "
+              + (count == 1
+                  ? "one opening of two pages"
+                  : count + " openings, " + 2 * count + " pages")
+              + ", but \""
+              + printed
+              + "\" names "
+              + whole.count(),
+          odd
+              ? "give a page that stands alone a part of its own, as in \"7 = p. 1; 8–31 = openings"
+                  + " 2–49\""
+              : "correct one of the two");
+    }
+    int dash = lastDash(labelled);
+    Optional<Locator> first = dash < 0 ? Optional.empty() : first(whole, labelled, dash, 2 * count);
+    if (count == 1 && first.isEmpty()) {
+      return new Part(pages[0], pages[1], Optional.of(whole), labelled, true);
+    }
+    Optional<Locator> opening = first.flatMap(left -> PageMap.opening(left, 0));
+    if (opening.isEmpty()) {
+      throw fault(
+          right,
+          "\"" + printed + "\" is not one run of numbers from the first to the last",
+          "give each run a part of its own, as in \"8 = opening 2–3; 9–12 = openings 6–13\"");
+    }
+    String written = labelled.substring(0, dash) + '–' + labelled.substring(dash + 1);
+    return new Part(pages[0], pages[1], opening, written, true);
+  }
+
+  /** "plates after 62", "plates I after 62", "openings 2 after 7": to the end of the file. */
+  private Part open(int begin, String typed, int number, int end) {
     int[] last = filePages(skipSpace(Math.min(number, end), end), end);
     if (last[0] != last[1]) {
       throw fault(number, "after \"after\" stands more than one page", "write \"plates after 62\"");
     }
+    int word = openingsWord(begin, begin + typed.length());
+    if (word == 0) {
+      return counted(begin, typed, last[0], "write \"plates after 62\"");
+    }
+    String left = typed.substring(word).strip();
+    if (left.isEmpty()) {
+      throw fault(begin, "it does not say which page the first opening begins with", OPEN_OPENING);
+    }
+    int at = skipSpace(begin + word, end);
+    Part first = counted(at, labelled(left, 1), last[0], OPEN_OPENING);
+    Optional<Locator> opening = PageMap.opening(first.first().get(), 0);
+    return new Part(first.from(), first.to(), opening, first.written(), true);
+  }
+
+  /**
+   * @param last the file page after which the counting begins
+   */
+  private Part counted(int begin, String counted, int last, String remedy) {
     String label = counted.toLowerCase(Locale.ROOT);
     String first = counted;
     for (List<String> several : SEVERAL) {
@@ -153,9 +256,9 @@ final class PageMapParser {
     first = numbered ? first : first + " 1";
     Locator start = locator(first, begin, 0);
     if (start.count() != 1 || lacksNumber(start) || start.stepped(1).isEmpty()) {
-      throw fault(begin, "\"" + counted + "\" cannot be counted on", "write \"plates after 62\"");
+      throw fault(begin, "\"" + counted + "\" cannot be counted on", remedy);
     }
-    return new Part(last[0] + 1, PageMap.OPEN, Optional.of(start), first);
+    return new Part(last + 1, PageMap.OPEN, Optional.of(start), first);
   }
 
   private static boolean lacksNumber(Locator locator) {

@@ -1,6 +1,8 @@
 package merese.model;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The words of a book itself, file page by file page: what was read from one file that belongs to
@@ -58,6 +60,37 @@ public record PageText(
   /** How many file pages have no text. */
   public int withoutText() {
     return (int) pages.stream().filter(PageLines::isEmpty).count();
+  }
+
+  /**
+   * The printed pages and plates that have text, as "pp. iv–xii; pp. 1–48; pl. I"; empty where none
+   * has a number, or where they are too many for one locator.
+   */
+  public Optional<Locator> printedPages() {
+    List<Locator> printed = new ArrayList<>();
+    for (int page = 1; page <= pages.size(); page++) {
+      if (!pages.get(page - 1).isEmpty()) {
+        map.at(page).ifPresent(at -> printed.addAll(at.members()));
+      }
+    }
+    try {
+      return printed.isEmpty() ? Optional.empty() : Optional.of(Locator.ofPages(printed));
+    } catch (LocatorException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** How many pages with text are not among {@link #printedPages}. */
+  public int unnumbered() {
+    int with = pages.size() - withoutText();
+    if (printedPages().isEmpty()) {
+      return with;
+    }
+    int unnumbered = 0;
+    for (int page = 1; page <= pages.size(); page++) {
+      unnumbered += !pages.get(page - 1).isEmpty() && map.at(page).isEmpty() ? 1 : 0;
+    }
+    return unnumbered;
   }
 
   /** How many characters all the lines have. */

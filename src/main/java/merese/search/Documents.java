@@ -13,6 +13,7 @@ import merese.search.IndexedFile.IndexedSource;
 import merese.search.IndexedFile.SourceTraits;
 import merese.search.IndexedNote.InText;
 import merese.vocabulary.PageReading;
+import merese.vocabulary.PageWord;
 import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field.Store;
@@ -134,9 +135,14 @@ final class Documents {
       exact.add(run.words().stream().map(w -> Fields.bounded(w.exact())).toList());
       loose.add(run.words().stream().map(w -> Fields.bounded(w.loose())).toList());
     }
+    for (PageWord broken : OverPageEnd.brokenWords(page.reading())) {
+      exact.add(List.of(Fields.bounded(broken.exact())));
+      loose.add(List.of(Fields.bounded(broken.loose())));
+    }
     document.add(SearchFields.words(Fields.PAGE, exact));
     document.add(SearchFields.words(Fields.PAGE_LOOSE, loose));
-    document.add(new StoredField(Fields.PAGE_TEXT, page.reading().text()));
+    addAll(document, Fields.PAGE_END, OverPageEnd.of(page.reading()));
+    document.add(new StoredField(Fields.PAGE_TEXT, page.reading().kept()));
     add(document, Fields.FOUND, HitKind.PAGE.code());
     add(document, Fields.EDITION, page.edition());
     return document;
@@ -180,6 +186,7 @@ final class Documents {
     add(brief, Fields.SOURCE_YEAR, year(traits.year()));
     add(brief, Fields.SOURCE_KIND, traits.kind());
     add(brief, Fields.REFERENCE, traits.reference());
+    addAll(brief, Fields.NAMED_BY, traits.namedBy());
     if (traits.own()) {
       add(brief, Fields.OWN_COPY, Fields.YES);
     }

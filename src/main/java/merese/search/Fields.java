@@ -97,7 +97,10 @@ final class Fields {
   /** The same with letters that are taken for each other made the same. */
   static final String PAGE_LOOSE = "pageLoose";
 
-  /** The text of a page, for those who want to read it. */
+  /** What runs over the end of a page, and the words there: see {@link OverPageEnd}. */
+  static final String PAGE_END = "pageEnd";
+
+  /** The text of a page, with what it goes on with on the next, for those who want to read it. */
   static final String PAGE_TEXT = "pageText";
 
   /** On the document that holds all of an edition: its key. */
@@ -118,6 +121,9 @@ final class Fields {
 
   /** All words, each as often as its parts weigh: what the ranking counts. */
   static final String ALL = "all";
+
+  /** The words that a person may call a source by: of its key, its author and year, its title. */
+  static final String NAMED_BY = "namedBy";
 
   static final String EDITION = "edition";
   static final String ABOUT = "about";
@@ -160,6 +166,7 @@ final class Fields {
           OWN_COPY,
           OWN_WORK,
           REFERENCE,
+          NAMED_BY,
           PAGE_NAMES,
           WHOLE_SOURCE);
 

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,7 +14,6 @@ import java.util.function.Function;
 import merese.search.FoundHits.FoundHit;
 import merese.vocabulary.Thesaurus;
 import org.apache.lucene.index.BinaryDocValues;
-import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.PostingsEnum;
 import org.apache.lucene.index.ReaderUtil;
@@ -37,14 +35,14 @@ final class Finder {
 
   private final LiveSearcher searcher;
 
-  Finder(IndexReader reader) {
-    this.searcher = new LiveSearcher(reader);
+  Finder(LuceneCommit lucene) {
+    this.searcher = lucene.searcher();
   }
 
   /** As {@link NoteIndex#find}; here, so that other questions do not load what this one needs. */
   static FoundHits ask(LuceneCommit lucene, FindQuery asked, int limit, Thesaurus thesaurus) {
     try {
-      return new Finder(lucene.reader()).find(asked, limit, thesaurus);
+      return new Finder(lucene).find(asked, limit, thesaurus);
     } catch (FindQueryException e) {
       throw e;
     } catch (IOException | RuntimeException e) {
@@ -62,7 +60,7 @@ final class Finder {
     if (!PageQuery.looksForWords(asked)) {
       return new PageHits(List.of(), 0);
     }
-    Finder finder = new Finder(lucene.reader());
+    Finder finder = new Finder(lucene);
     FindConcepts concepts = new FindConcepts(asked.text(), thesaurus);
     FindLucene sources = new FindLucene(asked, concepts, finder::editions);
     PageQuery made = new PageQuery(sources, concepts);
@@ -72,7 +70,7 @@ final class Finder {
   /** As {@link NoteIndex#near}. */
   static List<NearWord> near(LuceneCommit lucene, FindQuery asked) {
     try {
-      return NearWords.of(new LiveSearcher(lucene.reader()), asked);
+      return NearWords.of(lucene.searcher(), asked);
     } catch (IOException | RuntimeException e) {
       throw new IndexDamagedException("the index cannot be read", e);
     }
@@ -81,25 +79,30 @@ final class Finder {
   private FoundHits find(FindQuery asked, int limit, Thesaurus thesaurus) throws IOException {
     FindLucene queries =
         new FindLucene(asked, new FindConcepts(asked.text(), thesaurus), this::editions);
-    List<Scored> strict = scored(queries.strict());
+    Matches strict = matches(queries.strict(), Matches.NONE);
     List<FoundHit> hits = new ArrayList<>(best(strict, limit, true));
     Optional<Query> loose = queries.loose();
     int some = 0;
     if (loose.isPresent()) {
-      Set<Integer> known = new HashSet<>();
-      strict.forEach(s -> known.add(s.id()));
-      List<Scored> rest = scored(loose.get());
-      rest.removeIf(s -> known.contains(s.id()));
-      some = rest.size();
+      Matches rest = matches(loose.get(), strict);
+      some = rest.count();
       hits.addAll(best(rest, limit - hits.size(), false));
     }
-    return new FoundHits(hits, strict.size(), some);
+    return new FoundHits(hits, strict.count(), some);
   }
 
   record Scored(int id, int score) {}
 
   List<Scored> scored(Query query) throws IOException {
-    List<Scored> found = new ArrayList<>();
+    return matches(query, Matches.NONE).all();
+  }
+
+  /**
+   * @param known what is found already; it is left out, and not scored again
+   */
+  private Matches matches(Query query, Matches known) throws IOException {
+    Matches found = new Matches();
+    int next = 0;
     Weight weight = searcher.createWeight(searcher.rewrite(query), ScoreMode.COMPLETE, 1);
     for (LeafReaderContext leaf : searcher.getLeafContexts()) {
       Scorer scorer = weight.scorer(leaf);
@@ -107,8 +110,12 @@ final class Finder {
         Bits live = leaf.reader().getLiveDocs();
         DocIdSetIterator ids = scorer.iterator();
         for (int id = ids.nextDoc(); id != NO_MORE_DOCS; id = ids.nextDoc()) {
-          if (live == null || live.get(id)) {
-            found.add(new Scored(leaf.docBase + id, Math.round(scorer.score() / SAME)));
+          while (next < known.count() && known.id(next) < leaf.docBase + id) {
+            next++;
+          }
+          boolean isKnown = next < known.count() && known.id(next) == leaf.docBase + id;
+          if (!isKnown && (live == null || live.get(id))) {
+            found.add(leaf.docBase + id, Math.round(scorer.score() / SAME));
           }
         }
       }
@@ -116,9 +123,8 @@ final class Finder {
     return found;
   }
 
-  private List<FoundHit> best(List<Scored> found, int most, boolean all) throws IOException {
-    List<Scored> sorted = notWorseThanTheLast(found, most);
-    sorted.sort(Comparator.comparingInt(Scored::id));
+  private List<FoundHit> best(Matches found, int most, boolean all) throws IOException {
+    List<Scored> sorted = found.notWorseThanTheLast(most);
     List<HitKind> kinds = kinds(sorted);
     List<Ranked> ranked = new ArrayList<>();
     for (int i = 0; i < sorted.size(); i++) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** All that one file of a library brings into the index. */
 public record IndexedFile(
@@ -51,9 +52,15 @@ public record IndexedFile(
    * @param own whether the user has a copy
    * @param mine whether it is an article or film of the user's own
    * @param reference its author and year, by which answers call it
+   * @param namedBy the folded words that somebody may call it by
    */
   public record SourceTraits(
-      OptionalInt year, String kind, boolean own, boolean mine, String reference) {}
+      OptionalInt year,
+      String kind,
+      boolean own,
+      boolean mine,
+      String reference,
+      Set<String> namedBy) {}
 
   /**
    * One line of an edition's check log.

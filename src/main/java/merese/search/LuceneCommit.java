@@ -12,6 +12,7 @@ import org.apache.lucene.store.FSDirectory;
 final class LuceneCommit implements Closeable {
   private final Directory directory;
   private final DirectoryReader reader;
+  private LiveSearcher searcher;
 
   private LuceneCommit(Directory directory, DirectoryReader reader) {
     this.directory = directory;
@@ -56,6 +57,14 @@ final class LuceneCommit implements Closeable {
 
   DirectoryReader reader() {
     return reader;
+  }
+
+  /** One for all questions to a commit, since it counts the words of the whole index once. */
+  synchronized LiveSearcher searcher() {
+    if (searcher == null) {
+      searcher = new LiveSearcher(reader);
+    }
+    return searcher;
   }
 
   @Override

@@ -32,7 +32,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "17";
+  static final String LAYOUT = "18";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -270,6 +270,48 @@ public final class NoteIndex implements Closeable {
     } catch (RuntimeException e) {
       throw damaged(e);
     }
+  }
+
+  /**
+   * Editions among which are all that can be called by each of some words.
+   *
+   * @param words folded; at least one
+   */
+  public List<SourceHit> sourcesNamed(List<String> words) {
+    try {
+      String rarest = "";
+      int fewest = Integer.MAX_VALUE;
+      for (String word : words) {
+        int count = postings.count(Fields.term(Fields.NAMED_BY, word));
+        if (count < fewest) {
+          fewest = count;
+          rarest = word;
+        }
+      }
+      return sourcesWith(List.of(Fields.term(Fields.NAMED_BY, rarest)));
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /** The same of those that can be called by words that begin so. */
+  public List<SourceHit> sourcesBegun(List<String> words) {
+    String longest = "";
+    for (String word : words) {
+      longest = word.length() > longest.length() ? word : longest;
+    }
+    try {
+      return sourcesWith(
+          postings.termsFrom(Fields.term(Fields.NAMED_BY, longest), Integer.MAX_VALUE));
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  private List<SourceHit> sourcesWith(List<String> terms) {
+    List<SourceHit> hits = new ArrayList<>();
+    values(terms).forEach(value -> hits.add(source(value)));
+    return hits;
   }
 
   /** All editions. */

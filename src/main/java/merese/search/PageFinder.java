@@ -87,6 +87,9 @@ final class PageFinder {
         either.add(new TermQuery(new Term(Fields.PAGE, word)), Occur.SHOULD);
         either.add(
             new TermQuery(new Term(Fields.PAGE_LOOSE, MisreadWords.loose(word))), Occur.SHOULD);
+        for (String form : List.of(word, MisreadWords.loose(word))) {
+          either.add(new TermQuery(new Term(Fields.PAGE_END, form)), Occur.SHOULD);
+        }
         all.add(either.build(), Occur.FILTER);
       }
       any.add(all.build(), Occur.SHOULD);
@@ -94,7 +97,7 @@ final class PageFinder {
     Query query = any.build();
     return reading(
         () -> {
-          Finder finder = new Finder(lucene.reader());
+          Finder finder = new Finder(lucene);
           List<PageHit> hits = new ArrayList<>();
           for (Finder.Scored each : finder.scored(query)) {
             hits.add(hit(finder.value(each.id())));
@@ -103,7 +106,7 @@ final class PageFinder {
         });
   }
 
-  /** The text of a page, its lines with a newline between. */
+  /** The text of a page, as {@link merese.vocabulary.PageReading#kept} gave it. */
   String text(String file, int page) {
     return reading(
         () -> {

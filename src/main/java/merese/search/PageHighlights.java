@@ -9,7 +9,6 @@ import merese.search.FindQuery.Words;
 import merese.search.Highlights.Mark;
 import merese.vocabulary.MisreadWords;
 import merese.vocabulary.PageReading;
-import merese.vocabulary.PageReading.Run;
 import merese.vocabulary.PageWord;
 
 /**
@@ -18,32 +17,48 @@ import merese.vocabulary.PageWord;
  */
 public final class PageHighlights {
   private final List<Wanted> wanted = new ArrayList<>();
+  private final List<Wanted> overTheEnd = new ArrayList<>();
 
   public PageHighlights(FindQuery asked) {
+    List<String> run = new ArrayList<>();
     for (Node node : asked.sought()) {
       if (node instanceof Phrase phrase && phrase.field().isEmpty()) {
         wanted.add(new Wanted(phrase.folded(), List.of()));
       } else if (node instanceof Words words && words.field().isEmpty()) {
         words.folded().forEach(w -> wanted.add(new Wanted(List.of(w), List.of())));
+        run.addAll(words.folded());
         if (!words.begun().isEmpty()) {
           wanted.add(new Wanted(List.of(), words.begun()));
         }
       }
+    }
+    if (OverPageEnd.canBe(run)) {
+      overTheEnd.add(new Wanted(run, List.of()));
     }
   }
 
   private record Wanted(List<String> words, List<String> begun) {
     List<Mark> marks(PageReading page, boolean loosely) {
       List<Mark> marks = new ArrayList<>();
-      for (Run run : page.runs()) {
-        for (int at = 0; at < run.words().size(); at++) {
-          int last = at + Math.max(1, words.size()) - 1;
-          if (last < run.words().size() && standsAt(run.words(), at, loosely)) {
-            marks.add(new Mark(run.words().get(at).start(), run.words().get(last).end()));
-          }
+      page.runs().forEach(run -> add(run.words(), loosely, marks));
+      marks.addAll(overTheEnd(page, loosely));
+      return marks;
+    }
+
+    List<Mark> overTheEnd(PageReading page, boolean loosely) {
+      List<Mark> marks = new ArrayList<>();
+      page.overTheEnd().forEach(run -> add(run.words(), loosely, marks));
+      marks.removeIf(m -> page.isOverTheEnd(m.start()) || !page.isOverTheEnd(m.end()));
+      return marks;
+    }
+
+    private void add(List<PageWord> run, boolean loosely, List<Mark> marks) {
+      for (int at = 0; at < run.size(); at++) {
+        int last = at + Math.max(1, words.size()) - 1;
+        if (last < run.size() && standsAt(run, at, loosely)) {
+          marks.add(new Mark(run.get(at).start(), run.get(last).end()));
         }
       }
-      return marks;
     }
 
     private boolean standsAt(List<PageWord> page, int at, boolean loosely) {
@@ -71,18 +86,19 @@ public final class PageHighlights {
       List<Mark> marks = each.marks(page, false);
       all.addAll(marks.isEmpty() ? each.marks(page, true) : marks);
     }
-    return apart(all, page.text());
+    overTheEnd.forEach(each -> all.addAll(each.overTheEnd(page, false)));
+    return apart(all, page);
   }
 
   /** In order; what overlaps, or has nothing but one space or hyphen between, is one. */
-  public static List<Mark> apart(List<Mark> marks, String text) {
+  public static List<Mark> apart(List<Mark> marks, PageReading page) {
     List<Mark> sorted = new ArrayList<>(marks);
     sorted.sort(Comparator.comparingInt(Mark::start).thenComparingInt(Mark::end));
     List<Mark> apart = new ArrayList<>();
     for (Mark mark : sorted) {
       Mark last = apart.isEmpty() ? null : apart.get(apart.size() - 1);
       if (last != null
-          && (mark.start() <= last.end() || isJoined(text, last.end(), mark.start()))) {
+          && (mark.start() <= last.end() || isJoined(page.between(last.end(), mark.start())))) {
         apart.set(apart.size() - 1, new Mark(last.start(), Math.max(last.end(), mark.end())));
       } else {
         apart.add(mark);
@@ -91,8 +107,7 @@ public final class PageHighlights {
     return apart;
   }
 
-  private static boolean isJoined(String text, int from, int to) {
-    String between = text.substring(from, to);
+  private static boolean isJoined(String between) {
     return between.equals(" ") || between.equals("-") || between.equals("\n");
   }
 }

@@ -84,12 +84,13 @@ final class PageQuery {
         words.begun().forEach(b -> begun.add(new PrefixQuery(new Term(Fields.PAGE, b))));
         all.add(scored(EXACT, each(begun, Occur.SHOULD)));
       }
-      return all.size() == 1 ? all.get(0) : each(all, Occur.MUST);
+      Query onThePage = all.size() == 1 ? all.get(0) : each(all, Occur.MUST);
+      return words.begun().isEmpty() ? orOverTheEnd(onThePage, words.folded()) : onThePage;
     } else if (node instanceof Phrase phrase) {
       if (phrase.field().isPresent()) {
         return phrase.field().get().ofSources() ? sources.must(phrase) : new MatchNoDocsQuery();
       }
-      return standing(phrase.folded());
+      return orOverTheEnd(standing(phrase.folded()), phrase.folded());
     } else if (node instanceof Condition condition) {
       return new ConstantScoreQuery(condition(condition));
     } else if (node instanceof Required required) {
@@ -101,12 +102,22 @@ final class PageQuery {
     }
     List<Not> excluded = new ArrayList<>();
     BooleanQuery.Builder query = new BooleanQuery.Builder();
+    List<Query> words = new ArrayList<>();
+    List<String> run = new ArrayList<>();
     for (Node each : ((All) node).nodes()) {
       if (each instanceof Not not) {
         excluded.add(not);
+      } else if (each instanceof Words plain
+          && plain.field().isEmpty()
+          && plain.begun().isEmpty()) {
+        words.add(must(plain));
+        run.addAll(plain.folded());
       } else {
         query.add(must(each), Occur.MUST);
       }
+    }
+    if (!words.isEmpty()) {
+      query.add(orOverTheEnd(each(words, Occur.MUST), run), Occur.MUST);
     }
     if (!excluded.isEmpty()) {
       query.add(butNot(excluded), Occur.FILTER);
@@ -142,6 +153,15 @@ final class PageQuery {
             scored(EXACT * words.size(), phrase(Fields.PAGE, words)),
             scored(words.size(), phrase(Fields.PAGE_LOOSE, loose))),
         Occur.SHOULD);
+  }
+
+  /** The words side by side with the end of the page between; what is on a page goes before it. */
+  private static Query orOverTheEnd(Query onThePage, List<String> words) {
+    if (!OverPageEnd.canBe(words)) {
+      return onThePage;
+    }
+    Query over = term(Fields.PAGE_END, OverPageEnd.term(words));
+    return each(List.of(onThePage, scored(EXACT, over)), Occur.SHOULD);
   }
 
   private static Query phrase(String field, List<String> words) {

@@ -1,5 +1,8 @@
 package merese.shelf;
 
+import java.util.Optional;
+import merese.model.Locator;
+
 /**
  * A text of pages that is attached to a source.
  *
@@ -7,5 +10,14 @@ package merese.shelf;
  * @param name of the file that it came from
  * @param pages how many it has
  * @param withoutText how many of them have no text
+ * @param extent the printed pages and plates that have text; empty where the map names none
+ * @param unnumbered how many pages with text have no printed number
  */
-public record AttachedText(Source source, String file, String name, int pages, int withoutText) {}
+public record AttachedText(
+    Source source,
+    String file,
+    String name,
+    int pages,
+    int withoutText,
+    Optional<Locator> extent,
+    int unnumbered) {}

@@ -82,7 +82,8 @@ final class ForIndex {
             one.kind().code(),
             edition.owned(),
             one.mine(),
-            ShortReference.of(one, edition)),
+            ShortReference.of(one, edition),
+            SourceAddress.of("", one, edition).ownWords()),
         Findable.source(one, edition),
         PackedSource.pack(one, edition, filing),
         LibraryJson.encodeWork(one));

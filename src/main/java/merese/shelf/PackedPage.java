@@ -68,6 +68,22 @@ final class PackedPage {
         .text(text.file())
         .number(text.pages().size())
         .number(text.withoutText())
+        .text(text.printedPages().map(Locator::printed))
+        .number(text.unnumbered())
         .toBytes();
+  }
+
+  /**
+   * @param from after the key of the source
+   */
+  static AttachedText unpackText(Source source, String file, Unpacker from) {
+    return new AttachedText(
+        source,
+        file,
+        from.text(),
+        from.number(),
+        from.number(),
+        from.optionalText().map(Locator::parse),
+        from.number());
   }
 }

@@ -1,7 +1,6 @@
 package merese.shelf;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,7 +35,8 @@ final class PagesForIndex {
   void add(String file, PageText text, IndexUpdate update) {
     for (int i = 0; i < text.pages().size(); i++) {
       int page = i + 1;
-      PageReading reading = PageReading.of(text.pages().get(i).lines());
+      List<String> next = page < text.pages().size() ? text.pages().get(page).lines() : List.of();
+      PageReading reading = PageReading.of(text.pages().get(i).lines(), next);
       Optional<String> locator = text.map().at(page).map(Locator::printed);
       update.add(file, page(text.source(), page, locator, text.map().cited(page), reading));
     }
@@ -82,8 +82,7 @@ final class PagesForIndex {
     for (PageHit hit : hits) {
       if (!changes.concerns(hit.file()) && done.add(hit.file() + '\n' + hit.page())) {
         PackedPage.Unpacked known = PackedPage.unpack(hit.payload());
-        String text = index.pageText(hit.file(), hit.page());
-        PageReading reading = PageReading.of(Arrays.asList(text.split("\n", -1)));
+        PageReading reading = PageReading.ofKept(index.pageText(hit.file(), hit.page()));
         update.replace(
             hit.file(),
             page(

@@ -3,7 +3,6 @@ package merese.shelf;
 import java.io.Closeable;
 import java.time.Clock;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -569,8 +568,7 @@ public final class Shelf implements Lexicon, Closeable {
 
   /** The words of a page, as they can be looked for and read. */
   public PageReading read(SourcedPage page) {
-    String text = index.pageText(page.file(), page.page());
-    return PageReading.of(Arrays.asList(text.split("\n", -1)));
+    return PageReading.ofKept(index.pageText(page.file(), page.page()));
   }
 
   /** The texts of pages that are attached to sources, in the order of their files. */
@@ -580,7 +578,7 @@ public final class Shelf implements Lexicon, Closeable {
       Unpacker from = new Unpacker(hit.payload());
       Source source = sourcesByKey().get(from.text());
       if (source != null) {
-        texts.add(new AttachedText(source, hit.file(), from.text(), from.number(), from.number()));
+        texts.add(PackedPage.unpackText(source, hit.file(), from));
       }
     }
     return texts;

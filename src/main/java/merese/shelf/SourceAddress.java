@@ -1,8 +1,9 @@
 package merese.shelf;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import merese.model.Edition;
 import merese.model.ShortReference;
 import merese.model.Work;
@@ -17,6 +18,9 @@ import merese.vocabulary.Folding;
 public record SourceAddress(
     String key, String file, String reference, String title, OptionalInt year) {
 
+  static final int BEGUN = 1;
+  static final int WHOLE_WORDS = 2;
+
   static SourceAddress of(String file, Work work, Edition edition) {
     return new SourceAddress(
         edition.key(),
@@ -28,6 +32,14 @@ public record SourceAddress(
 
   static SourceAddress of(String file, Source.Brief brief) {
     return new SourceAddress(brief.key(), file, brief.reference(), brief.title(), brief.year());
+  }
+
+  /** The folded words that the source can be called by. */
+  Set<String> ownWords() {
+    Set<String> own = new LinkedHashSet<>(Folding.words(key));
+    own.addAll(Folding.words(reference));
+    own.addAll(Folding.words(title));
+    return own;
   }
 
   /** In one line, as in "Quenby 1949, Neck and Stopper (quenby-1949)". */
@@ -43,24 +55,22 @@ public record SourceAddress(
    * @param words folded
    */
   int answersTo(List<String> words) {
-    List<String> own = new ArrayList<>(Folding.words(key));
-    if (words.equals(own) || words.equals(Folding.words(reference))) {
+    if (words.equals(Folding.words(key)) || words.equals(Folding.words(reference))) {
       return 3;
     }
-    own.addAll(Folding.words(reference));
-    own.addAll(Folding.words(title));
+    Set<String> own = ownWords();
     if (own.containsAll(words)) {
-      return 2;
+      return WHOLE_WORDS;
     }
     for (String word : words) {
       if (!beginsOne(word, own)) {
         return 0;
       }
     }
-    return 1;
+    return BEGUN;
   }
 
-  private static boolean beginsOne(String word, List<String> own) {
+  private static boolean beginsOne(String word, Set<String> own) {
     for (String each : own) {
       if (each.startsWith(word)) {
         return true;

@@ -153,23 +153,37 @@ public final class WritingShelf implements Lexicon, Closeable {
       return List.of(exact.get());
     }
     List<String> words = Folding.words(key);
-    List<SourceAddress> found = new ArrayList<>();
-    int best = 1;
-    if (!words.isEmpty()) {
-      for (SourceAddress source : sources()) {
-        int fit = source.answersTo(words);
-        if (fit > best) {
-          found.clear();
-          best = fit;
-        }
-        if (fit == best) {
-          found.add(source);
-        }
-      }
+    if (words.isEmpty()) {
+      return List.of();
+    }
+    List<SourceAddress> found = best(words, SourceAddress.WHOLE_WORDS, index.sourcesNamed(words));
+    if (found.isEmpty()) {
+      found = best(words, SourceAddress.BEGUN, index.sourcesBegun(words));
     }
     found.sort(
         Comparator.comparing((SourceAddress s) -> s.year().orElse(Integer.MAX_VALUE))
             .thenComparing(SourceAddress::key));
+    return found;
+  }
+
+  /**
+   * The sources that words name best.
+   *
+   * @param least how well at least
+   */
+  private List<SourceAddress> best(List<String> words, int least, List<SourceHit> indexed) {
+    List<SourceAddress> found = new ArrayList<>();
+    int best = least;
+    for (SourceAddress source : asTheyAre(indexed)) {
+      int fit = source.answersTo(words);
+      if (fit > best) {
+        found.clear();
+        best = fit;
+      }
+      if (fit == best) {
+        found.add(source);
+      }
+    }
     return found;
   }
 
@@ -193,8 +207,13 @@ public final class WritingShelf implements Lexicon, Closeable {
 
   /** All sources. */
   public List<SourceAddress> sources() {
+    return asTheyAre(index.sources());
+  }
+
+  /** Sources of the index, and those that were written since. */
+  private List<SourceAddress> asTheyAre(List<SourceHit> indexed) {
     List<SourceAddress> sources = new ArrayList<>();
-    for (SourceHit hit : index.sources()) {
+    for (SourceHit hit : indexed) {
       if (!since.containsKey(hit.file())) {
         sources.add(SourceAddress.of(hit.file(), PackedSource.unpack(hit.payload())));
       }

@@ -63,6 +63,12 @@ final class FolderScan {
     return files;
   }
 
+  /** The files in one folder of the library's, and in the folders in it. */
+  List<LibraryFile> below(String folder) {
+    walk(root.resolve(folder), folder, kindIn(folder));
+    return files;
+  }
+
   /** The page texts in one folder of them, in the order of their paths. */
   List<LibraryFile> pages(String folder) {
     walk(root.resolve(PAGES).resolve(folder), PAGES + '/' + folder, LibraryFile.Kind.PAGES);

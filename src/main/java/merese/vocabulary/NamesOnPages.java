@@ -81,9 +81,11 @@ public final class NamesOnPages {
   /** All names on a page, in the order of the text. */
   public List<NameOnPage> of(PageReading page) {
     List<Standing> found = new ArrayList<>();
-    for (Run run : page.runs()) {
-      for (Lookup lookup : lookups) {
-        find(lookup, run, found);
+    for (List<Run> runs : List.of(page.runs(), page.overTheEnd())) {
+      for (Run run : runs) {
+        for (Lookup lookup : lookups) {
+          find(lookup, run, found);
+        }
       }
     }
     found.sort(Standing.LONGEST_FIRST);

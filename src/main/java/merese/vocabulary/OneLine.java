@@ -8,8 +8,8 @@ public final class OneLine {
   private final String text;
   private final int[] at;
 
-  OneLine(String text, int[] at) {
-    this.text = text;
+  OneLine(CharSequence text, int[] at) {
+    this.text = text.toString();
     this.at = at;
   }
 

@@ -1,6 +1,7 @@
 package merese.vocabulary;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -9,22 +10,27 @@ import java.util.List;
  * <p>A hyphen at the end of a line tells not whether the word has one. So where a small letter
  * follows, the word is read mended ("deca-/nter" is decanter), and again in two ("knife-/edged" is
  * knife, edged); before a capital or a digit it is the other way round. A soft hyphen and ¬ only
- * break a word. A word that runs over the end of the page is not mended: heads and signatures stand
- * between.
+ * break a word. What runs over the end of the page is read too, with the first words of the next
+ * one: see {@link PageEnd}. It stands on the page where it begins.
  */
 public final class PageReading {
   /** How many words a second reading takes along on either side, so that phrases go through it. */
-  private static final int AROUND = 8;
+  static final int AROUND = 8;
+
+  /** Stands before what the next page begins with, where a page is kept. */
+  private static final String ONWARD = "\n\f";
 
   private static final String HYPHENS = "-\u2010\u2011\u00AD\u00AC\u2E17\u2E40";
   private static final String BREAKS_ONLY = "\u00AD\u00AC";
 
   private final String text;
   private final List<Run> runs;
+  private final PageEnd end;
 
-  private PageReading(String text, List<Run> runs) {
+  private PageReading(String text, PageEnd end) {
     this.text = text;
-    this.runs = runs;
+    this.runs = new Scan(text).runs();
+    this.end = end;
   }
 
   /**
@@ -37,8 +43,29 @@ public final class PageReading {
 
   /** Reads a page by its lines, from the top. */
   public static PageReading of(List<String> lines) {
+    return of(lines, List.of());
+  }
+
+  /**
+   * The same.
+   *
+   * @param next the lines of the page after it; none where there is no such page
+   */
+  public static PageReading of(List<String> lines, List<String> next) {
     String text = String.join("\n", lines);
-    return new PageReading(text, new Scan(text).runs());
+    return new PageReading(text, PageEnd.of(text, next));
+  }
+
+  /** Reads again what {@link #kept} gave. */
+  public static PageReading ofKept(String kept) {
+    int end = kept.lastIndexOf(ONWARD);
+    String text = kept.substring(0, end);
+    return new PageReading(text, PageEnd.at(text, kept.substring(end + ONWARD.length())));
+  }
+
+  /** The text with as much of the next page as is read with it. */
+  public String kept() {
+    return text + ONWARD + end.onward();
   }
 
   /** The lines with a newline between, which the words' places refer to. */
@@ -49,6 +76,24 @@ public final class PageReading {
   /** The whole page, then the second readings with what stands around them. */
   public List<Run> runs() {
     return runs;
+  }
+
+  /**
+   * What runs over the end of the page, with what stands around it. Words of the next page have
+   * places after the end of the text.
+   */
+  public List<Run> overTheEnd() {
+    return end.runs();
+  }
+
+  /** Whether something that ends at a place runs over the end of the page. */
+  public boolean isOverTheEnd(int place) {
+    return place > text.length();
+  }
+
+  /** What stands between two places, also where the second is on the next page. */
+  public String between(int start, int to) {
+    return isOverTheEnd(to) ? end.between(start, to) : text.substring(start, to);
   }
 
   /**
@@ -63,6 +108,10 @@ public final class PageReading {
       PageWord word = run.words().get(i);
       if (i > first) {
         between(run.words().get(i - 1).end(), word.start(), printed);
+      }
+      if (isOverTheEnd(word.end())) {
+        printed.append(end.between(word.start(), word.end()));
+        continue;
       }
       for (int at = word.start(); at < word.end(); at++) {
         int gap = lineEnd(at);
@@ -79,12 +128,28 @@ public final class PageReading {
   /** The text on one line. */
   public OneLine oneLine() {
     StringBuilder line = new StringBuilder(text.length());
-    int[] at = new int[text.length() + 1];
-    for (int i = 0; i < text.length(); i++) {
+    return new OneLine(line, oneLine(line, text.length(), text.length() + 1));
+  }
+
+  /** The text on one line, with the first words of the next page after a bar. */
+  public OneLine oneLineOverTheEnd() {
+    StringBuilder line = new StringBuilder(text.length());
+    int[] at = oneLine(line, end.body(), end.length() + 1);
+    end.appendOnward(line, at);
+    return new OneLine(line, at);
+  }
+
+  /**
+   * @param to where the text ends that is wanted
+   * @return where each place is on the line, the rest at its end
+   */
+  private int[] oneLine(StringBuilder line, int to, int places) {
+    int[] at = new int[places];
+    for (int i = 0; i < to; i++) {
       at[i] = line.length();
       char c = text.charAt(i);
       int next = lineEnd(i);
-      if (next > i) {
+      if (next > i && next < to) {
         if (BREAKS_ONLY.indexOf(c) < 0) {
           line.append(c);
         }
@@ -96,11 +161,15 @@ public final class PageReading {
         line.append(c == '\n' ? ' ' : c);
       }
     }
-    at[text.length()] = line.length();
-    return new OneLine(line.toString(), at);
+    Arrays.fill(at, to, places, line.length());
+    return at;
   }
 
   private void between(int from, int to, StringBuilder out) {
+    if (isOverTheEnd(to)) {
+      out.append(end.separator(from, to));
+      return;
+    }
     if (lineEnd(from) == to) {
       out.append(text.charAt(from));
       return;
@@ -118,6 +187,15 @@ public final class PageReading {
 
   private int lineEnd(int at) {
     return lineEnd(text, at);
+  }
+
+  /** The words of a text, in all readings. */
+  static List<Run> runs(String text) {
+    return new Scan(text).runs();
+  }
+
+  static boolean isHyphen(char c) {
+    return HYPHENS.indexOf(c) >= 0;
   }
 
   /**

@@ -200,6 +200,9 @@ class FindTest {
     assertEquals(3, found.hits().size());
     assertEquals(List.of(true, false, false), found.hits().stream().map(Hit::all).toList());
     assertEquals(find("wet hand").hits().size(), found.withAll() + found.withSome());
+    List<Hit> hits = find("bladed ring").hits();
+    assertTrue(find("bladed ring").withAll() > 1);
+    assertEquals(hits.size(), hits.stream().map(h -> h.kind() + h.id()).distinct().count());
   }
 
   @Nested

@@ -78,7 +78,7 @@ class CliTest {
       Ran ran = Ran.merese();
       assertEquals(2, ran.code());
       assertEquals("", ran.out());
-      assertEquals(Ran.merese("--help").out(), ran.err());
+      assertEquals(Ran.merese("--help").out(), ran.errAsShown());
     }
 
     @Test

@@ -110,6 +110,34 @@ class PagesCommandTest {
   }
 
   @Test
+  void aFilePageThatShowsAnOpenBookIsCitedWithBothPages() throws IOException {
+    ask("pages", KEY, "scan.txt", "--map", "1-6 = 1-6");
+    String before = Files.readString(attached());
+    Ran mapped = ask("pages", KEY, "--map", "1 = p. [1]; 3-4 = openings 2-5; plates after 4");
+    assertEquals(0, mapped.code(), mapped.err());
+    contains(
+        mapped.out(),
+        "file pages 3–4: pp. 2–3 to pp. 4–5\n",
+        "file page 3, pp. 2–3: “OF COLLARS / The collar is a ring”");
+    contains(Files.readString(attached()), "\"map\": \"1 = p. [1]; 3–4 = openings pp. 2–5; plates");
+    contains(ask("find", "rings").out(), "pp. 4–5: “of «rings»”");
+    contains(ask("pages", KEY, "--json").out(), "\"first\" : \"pp. 2–3\"");
+    assertEquals(0, ask("check").code());
+    assertEquals(0, ask("undo").code());
+    assertEquals(before, Files.readString(attached()));
+    contains(ask("find", "rings").out(), "p. 4: “of «rings»”");
+  }
+
+  @Test
+  void anOpeningWithAnOddPageOnTheLeftIsRemarkedOn() {
+    Ran odd = ask("pages", KEY, "scan.txt", "--map", "3-4 = openings 1-4", "--dry-run");
+    assertEquals(0, odd.code(), odd.err());
+    contains(odd.out(), "The map has pp. 1–2 side by side, but as a rule the left page");
+    Ran even = ask("pages", KEY, "scan.txt", "--map", "3-4 = openings 2-5", "--dry-run");
+    assertFalse(even.out().contains("side by side"), even.out());
+  }
+
+  @Test
   void aMapThatIsNoneSaysWhereAndChangesNothing() throws IOException {
     ask("pages", KEY, "scan.txt");
     String before = Files.readString(attached());

@@ -7,8 +7,17 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Map;
 
-/** What one run of the command line left behind. */
-record Ran(int code, String out, String err) {
+/**
+ * What one run of the command line left behind.
+ *
+ * @param errAsShown what stands on the error stream, broken at the width of the screen
+ */
+record Ran(int code, String out, String errAsShown) {
+  /** What stands on the error stream, a message a line. */
+  String err() {
+    return errAsShown.replaceAll("\n {4,}(?=[^ ^])", " ");
+  }
+
   static Ran merese(String... args) {
     return in(Path.of("").toAbsolutePath(), Map.of(), args);
   }

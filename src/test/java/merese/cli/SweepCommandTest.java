@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import merese.model.Edition;
+import merese.model.Locator;
 import merese.model.Naming;
 import merese.model.Note;
 import merese.model.Place;
@@ -45,14 +47,116 @@ class SweepCommandTest {
     return Ran.in(home, Map.of("COLUMNS", "80"), words);
   }
 
-  private List<Note> notes() {
+  private Edition edition() {
     LibraryFolder library = LibraryFolder.open(home.resolve("library"));
-    return library
-        .readWork(library.resolve("works/quenby-1926.json"))
-        .value()
-        .editions()
-        .get(0)
-        .notes();
+    return library.readWork(library.resolve("works/quenby-1926.json")).value().editions().get(0);
+  }
+
+  private List<Note> notes() {
+    return edition().notes();
+  }
+
+  private List<String> log() {
+    return edition().checks().stream()
+        .map(
+            c ->
+                c.concept()
+                    + " "
+                    + c.extent().map(Locator::printed).orElse("-")
+                    + " "
+                    + c.method().code()
+                    + " "
+                    + c.result().code())
+        .toList();
+  }
+
+  @Test
+  void theCheckLogSaysThatThePagesWereSearchedAndNotRead() {
+    String before = merese("covers", "ring-annulated").out();
+    assertTrue(before.contains("Not checked\n    Quenby 1926\n"), before);
+
+    Ran ran = merese("sweep", "ring-annulated", "--log");
+    assertEquals(1, ran.code(), "nothing is found");
+    assertTrue(
+        ran.out()
+            .endsWith(
+                """
+
+                Logged: only a word search in its page text, which misses misread words
+                  Quenby 1926, pp. 41–43 (and 1 page of quenby-1926.txt without a known number):
+                  nothing found
+                merese undo takes it back.
+                """),
+        ran.out());
+    assertEquals(List.of("ring-annulated pp. 41–43 word-search none"), log());
+    String covers = merese("covers", "ring-annulated").out();
+    assertTrue(
+        covers.contains(
+            """
+            Checked, without a note
+                Quenby 1926  pp. 41–43 (only a word search in its page text, which misses
+                             misread words): nothing found; and 1 page of quenby-1926.txt
+                             without a known number
+            """),
+        covers);
+    assertFalse(covers.contains("Not checked"), covers);
+    String gaps = merese("gaps", "ring-annulated").out();
+    assertTrue(gaps.contains("pp. 41–43 (only a word search in its page text"), gaps);
+    assertEquals(0, merese("check").code());
+  }
+
+  @Test
+  void aLaterSearchOfTheSamePagesTakesThePlaceOfTheEarlierOne() {
+    merese("looked", "quenby-1926", "pp. 41–43", "--for", "ring-annulated", "--read");
+    merese("sweep", "ring-annulated", "--log");
+    merese("sweep", "ring-annulated", "--log");
+    merese("sweep", "ring-bladed", "--log");
+
+    assertEquals(
+        List.of(
+            "ring-annulated pp. 41–43 read none",
+            "ring-annulated pp. 41–43 word-search none",
+            "ring-bladed pp. 41–43 word-search found"),
+        log());
+  }
+
+  @Test
+  void theLinesOfAllSourcesAreOneChange(@TempDir Path other) {
+    new SmallLibrary()
+        .book("Quenby", 1926, "Neck and Stopper")
+        .pages("quenby-1926", "", "A plain foot.", "A bladed ring.")
+        .book("Tressick", 1954, "Cut and Blown")
+        .pages("tressick-1954", "1–2 = openings 2–5", "", "A folded foot.")
+        .write(other);
+    Map<String, String> wide = Map.of("COLUMNS", "140");
+
+    String logged = Ran.in(other, wide, "sweep", "ring-bladed", "--log").out();
+    assertTrue(
+        logged.contains(
+            """
+              Quenby 1926 (2 pages of quenby-1926.txt without a known number alone): found
+              Tressick 1954, pp. 4–5: nothing found
+            """),
+        logged);
+    String covers = Ran.in(other, wide, "covers", "ring-bladed").out();
+    assertTrue(
+        covers.contains("Tressick 1954  pp. 4–5 (only a word search in its page text"), covers);
+    assertTrue(covers.contains("misread words): found, not yet noted; 2 pages of"), covers);
+    assertEquals(0, Ran.in(other, wide, "undo").code());
+    assertFalse(Ran.in(other, wide, "covers", "ring-bladed").out().contains("word search in"));
+  }
+
+  @Test
+  void atATerminalOneIsAskedWhetherToLogIt() {
+    assertTrue(
+        Ran.typing("n\n", home, "sweep", "ring-annulated", "--log").err().contains("not read"));
+    assertEquals(List.of(), log());
+    Ran.typing("", home, "sweep", "ring-annulated", "--log");
+    assertEquals(List.of(), log(), "the input ends");
+    Ran.typing("q\ny\n", home, "sweep", "ring-bladed", "--log");
+    assertEquals(List.of("ring-bladed pp. 41–43 word-search found"), log());
+    merese("sweep", "ring-annulated");
+    assertEquals(1, log().size(), "nothing is logged unasked");
   }
 
   @Test
@@ -109,6 +213,60 @@ class SweepCommandTest {
     assertEquals("bladed rings", notes().get(2).namings().get(0).printed());
     assertTrue(ran.out().endsWith("3 notes taken.\n"), ran.out());
     assertFalse(ran.out().contains("merese note quenby-1926"), ran.out());
+  }
+
+  @Test
+  void asksWhichPageOfAnOpening() {
+    assertEquals(0, merese("pages", "quenby-1926", "--map", "1–4 = openings 40–47").code());
+    String printed = merese("sweep", "bladed ring", "--limit", "1").out();
+    assertTrue(
+        printed.contains(
+            "    In the command leave of the two pages the one it is on:\n"
+                + "    merese note quenby-1926 \"pp. 42–43\" \"bladed ring\"\n"),
+        printed);
+
+    Ran ran = Ran.typing("y\np. 43\ny\n\nq\n", home, "sweep", "bladed ring");
+    assertEquals(0, ran.code(), ran.err());
+    assertEquals(
+        List.of("p. 41", "p. 43", "pp. 42–43"),
+        notes().stream().map(n -> n.places().get(0).locator().printed()).toList());
+  }
+
+  @Test
+  void showsWhatRunsOverTheEndOfAPageWithTheBreak(@TempDir Path other) {
+    new SmallLibrary()
+        .book("Quenby", 1926, "Neck and Stopper")
+        .pages(
+            "quenby-1926",
+            "1–2 = pp. 41–42",
+            "Of the heavy necks with annu-\n41",
+            "THE NECK\nlated rings, more than necks.")
+        .write(other);
+
+    String swept = Ran.in(other, Map.of("COLUMNS", "90"), "sweep", "ring-annulated").out();
+    assertTrue(
+        swept.endsWith(
+            """
+              p. 41: “Of the heavy necks with «annu-|lated rings», more than necks.”
+                merese note quenby-1926 "p. 41" "annulated rings"
+            """),
+        swept);
+    String found = Ran.in(other, Map.of("COLUMNS", "90"), "find", "annulated rings").out();
+    assertTrue(
+        found.contains(", p. 41: “Of the heavy necks with «annu-|lated rings», more than necks.”"),
+        found);
+    String necks = Ran.in(other, Map.of("COLUMNS", "90"), "find", "necks is:page").out();
+    assertTrue(
+        necks.contains(
+            """
+              Quenby 1926, p. 41: “Of the heavy «necks» with annu-41”
+              Quenby 1926, p. 42: “THE «NECK» lated rings, more than «necks».”
+            """),
+        necks);
+    assertTrue(
+        Ran.in(other, Map.of("COLUMNS", "90"), "covers", "annulated ring")
+            .out()
+            .contains("Quenby 1926  “annulated rings”: p. 41\n"));
   }
 
   @Test

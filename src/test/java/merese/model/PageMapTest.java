@@ -78,6 +78,44 @@ class PageMapTest {
     }
 
     @Test
+    void anOpeningHasTwoPages() {
+      String map = "7 = p. [1]; 8–31 = openings 2–49";
+      assertEquals("p. [1]; pp. 2–3; pp. 4–5; pp. 48–49", cited(map, 7, 8, 9, 31));
+      assertEquals("pp. 12–13", cited("3 = opening 12–13", 3));
+      assertEquals("pp. 12–13", cited("3 = Opening pp. 12-13", 3));
+      assertEquals("pp. [2]–[3]; pp. [4]–[5]", cited("1–2 = openings [2]–[5]", 1, 2));
+      assertEquals("pp. ii–iii; pp. iv–v", cited("1–2 = openings ii-v", 1, 2));
+      assertEquals("fols 1v–2r; fols 2v–3r", cited("1–2 = openings fol. 1v–3r", 1, 2));
+      assertEquals("vol. II, pp. 2–3", cited("1–2 = openings vol. II, pp. 2–5", 1));
+    }
+
+    @Test
+    void anOpeningMayHoldALeafOfAnotherKind() {
+      assertEquals("pl. IV and p. 41", cited("9 = opening pl. IV and p. 41", 9));
+      assertEquals("frontispiece and p. [iii]", cited("2 = opening frontispiece and p. [iii]", 2));
+    }
+
+    @Test
+    void openingsAreCountedToTheEndOfTheFile() {
+      assertEquals("file page 7; pp. 2–3; pp. 8–9", cited("openings 2 after 7", 7, 8, 11));
+      assertEquals("pls I–II; pls III–IV", cited("openings plates I after 7", 8, 9));
+    }
+
+    @Test
+    void openingsAreKeptAsOpenings() {
+      assertEquals(
+          "7 = p. [1]; 8 = opening pp. 2–3; 9–31 = openings pp. 4–49; openings p. 50 after 31",
+          PageMap.parse("Openings 50 after 31; 9-31 = openings 4-49; 8 = openings 2–3; 7 = p. [1]")
+              .toString());
+    }
+
+    @Test
+    void anOddPageOnTheLeftIsSaidOfTheMap() {
+      String map = "7 = opening 1–2; 8–9 = openings 2–5; 10 = opening fol. 3r–3v; 11 = p. 9";
+      assertEquals(List.of("pp. 1–2", "fols 3r–3v"), PageMap.parse(map).oddOpenings());
+    }
+
+    @Test
     void nothingIsAMapOfNothing() {
       assertEquals(PageMap.NONE, PageMap.parse(" ; "));
       assertEquals("", PageMap.NONE.toString());
@@ -119,6 +157,22 @@ class PageMapTest {
             1–3 = pp. 3, 1–2 | 6 | "pp. 3, 1–2" is not one run of numbers
             frontispiece after 3 | 0 | "frontispiece" cannot be counted on
             plates after | 12 | a page of the file is missing
+            7 = pp. 12–13 | 0 | or, where each file page is an opening of two pages, write "= opening pp. 12–13"
+            8–9 = 2–5 | 0 | write "= openings 2–5"
+            8–31 = openings 2–48 | 0 | "8–31" is 24 openings, 48 pages, but "2–48" names 47; give a page that stands
+            8–31 = openings 2–51 | 0 | but "2–51" names 50; correct one of the two
+            3; 8 = opening 12 | 0 | "3" has no "="
+            8 = opening 12 | 0 | "8" is one opening of two pages, but "12" names 1
+            8 = opening frontispiece | 0 | but "frontispiece" names 1
+            8–9 = openings 5–2 | 17 | the range "5–2" runs backwards
+            1 = p. 1; 8–9 = openings | 24 | it does not say which pages the openings show
+            8–14 = openings unnumbered | 16 | unnumbered leaves have none; write "8–14 = unnumbered"
+            8–9 = openings pp. 2–3, 6–7 | 15 | is not one run of numbers
+            8–9 = openings 2–5; 9 = p. 6 | 20 | both name file page 9
+            openings after 7 | 0 | which page the first opening begins with; write the left page
+            openings 2–3 after 7 | 9 | "p. 2–3" cannot be counted on; write the left page
+            openings 2 after 7; 9 = p. 5 | 20 | both name file page 9; give the first an end
+            openings plates Z after 7 | 9 | "plates Z" cannot be counted on
             """)
     void saysWhichPartAndWhatToDo(String map, int offset, String message) {
       PageMapException refused =
@@ -132,7 +186,13 @@ class PageMapTest {
     void aMapBeyondTheFile() {
       List<PageLines> four =
           List.of(PageLines.NONE, PageLines.NONE, PageLines.NONE, PageLines.NONE);
-      for (String map : List.of("3–5 = pp. 1–3", "plates after 4", "9 = unnumbered")) {
+      for (String map :
+          List.of(
+              "3–5 = pp. 1–3",
+              "plates after 4",
+              "9 = unnumbered",
+              "3–5 = openings pp. 2–7",
+              "openings p. 2 after 4")) {
         IllegalArgumentException refused =
             assertThrows(
                 IllegalArgumentException.class,
@@ -145,6 +205,24 @@ class PageMapTest {
     }
   }
 
+  private static PageText text(String map, String... pages) {
+    List<PageLines> lines = new ArrayList<>();
+    for (String page : pages) {
+      lines.add(page.isEmpty() ? PageLines.NONE : new PageLines(List.of(page)));
+    }
+    return new PageText("tarn-1950", "a.pdf", "0", PageText.Origin.PDF, PageMap.parse(map), lines);
+  }
+
+  @Test
+  void whatWasSearchedOfATextAreItsPrintedPagesThatHaveWords() {
+    PageText text =
+        text("2 = p. [1]; 3–5 = openings 2–7; 6–7 = pl. I–II", "a", "b", "c", "", "d", "e", "");
+    assertEquals("p. [1]; pp. 2–3, 6–7; pl. I", text.printedPages().orElseThrow().printed());
+    assertEquals(1, text.unnumbered());
+    assertEquals(2, text("", "a", "", "b").unnumbered());
+    assertTrue(text("", "a").printedPages().isEmpty());
+  }
+
   @Provide
   Arbitrary<String> maps() {
     Arbitrary<String> first = Arbitraries.of("1", "i", "I", "iii", "12", "[1]", "fol. 1r", "pl. V");
@@ -153,7 +231,7 @@ class PageMapTest {
             Arbitraries.integers().between(1, 40),
             first,
             Arbitraries.of("-", "–", " – "),
-            Arbitraries.of(0, 1, 2))
+            Arbitraries.of(0, 1, 2, 3))
         .as(Stretch::new)
         .list()
         .ofMaxSize(6)
@@ -181,11 +259,16 @@ class PageMapTest {
 
   private static String right(Stretch stretch) {
     String first = stretch.first();
-    if (stretch.count() == 1) {
-      return first;
+    if (stretch.sort() == 3) {
+      return "openings " + run(stretch, 2 * stretch.count());
     }
+    return stretch.count() == 1 ? first : run(stretch, stretch.count());
+  }
+
+  private static String run(Stretch stretch, int pages) {
+    String first = stretch.first();
     String start = first.contains(".") ? first : "p. " + first;
-    String last = Locator.parse(start).stepped(stretch.count() - 1).orElseThrow().printed();
+    String last = Locator.parse(start).stepped(pages - 1).orElseThrow().printed();
     String bare = last.substring(last.indexOf(' ') + 1);
     return first + stretch.dash().strip() + bare;
   }
@@ -234,6 +317,8 @@ class PageMapTest {
             "plates",
             " after ",
             "unnumbered",
+            "openings ",
+            "opening ",
             "fol. ",
             "r",
             "v",

@@ -139,6 +139,57 @@ class PagesIndexTest {
     assertEquals(List.of("quenby-1926 pl. I"), find("razor*"));
   }
 
+  private void aBookWhosePagesEndAmidstTheWords() throws IOException {
+    library =
+        new SmallLibrary()
+            .book("Tressick", 1954, "Cut and Blown")
+            .pages(
+                "tressick-1954",
+                "",
+                "Nothing but soot.",
+                "On a dark decanter with annu-\n7",
+                "CUT AND BLOWN\nlated rings, a narrow",
+                "dripping pan.")
+            .write(folder.resolve("other"))
+            .path();
+    age();
+  }
+
+  @Test
+  void wordsAreFoundOverTheEndOfAPageOnTheFirstOfTheTwo() throws IOException {
+    aBookWhosePagesEndAmidstTheWords();
+    List<String> second = List.of("tressick-1954 file page 2");
+    for (String question :
+        List.of(
+            "annulated",
+            "annu",
+            "\"annulated rings\"",
+            "\"decanter with annulated rings\"",
+            "annulated rings",
+            "decanter annulated")) {
+      assertEquals(second, find(question), question);
+    }
+    assertEquals(List.of("tressick-1954 file page 3"), find("rings"));
+    assertEquals(List.of(), find("decanter rings"), "no words side by side");
+    assertEquals(List.of("tressick-1954 file page 3"), find("\"narrow dripping\""));
+    assertEquals(List.of("tressick-1954 file page 4"), find("dripping"));
+    assertEquals(List.of("tressick-1954 file page 2: annulated rings"), naming("ring-annulated"));
+    try (Shelf shelf = open(library)) {
+      SourcedPage page = shelf.pagesNaming(List.of("ring-annulated")).get(0);
+      assertEquals("On a dark decanter with annu-\n7", shelf.read(page).text());
+    }
+  }
+
+  @Test
+  void aNewLabelIsFoundOverTheEndOfAPage() throws IOException {
+    aBookWhosePagesEndAmidstTheWords();
+    report();
+    edit("vocabulary/ring.json", "\"angular ring\"", "\"angular ring\", \"narrow dripping\"");
+    assertEquals(List.of("vocabulary/ring.json"), report().opened());
+
+    assertEquals(List.of("tressick-1954 file page 3: narrow dripping"), naming("ring-bladed"));
+  }
+
   @Test
   void whatStandsAsTypedComesBeforeWhatIsOnlyLikeIt() {
     assertEquals(List.of("quenby-1926 pl. I", "tressick-1954 file page 2"), find("modern"));

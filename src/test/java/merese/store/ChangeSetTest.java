@@ -385,6 +385,48 @@ class ChangeSetTest {
       assertTrue(Files.exists(library.resolve("works/g/g.json")));
     }
 
+    private void move(String work, String folder) throws IOException {
+      Path to = library.resolve("works/" + folder + "/" + work + ".json");
+      Files.createDirectories(to.getParent());
+      Files.move(library.resolve("works/" + work + ".json"), to);
+    }
+
+    @Test
+    void leavesANameToWhoeverHasItInWhicheverFolder() throws IOException {
+      String composed = "é-verre";
+      String apart = "e\u0301-verre";
+      for (String id : List.of("quenby", "haskeld", composed)) {
+        library.add(Changed.work(id, "One"));
+      }
+      move("tarnbrook", "ta");
+      move("quenby", "zz"); // by hand, where no program would put it
+      move("haskeld", "Ha");
+      move(composed, "é-");
+      Files.createDirectories(library.resolve("works/qu"));
+
+      for (String id : List.of("tarnbrook", "quenby", "haskeld", composed)) {
+        String refused = refusal(() -> library.add(Changed.work(id, "Two")));
+        assertTrue(refused.contains("there is a file of this name already"), refused);
+      }
+      for (String id : List.of("TARNBROOK", "Haskeld", "É-verre", apart)) {
+        String refused = refusal(() -> library.add(Changed.work(id, "Two")));
+        assertTrue(refused.contains("some systems take"), id + ": " + refused);
+      }
+      String many =
+          refusal(
+              () ->
+                  committing(
+                      c -> {
+                        for (int i = 0; i < 50; i++) {
+                          c.add(Changed.work("m" + i, "Leaflet"));
+                        }
+                        c.add(Changed.work("QUENBY", "Two"));
+                      }));
+      assertTrue(many.contains("some systems take"), many);
+      library.add(Changed.work("quenby2", "Three"));
+      assertTrue(Files.exists(library.resolve("works/qu/quenby2.json")));
+    }
+
     @Test
     void hasFoldersThatEverySystemCanHold() {
       Path works = Path.of("works");

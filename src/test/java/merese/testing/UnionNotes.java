@@ -21,6 +21,9 @@ import merese.model.Place.Stance;
 
 /** The notes and the check log of one edition of a union list. */
 final class UnionNotes {
+  private static final List<Check.Method> BY_HAND =
+      List.of(Check.Method.READ, Check.Method.LEAFED, Check.Method.INDEX_ONLY);
+
   private static final String[] METHODS = {"applied", "cut", "blown", "pressed"};
   private static final String[] FREQUENCIES = {"rare", "common", "seldom met with", "scarce"};
   private static final String[] HEDGES = {"mainly", "only", "probably", "usually"};
@@ -203,7 +206,7 @@ final class UnionNotes {
     return new Check(
         concept,
         part ? Optional.of(Locator.parse(extent)) : Optional.empty(),
-        Check.Method.values()[random.nextInt(Check.Method.values().length)],
+        BY_HAND.get(random.nextInt(BY_HAND.size())),
         one(4) ? Check.Result.FOUND : Check.Result.NONE,
         Optional.empty(),
         Optional.of(LocalDate.of(2015 + random.nextInt(10), 1 + random.nextInt(12), 1)),

@@ -52,6 +52,30 @@ class NamesOnPagesTest {
     assertEquals(List.of(concept), name.concepts());
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "with annu-|lated rings|annulated rings|ring-annulated",
+        "three knife-|edged rings|knife-edged rings|ring-bladed",
+        "a bladed|neck ring|bladed neck ring|ring-bladed",
+        "a bladed neck|ring|bladed neck ring|ring-bladed",
+        "a blaclecl|ring of|blaclecl ring|ring-bladed"
+      })
+  void soAreNamesOverTheEndOfAPage(String page, String next, String words, String concept) {
+    List<NameOnPage> names = STARTER.of(PageReading.of(List.of(page), List.of("VII", next)));
+
+    assertEquals(List.of(words), names.stream().map(NameOnPage::words).toList());
+    assertEquals(List.of(concept), names.get(0).concepts());
+  }
+
+  @Test
+  void whatStandsOnTheNextPageAloneIsNotOnThisOne() {
+    assertEquals(
+        List.of(),
+        STARTER.of(PageReading.of(List.of("about the"), List.of("neck bladed rings with"))));
+  }
+
   @Test
   void aNameWithinALongerOneIsNoOther() {
     assertEquals(

@@ -48,6 +48,8 @@ public record GapList(
    * @param mayMeanIt sources that print a word for it and do not say what they mean
    * @param lookedThrough sources without it that were read or leafed through
    * @param indexOnly sources without it of which the index alone was looked at
+   * @param wordSearchOnly sources without it of which the page text alone was searched for its
+   *     names
    * @param toNote sources where it was found and no note is made yet
    * @param notInList sources that set kinds out, without it
    * @param noList sources that were looked at for a list and have none
@@ -68,6 +70,7 @@ public record GapList(
       List<Use> mayMeanIt,
       List<Looked> lookedThrough,
       List<Looked> indexOnly,
+      List<Looked> wordSearchOnly,
       List<Looked> toNote,
       List<Looked> notInList,
       List<Looked> noList,
@@ -97,6 +100,7 @@ public record GapList(
    *
    * @param away where it is, when not on its shelf
    * @param indexOnly concepts that were only looked up in its index
+   * @param wordSearchOnly concepts whose names were only searched for in its page text
    */
   public record Task(
       SourceLine source,
@@ -104,5 +108,6 @@ public record GapList(
       Optional<String> away,
       List<ConceptLine> notChecked,
       List<ConceptLine> indexOnly,
+      List<ConceptLine> wordSearchOnly,
       List<ConceptLine> toNote) {}
 }

@@ -159,6 +159,7 @@ public final class Gaps {
         mayMeanIt,
         silent.lookedThrough,
         silent.indexOnly,
+        silent.wordSearchOnly,
         silent.toNote,
         silent.notInList,
         silent.noList,
@@ -189,6 +190,7 @@ public final class Gaps {
   static final class Silent {
     final List<Looked> lookedThrough = new ArrayList<>();
     final List<Looked> indexOnly = new ArrayList<>();
+    final List<Looked> wordSearchOnly = new ArrayList<>();
     final List<Looked> toNote = new ArrayList<>();
     final List<Looked> notInList = new ArrayList<>();
     final List<Looked> noList = new ArrayList<>();
@@ -212,11 +214,14 @@ public final class Gaps {
       } else if (checks.stream().anyMatch(c -> c.result() == Check.Result.NOT_IN_LIST)) {
         return notInList;
       } else if (checks.stream()
-          .anyMatch(
-              c -> c.result() == Check.Result.NONE && c.method() != Check.Method.INDEX_ONLY)) {
+          .anyMatch(c -> c.result() == Check.Result.NONE && c.method().ofPages())) {
         return lookedThrough;
+      } else if (checks.stream().anyMatch(c -> c.result() == Check.Result.NO_LIST)) {
+        return noList;
       }
-      return checks.stream().anyMatch(c -> c.result() == Check.Result.NO_LIST) ? noList : indexOnly;
+      return checks.stream().anyMatch(c -> c.method() == Check.Method.INDEX_ONLY)
+          ? indexOnly
+          : wordSearchOnly;
     }
 
     /** All that were looked through without finding it, by year. */
@@ -226,6 +231,7 @@ public final class Gaps {
       all.addAll(notInList);
       all.addAll(noList);
       all.addAll(indexOnly);
+      all.addAll(wordSearchOnly);
       return all;
     }
   }

@@ -19,6 +19,7 @@ final class Tasks {
   private static final class Todo {
     final List<ConceptLine> notChecked = new ArrayList<>();
     final List<ConceptLine> indexOnly = new ArrayList<>();
+    final List<ConceptLine> wordSearchOnly = new ArrayList<>();
     final List<ConceptLine> toNote = new ArrayList<>();
   }
 
@@ -43,6 +44,9 @@ final class Tasks {
     for (Looked looked : gap.indexOnly()) {
       of(looked.source()).indexOnly.add(concept);
     }
+    for (Looked looked : gap.wordSearchOnly()) {
+      of(looked.source()).wordSearchOnly.add(concept);
+    }
     for (Looked looked : gap.toNote()) {
       of(looked.source()).toNote.add(concept);
     }
@@ -65,6 +69,7 @@ final class Tasks {
                 source.whereabouts(),
                 left.notChecked,
                 left.indexOnly,
+                left.wordSearchOnly,
                 left.toNote));
       }
     }

@@ -56,9 +56,21 @@ final class AttachedMaker {
         stretches,
         pages - named,
         samples(pages),
-        remarks,
+        withDoubts(remarks),
         outcome,
         change);
+  }
+
+  private List<String> withDoubts(List<String> remarks) {
+    List<String> all = new ArrayList<>(remarks);
+    for (String odd : map.oddOpenings()) {
+      all.add(
+          "The map has "
+              + odd
+              + " side by side, but as a rule the left page of an opening has an even number: hold"
+              + " it against the book.");
+    }
+    return all;
   }
 
   private String read(int page) {

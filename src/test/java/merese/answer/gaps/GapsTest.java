@@ -137,6 +137,7 @@ class GapsTest {
             .book("C", 1903, "Three", result(Check.Result.NOT_IN_LIST))
             .book("D", 1904, "Four", result(Check.Result.NO_LIST))
             .book("E", 1905, "Five", check("neck-ring", null, Check.Method.INDEX_ONLY))
+            .book("H", 1905, "Eight", check("neck-ring", "pp. 1–9", Check.Method.WORD_SEARCH))
             .book("F", 1906, "Six", says("ringed neck", "neck-ring").text("p. 1"))
             .book("G", 1907, "Seven", says("bladed ring", "ring-bladed").process("fig. 1"));
     try (Shelf shelf = library.open(folder)) {
@@ -145,7 +146,8 @@ class GapsTest {
           List.of(
               "No note in this library names or pictures it.",
               "Checked: A 1901, pp. 1–9 (leafed); C 1903 (read; not in its list);"
-                  + " D 1904 (read; has no list); E 1905 (index only).",
+                  + " D 1904 (read; has no list); E 1905 (index only); H 1905, pp. 1–9 (only a word"
+                  + " search in its page text, which misses misread words).",
               "Found, not yet noted: B 1902.",
               "Not checked: F 1906."),
           gap.wording());
