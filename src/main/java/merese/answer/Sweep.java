@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.PagesNaming.Named;
 import merese.answer.Swept.Place;
 import merese.search.Highlights.Mark;
-import merese.shelf.AttachedText;
+import merese.search.NotesOfSource;
+import merese.search.SourceSelection;
+import merese.shelf.AttachedTexts;
 import merese.shelf.Shelf;
 import merese.shelf.SourcedPage;
 import merese.vocabulary.PageReading;
@@ -36,33 +37,33 @@ public final class Sweep {
 
   private Swept answer(String term, int limit) {
     Topic topic = Topic.of(shelf, List.of(term), Optional.empty()).get(0);
-    List<SourcedPage> naming = shelf.pagesNaming(List.of(topic.concept()));
-    PagesNaming pages =
-        new PagesNaming(shelf, List.of(ConceptCoverage.of(shelf, topic.concept())), naming);
-    List<Named> noted = new ArrayList<>();
-    List<Named> found = onceAPage(pages.notNoted(new Wanted(shelf, Narrowing.NONE), lines, noted));
-    int texts = 0;
+    List<NotesOfSource> sources =
+        shelf.sourcesNaming(List.of(topic.concept()), SourceSelection.ALL);
+    Set<String> keys = new HashSet<>();
+    sources.forEach(source -> keys.add(source.owner().edition()));
+    PagesNaming naming =
+        new PagesNaming(shelf, List.of(ConceptCoverage.of(shelf, topic.concept())), keys);
     int all = 0;
-    int withoutText = 0;
-    for (AttachedText text : shelf.attachedTexts()) {
-      if (!text.source().mine()) {
-        texts++;
-        all += text.pages();
-        withoutText += text.withoutText();
-      }
-    }
+    int noted = 0;
     List<Place> places = new ArrayList<>();
-    for (Named each : found.subList(0, Math.min(limit, found.size()))) {
-      places.add(place(pages, each));
+    for (NotesOfSource source : sources) { // its pages are counted and let go
+      List<Named> notedHere = new ArrayList<>();
+      List<Named> found = onceAPage(naming.notNoted(shelf.pages(source), notedHere));
+      noted += onceAPage(notedHere).size();
+      for (Named each : found.subList(0, Math.min(limit - places.size(), found.size()))) {
+        places.add(place(naming, each));
+      }
+      all += found.size();
     }
+    AttachedTexts texts = shelf.attachedTexts();
     return new Swept(
         term,
         topic.heading(),
-        texts,
+        texts.texts(),
+        texts.pages(),
+        texts.withoutText(),
+        noted,
         all,
-        withoutText,
-        onceAPage(noted).size(),
-        found.size(),
         places);
   }
 

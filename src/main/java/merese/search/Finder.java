@@ -98,8 +98,18 @@ final class Finder {
 
   record Scored(int id, int score) {}
 
+  /** Takes what a query matches, in the order of the documents' numbers. */
+  interface Match {
+    void take(int document, int score) throws IOException;
+  }
+
   List<Scored> scored(Query query) throws IOException {
     List<Scored> found = new ArrayList<>();
+    each(query, (document, score) -> found.add(new Scored(document, score)));
+    return found;
+  }
+
+  void each(Query query, Match match) throws IOException {
     Weight weight = searcher.createWeight(searcher.rewrite(query), ScoreMode.COMPLETE, 1);
     for (LeafReaderContext leaf : searcher.getLeafContexts()) {
       Scorer scorer = weight.scorer(leaf);
@@ -108,12 +118,11 @@ final class Finder {
         DocIdSetIterator ids = scorer.iterator();
         for (int id = ids.nextDoc(); id != NO_MORE_DOCS; id = ids.nextDoc()) {
           if (live == null || live.get(id)) {
-            found.add(new Scored(leaf.docBase + id, Math.round(scorer.score() / SAME)));
+            match.take(leaf.docBase + id, Math.round(scorer.score() / SAME));
           }
         }
       }
     }
-    return found;
   }
 
   private List<FoundHit> best(List<Scored> found, int most, boolean all) throws IOException {

@@ -4,8 +4,10 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,10 +16,12 @@ import java.util.Set;
 import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.NoteTaker;
+import merese.search.Hits.Owner;
 import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.Hits.SourceTaker;
 import merese.search.PageHits.PageHit;
+import merese.search.PageHits.PageTaker;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -221,6 +225,43 @@ public final class NoteIndex implements Closeable {
     }
   }
 
+  /** The keys of those of some editions that are selected, in the order of their standing. */
+  public List<String> selected(Collection<String> editions, SourceSelection selection) {
+    List<String> keys = new ArrayList<>();
+    for (String edition : editions) {
+      keys.add(Fields.term(Fields.BRIEF_SOURCE, edition));
+    }
+    Postings.Selection traits = selection.terms();
+    List<List<String>> allOf = new ArrayList<>(traits.allOf());
+    allOf.add(keys);
+    List<Owner> owners = new ArrayList<>();
+    try {
+      postings.each(new Postings.Selection(allOf, traits.without()), new TakingOwners(owners));
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+    owners.sort(new ByStanding());
+    List<String> selected = new ArrayList<>();
+    for (Owner owner : owners) {
+      selected.add(owner.edition());
+    }
+    return selected;
+  }
+
+  private record TakingOwners(List<Owner> owners) implements Postings.Taker {
+    @Override
+    public void take(StoredValue value) {
+      owners.add(value.owner());
+    }
+  }
+
+  private static final class ByStanding implements Comparator<Owner> {
+    @Override
+    public int compare(Owner a, Owner b) {
+      return Arrays.compareUnsigned(a.standing(), b.standing());
+    }
+  }
+
   /** The years that editions have, the earliest first; an empty one, for undated, comes last. */
   public List<OptionalInt> years() {
     String none = Fields.term(Fields.SOURCE_YEAR, "");
@@ -300,6 +341,15 @@ public final class NoteIndex implements Closeable {
     return payloads;
   }
 
+  /** Whether anything is stored under this type. */
+  public boolean hasRecords(String type) {
+    try {
+      return postings.anyValue(Fields.term(Fields.TYPE, type)).isPresent();
+    } catch (IOException | RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
   /** What was stored whole under this type, with the file that each is from. */
   public List<RecordHit> recordHits(String type) {
     List<RecordHit> hits = new ArrayList<>();
@@ -372,9 +422,15 @@ public final class NoteIndex implements Closeable {
     }
   }
 
-  /** The pages that have all words of one of the labels somewhere, if only loosely. */
-  public List<PageHit> pagesHolding(Collection<List<String>> labels) {
-    return new PageFinder(lucene()).holding(labels);
+  /**
+   * The pages on which a name of one of the concepts, or of what is narrower, stands, and those
+   * that have all words of one of the labels somewhere, if only loosely; each once, in no order.
+   *
+   * @param labels each as folded words
+   */
+  public void eachPage(
+      Collection<String> concepts, Collection<List<String>> labels, PageTaker taker) {
+    new PageFinder(lucene()).each(concepts, labels, taker);
   }
 
   /** The text of a page, its lines with a newline between. */

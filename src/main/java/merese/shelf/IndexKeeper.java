@@ -326,8 +326,7 @@ final class IndexKeeper {
       if (changes.touchVocabulary()) {
         again = notesAgain(index, old, now, changes, update);
         ownAgain(index, now, changes, update);
-        Set<String> changed = changedConcepts(old, now);
-        pages = new PagesForIndex(now).again(index, old, changed, changes, update);
+        pages = new PagesForIndex(now).again(index, old, changes, update);
       }
       OtherFiles others = new OtherFiles(folder, reading, vocabulary).beside(index, changes);
       if (!others.index(changes.changed(), update, watcher)) {

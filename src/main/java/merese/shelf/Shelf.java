@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -369,17 +370,12 @@ public final class Shelf implements Lexicon, Closeable {
    * @param most how many at most
    */
   public List<Source> firstSources(SourceSelection selection, Set<String> without, int most) {
-    return firstSources(selection, without, false, most);
-  }
-
-  private List<Source> firstSources(
-      SourceSelection selection, Set<String> keys, boolean among, int most) {
     List<Source> first = new ArrayList<>();
     for (OptionalInt year : selection.years().isPresent() ? selection.years().get() : years()) {
       if (first.size() >= most) {
         break;
       }
-      Choosing choosing = new Choosing(keys, among);
+      Choosing choosing = new Choosing(without);
       index.each(selection.in(year), choosing);
       List<Source> ofYear = choosing.chosen;
       ofYear.sort(Source.BY_YEAR);
@@ -389,21 +385,16 @@ public final class Shelf implements Lexicon, Closeable {
   }
 
   private final class Choosing implements SourceTaker {
-    private final Set<String> keys;
-    private final boolean among;
+    private final Set<String> without;
     private final List<Source> chosen = new ArrayList<>();
 
-    /**
-     * @param among whether the keys are those to choose among, or those that are left out
-     */
-    Choosing(Set<String> keys, boolean among) {
-      this.keys = keys;
-      this.among = among;
+    Choosing(Set<String> without) {
+      this.without = without;
     }
 
     @Override
     public void take(SourceHit hit) {
-      if (keys.contains(hit.edition()) == among) {
+      if (!without.contains(hit.edition())) {
         chosen.add(source(hit));
       }
     }
@@ -544,27 +535,48 @@ public final class Shelf implements Lexicon, Closeable {
     return pages(index.pagesNaming(concepts));
   }
 
-  /**
-   * The same of the first sources of a selection, by year, author and key (R4).
-   *
-   * @param most how many sources at most
-   */
+  /** The same of the first sources of a selection, by year, author and key (R4). */
   public PagesOfSources pagesNaming(
       Collection<String> concepts, SourceSelection selection, int most) {
-    Map<String, NotesOfSource> bySource = new HashMap<>();
+    List<NotesOfSource> sources = sourcesNaming(concepts, selection);
+    List<SourcedPage> pages = new ArrayList<>();
+    for (NotesOfSource each : sources.subList(0, Math.min(most, sources.size()))) {
+      pages.addAll(pages(each));
+    }
+    return new PagesOfSources(pages, sources.size());
+  }
+
+  /** The sources of a selection on whose pages a name stands, in that order; the pages unread. */
+  public List<NotesOfSource> sourcesNaming(Collection<String> concepts, SourceSelection selection) {
+    Map<String, NotesOfSource> byKey = new HashMap<>();
     for (NotesOfSource pages : index.gatherPagesNaming(concepts)) {
-      bySource.put(pages.owner().edition(), pages);
+      byKey.put(pages.owner().edition(), pages);
     }
-    if (bySource.isEmpty()) {
-      return PagesOfSources.NONE;
-    }
-    List<PageHit> hits = new ArrayList<>();
-    for (Source source : firstSources(selection, bySource.keySet(), true, most)) {
-      for (int document : bySource.get(source.key()).documents()) {
-        hits.add(index.page(document));
+    List<NotesOfSource> sources = new ArrayList<>();
+    if (!byKey.isEmpty()) {
+      for (String key : index.selected(byKey.keySet(), selection)) {
+        sources.add(byKey.get(key));
       }
     }
-    return new PagesOfSources(pages(hits), bySource.size());
+    return sources;
+  }
+
+  /** Pages of one source, in the order of files and pages. */
+  public List<SourcedPage> pages(NotesOfSource ofSource) {
+    List<PageHit> hits = new ArrayList<>();
+    for (int document : ofSource.documents()) {
+      hits.add(index.page(document));
+    }
+    hits.sort(new ByPage());
+    return pages(hits);
+  }
+
+  private static final class ByPage implements Comparator<PageHit> {
+    @Override
+    public int compare(PageHit a, PageHit b) {
+      int files = a.file().compareTo(b.file());
+      return files != 0 ? files : Integer.compare(a.page(), b.page());
+    }
   }
 
   /** Pages of sources that there are; a text of an edition that is gone is of none. */
@@ -588,17 +600,20 @@ public final class Shelf implements Lexicon, Closeable {
     return PageReading.of(Arrays.asList(text.split("\n", -1)));
   }
 
-  /** The texts of pages that are attached to sources, in the order of their files. */
-  public List<AttachedText> attachedTexts() {
-    List<AttachedText> texts = new ArrayList<>();
+  /** What there is of texts of pages, less those of the user's own work. */
+  public AttachedTexts attachedTexts() {
+    int texts = 0;
+    int pages = 0;
+    int withoutText = 0;
     for (RecordHit hit : index.recordHits(RecordTypes.PAGES)) {
-      Unpacker from = new Unpacker(hit.payload());
-      Source source = sourcesByKey().get(from.text());
-      if (source != null) {
-        texts.add(new AttachedText(source, hit.file(), from.text(), from.number(), from.number()));
+      PackedPage.Text text = PackedPage.unpackText(hit.payload());
+      if (!ownWork().contains(text.source()) && index.source(text.source()).isPresent()) {
+        texts++;
+        pages += text.pages();
+        withoutText += text.withoutText();
       }
     }
-    return texts;
+    return new AttachedTexts(texts, pages, withoutText);
   }
 
   /** Words of the library like those of a question that nothing in it has. */
