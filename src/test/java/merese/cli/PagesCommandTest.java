@@ -205,6 +205,21 @@ class PagesCommandTest {
   }
 
   @Test
+  void ofManyTextsTheFirstAreShownAndTheOthersCounted() {
+    ask("pages", KEY, "scan.txt");
+    ask("pages", KEY, "scan.txt", "--name", "second");
+    ask("pages", KEY, "scan.txt", "--name", "third");
+    Ran three = ask("pages", "--limit", "3"); // two are of the demo
+    assertEquals(0, three.code(), three.err());
+    contains(three.out(), "brackenford-1817", "“scan”: 6 pages", "And 2 more texts; --limit N");
+    assertFalse(three.out().contains("“second”"), three.out());
+    assertFalse(ask("pages", "--limit", "5").out().contains("more text"));
+    contains(ask("pages", "--limit", "1", "--json").out(), "\"all\" : 5");
+    assertEquals(2, ask("pages", "--limit", "0").code());
+    assertEquals(2, ask("pages", KEY, "--limit", "3").code());
+  }
+
+  @Test
   void damagedPagesAreNamedBesideTheOthers() throws IOException {
     ask("pages", KEY, "scan.txt");
     Files.writeString(attached(), "{");
