@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import merese.testing.SmallLibrary;
 import org.jsoup.nodes.Document;
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -50,8 +51,12 @@ class ManyPagesOnTheDeskTest {
     return desk.get(address).page();
   }
 
+  private static Elements onPages(Document page, String what) {
+    return page.select("section.group:has(h3:containsOwn(Words on the page)) " + what);
+  }
+
   private static int sources(Document page) {
-    return page.select("section.group:has(h3:containsOwn(Words on the page)) li.entry").size();
+    return onPages(page, "li.entry").size();
   }
 
   @Test
@@ -59,7 +64,7 @@ class ManyPagesOnTheDeskTest {
     for (String address : List.of("/?concept=ring-bladed", "/vocabulary/ring-bladed")) {
       Document page = page(address);
       assertEquals(100, sources(page), address);
-      String all = page.select("a:containsOwn(3 more: show all)").last().attr("href");
+      String all = onPages(page, "a:containsOwn(3 more: show all)").attr("href");
       assertTrue(all.endsWith("concept=ring-bladed&all=on"), all);
     }
     assertEquals(BOOKS, sources(page("/?concept=ring-bladed&all=on")));

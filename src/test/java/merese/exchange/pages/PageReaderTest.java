@@ -210,10 +210,10 @@ class PageReaderTest {
   class Hocr {
     private byte[] of(String body) {
       return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
-                  + "<!DOCTYPE html [<!ENTITY a \"aaaaaaaa\"><!ENTITY b \"&a;&a;&a;&a;\">]>\n"
-                  + "<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><meta"
-                  + " name=\"ocr-capabilities\" content=\"ocr_page ocr_line"
-                  + " ocrx_word\"/></head><body>"
+              + "<!DOCTYPE html [<!ENTITY a \"aaaaaaaa\"><!ENTITY b \"&a;&a;&a;&a;\">]>\n"
+              + "<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><meta"
+              + " name=\"ocr-capabilities\" content=\"ocr_page ocr_line"
+              + " ocrx_word\"/></head><body>"
               + body
               + "</body></html>")
           .getBytes(UTF_8);
