@@ -25,6 +25,7 @@ import merese.shelf.PagesOfSources;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
+import merese.shelf.SourcedPage;
 import merese.vocabulary.NearTerm;
 import merese.vocabulary.Thesaurus;
 
@@ -103,9 +104,14 @@ public final class Covers {
   }
 
   private List<OnPages> onPages(PagesOfSources pages, List<ConceptCoverage> found) {
-    return pages.pages().isEmpty()
-        ? List.of()
-        : new PagesNaming(shelf, found, pages.pages()).onPages(wanted, lines);
+    if (pages.pages().isEmpty()) {
+      return List.of();
+    }
+    Set<String> sources = new HashSet<>();
+    for (SourcedPage page : pages.pages()) {
+      sources.add(page.source().key());
+    }
+    return new PagesNaming(shelf, found, sources).onPages(pages.pages(), lines);
   }
 
   private List<Section> sections(List<ConceptCoverage> found, boolean byWord) {

@@ -1,7 +1,6 @@
 package merese.answer;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,20 +23,14 @@ final class PagesNaming {
   private final Shelf shelf;
   private final Set<String> asked = new LinkedHashSet<>();
   private final Set<String> wanted = new LinkedHashSet<>();
-  private final List<SourcedPage> pages;
   private final PageNotes notes;
 
   /**
-   * @param pages those on which a name of what was asked for stands
+   * @param sources keys of those whose pages are looked at
    */
-  PagesNaming(Shelf shelf, List<ConceptCoverage> found, List<SourcedPage> pages) {
+  PagesNaming(Shelf shelf, List<ConceptCoverage> found, Set<String> sources) {
     this.shelf = shelf;
-    this.pages = pages;
     this.notes = new PageNotes(shelf.thesaurus());
-    Set<String> sources = new HashSet<>();
-    for (SourcedPage page : pages) {
-      sources.add(page.source().key());
-    }
     for (ConceptCoverage coverage : found) {
       asked.add(coverage.concept());
       wanted.addAll(coverage.wanted());
@@ -51,46 +44,32 @@ final class PagesNaming {
   record Named(SourcedPage page, NameOnPage name, List<String> concepts) {}
 
   /**
-   * All such names, in the order of R4 and of the pages.
+   * All such names on some pages, in their order.
    *
    * @param noted takes those that are noted
    */
-  List<Named> notNoted(Wanted sources, SourceLines lines, List<Named> noted) {
-    Map<Source, List<Named>> bySource = new LinkedHashMap<>();
+  List<Named> notNoted(List<SourcedPage> pages, List<Named> noted) {
+    List<Named> found = new ArrayList<>();
     for (SourcedPage page : pages) {
-      if (page.source().mine() || !sources.includes(page.source())) {
-        continue;
-      }
       for (NameOnPage name : page.names()) {
         List<String> concepts = new ArrayList<>(name.concepts());
         concepts.retainAll(wanted);
         if (!concepts.isEmpty()) {
-          Named named = new Named(page, name, concepts);
-          if (notes.have(page, name)) {
-            noted.add(named);
-          } else {
-            List<Named> known = bySource.get(page.source());
-            if (known == null) {
-              known = new ArrayList<>();
-              bySource.put(page.source(), known);
-            }
-            known.add(named);
-          }
+          (notes.have(page, name) ? noted : found).add(new Named(page, name, concepts));
         }
       }
     }
-    List<Named> all = new ArrayList<>();
-    for (Source source : lines.sorted(bySource.keySet())) {
-      all.addAll(bySource.get(source));
-    }
-    return all;
+    return found;
   }
 
-  List<OnPages> onPages(Wanted sources, SourceLines lines) {
+  /**
+   * @param pages those of each source together, in the order of R4
+   */
+  List<OnPages> onPages(List<SourcedPage> pages, SourceLines lines) {
     List<OnPages> answer = new ArrayList<>();
     Map<String, Gathered> spellings = new LinkedHashMap<>();
     Source last = null;
-    for (Named each : notNoted(sources, lines, new ArrayList<>())) {
+    for (Named each : notNoted(pages, new ArrayList<>())) {
       Source source = each.page().source();
       if (last != null && !source.equals(last)) {
         answer.add(new OnPages(lines.of(last), names(spellings)));

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import merese.answer.CoverageQuestion.Narrowing;
 import merese.answer.PagesNaming.Named;
 import merese.answer.Swept.Place;
 import merese.answer.Swept.Searched;
 import merese.search.Highlights.Mark;
+import merese.search.NotesOfSource;
+import merese.search.SourceSelection;
 import merese.shelf.AttachedText;
+import merese.shelf.AttachedTexts;
 import merese.shelf.Shelf;
 import merese.shelf.SourcedPage;
 import merese.vocabulary.PageReading;
@@ -29,51 +31,61 @@ public final class Sweep {
   /**
    * @param term a word or words, or the id of a concept
    * @param limit how many places to give, from 1
+   * @param withTexts whether to say of each attached text that it was searched
    * @throws TermException for a term of several meanings or of none
    */
-  public static Swept answer(Shelf shelf, String term, int limit) {
-    return shelf.ask(s -> new Sweep(s).answer(term, limit));
+  public static Swept answer(Shelf shelf, String term, int limit, boolean withTexts) {
+    return shelf.ask(s -> new Sweep(s).answer(term, limit, withTexts));
   }
 
-  private Swept answer(String term, int limit) {
+  private Swept answer(String term, int limit, boolean withTexts) {
     Topic topic = Topic.of(shelf, List.of(term), Optional.empty()).get(0);
-    List<SourcedPage> naming = shelf.pagesNaming(List.of(topic.concept()));
-    PagesNaming pages =
-        new PagesNaming(shelf, List.of(ConceptCoverage.of(shelf, topic.concept())), naming);
-    List<Named> noted = new ArrayList<>();
-    List<Named> found = onceAPage(pages.notNoted(new Wanted(shelf, Narrowing.NONE), lines, noted));
-    int texts = 0;
+    List<NotesOfSource> sources =
+        shelf.sourcesNaming(List.of(topic.concept()), SourceSelection.ALL);
+    Set<String> keys = new HashSet<>();
+    sources.forEach(source -> keys.add(source.owner().edition()));
+    PagesNaming naming =
+        new PagesNaming(shelf, List.of(ConceptCoverage.of(shelf, topic.concept())), keys);
     int all = 0;
-    int withoutText = 0;
+    int noted = 0;
     Set<String> files = new HashSet<>();
-    for (List<Named> some : List.of(found, noted)) {
-      some.forEach(each -> files.add(each.page().file()));
-    }
-    List<Searched> searched = new ArrayList<>();
-    for (AttachedText text : shelf.attachedTexts()) {
-      if (!text.source().mine()) {
-        if (text.withoutText() < text.pages()) {
-          searched.add(searched(text, files.contains(text.file())));
-        }
-        texts++;
-        all += text.pages();
-        withoutText += text.withoutText();
+    List<Place> places = new ArrayList<>();
+    for (NotesOfSource source : sources) { // its pages are counted and let go
+      List<Named> notedHere = new ArrayList<>();
+      List<Named> found = onceAPage(naming.notNoted(shelf.pages(source), notedHere));
+      noted += onceAPage(notedHere).size();
+      for (Named each : found.subList(0, Math.min(limit - places.size(), found.size()))) {
+        places.add(place(naming, each));
+      }
+      all += found.size();
+      for (List<Named> some : List.of(found, notedHere)) {
+        some.forEach(each -> files.add(each.page().file()));
       }
     }
-    List<Place> places = new ArrayList<>();
-    for (Named each : found.subList(0, Math.min(limit, found.size()))) {
-      places.add(place(pages, each));
-    }
+    AttachedTexts texts = shelf.attachedTexts();
     return new Swept(
         term,
         topic.heading(),
-        texts,
+        texts.texts(),
+        texts.pages(),
+        texts.withoutText(),
+        noted,
         all,
-        withoutText,
-        onceAPage(noted).size(),
-        found.size(),
         places,
-        searched);
+        withTexts ? searched(files) : List.of());
+  }
+
+  /**
+   * @param files those of the texts in which a name stands
+   */
+  private List<Searched> searched(Set<String> files) {
+    List<Searched> searched = new ArrayList<>();
+    for (AttachedText text : shelf.eachAttachedText()) {
+      if (text.withoutText() < text.pages()) {
+        searched.add(searched(text, files.contains(text.file())));
+      }
+    }
+    return searched;
   }
 
   private Searched searched(AttachedText text, boolean found) {

@@ -18,7 +18,7 @@ import merese.model.Locator;
  * @param noted how many times a name stands where it is noted already
  * @param all how many times one stands where it is not
  * @param places the first of these, by source and page
- * @param searched each attached text, by source
+ * @param searched each attached text, by source, where that was asked for
  */
 public record Swept(
     String asked,

@@ -16,6 +16,8 @@ import merese.shelf.WritingShelf;
 
 /** Attaches the text of a book's own pages, and shows what is attached. */
 final class PagesCommand extends WritingCommand {
+  private static final int USUALLY = 100;
+
   private final Given<String> source =
       optionalWord(String.class, "SOURCE", "The source: its key, or words that single it out.");
 
@@ -47,6 +49,13 @@ final class PagesCommand extends WritingCommand {
   private final Given<Boolean> dryRun =
       flag("Only say what would be done; nothing is written.", "--dry-run");
 
+  private final Given<Integer> limit =
+      option(
+          Integer.class,
+          "N",
+          "Of all texts show at most N; without this, " + USUALLY + ".",
+          "--limit");
+
   private final Given<Boolean> json = flag("Print what is attached as JSON.", "--json");
 
   PagesCommand(Context context) {
@@ -58,7 +67,8 @@ final class PagesCommand extends WritingCommand {
         "merese pages quenby-1949 scan.pdf --map \"15–62 = 1–48; plates after 62\"",
         "merese pages quenby-1949 --map \"15–62 = 1–48\"",
         "merese pages quenby-1949",
-        "merese pages");
+        "merese pages",
+        "merese pages --limit 500");
   }
 
   @Override
@@ -67,7 +77,7 @@ final class PagesCommand extends WritingCommand {
     Optional<PageMap> read = map.value().map(PageMap::parse);
     try (WritingShelf shelf = writingShelf()) {
       if (source.value().isEmpty()) {
-        return all(AllAttached.in(shelf));
+        return all(AllAttached.in(shelf, limit.value().orElse(USUALLY)));
       }
       SourceAddress where = source(shelf, source.required());
       Attaching attaching = new Attaching(shelf.folder(), dryRun.isSet());
@@ -89,6 +99,14 @@ final class PagesCommand extends WritingCommand {
     boolean changes = file.value().isPresent() || map.value().isPresent() || remove.isSet();
     if (source.value().isEmpty() && (changes || name.value().isPresent())) {
       throw CommandException.wrongUse("of which source? Name it first, by its key or by words");
+    }
+    if (limit.value().isPresent() && source.value().isPresent()) {
+      throw CommandException.wrongUse(
+          "--limit is for the list of all texts, and not for one source");
+    }
+    if (limit.value().orElse(USUALLY) < 1) {
+      throw CommandException.wrongUse(
+          "--limit takes a number from 1 up, not " + limit.value().get());
     }
     if (remove.isSet() && (file.value().isPresent() || map.value().isPresent())) {
       throw CommandException.wrongUse("--remove goes with neither a file nor --map");

@@ -86,6 +86,10 @@ final class PagesText {
       last = each.source();
       page.hanging("  ", what(each) + (each.map().isEmpty() ? "; no page map" : ""));
     }
+    int more = all.all() - all.attached().size() - all.problems().size();
+    if (more > 0) {
+      page.text("And " + Page.many(more, "more text") + "; --limit N gives more.");
+    }
     for (Problem problem : all.problems()) {
       page.blank();
       page.text(context.fromHere(problem).toString());

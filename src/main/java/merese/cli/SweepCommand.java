@@ -64,7 +64,7 @@ final class SweepCommand extends WritingCommand {
     }
     Swept swept;
     try (Shelf shelf = openShelf()) {
-      swept = Sweep.answer(shelf, String.join(" ", words.required()), most);
+      swept = Sweep.answer(shelf, String.join(" ", words.required()), most, log.isSet());
     }
     if (json.isSet()) {
       AnswerJson.print(context().out(), swept);

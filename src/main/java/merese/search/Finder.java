@@ -93,8 +93,15 @@ final class Finder {
 
   record Scored(int id, int score) {}
 
+  /** Takes what a query matches, in the order of the documents' numbers. */
+  interface Match {
+    void take(int document, int score) throws IOException;
+  }
+
   List<Scored> scored(Query query) throws IOException {
-    return matches(query, Matches.NONE).all();
+    Matches found = new Matches();
+    each(query, Matches.NONE, found::add);
+    return found.all();
   }
 
   /**
@@ -102,6 +109,15 @@ final class Finder {
    */
   private Matches matches(Query query, Matches known) throws IOException {
     Matches found = new Matches();
+    each(query, known, found::add);
+    return found;
+  }
+
+  void each(Query query, Match match) throws IOException {
+    each(query, Matches.NONE, match);
+  }
+
+  private void each(Query query, Matches known, Match match) throws IOException {
     int next = 0;
     Weight weight = searcher.createWeight(searcher.rewrite(query), ScoreMode.COMPLETE, 1);
     for (LeafReaderContext leaf : searcher.getLeafContexts()) {
@@ -115,12 +131,11 @@ final class Finder {
           }
           boolean isKnown = next < known.count() && known.id(next) == leaf.docBase + id;
           if (!isKnown && (live == null || live.get(id))) {
-            found.add(leaf.docBase + id, Math.round(scorer.score() / SAME));
+            match.take(leaf.docBase + id, Math.round(scorer.score() / SAME));
           }
         }
       }
     }
-    return found;
   }
 
   private List<FoundHit> best(Matches found, int most, boolean all) throws IOException {

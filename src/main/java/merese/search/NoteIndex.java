@@ -4,8 +4,10 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,10 +19,12 @@ import merese.search.Hits.CheckHit;
 import merese.search.Hits.NoteHit;
 import merese.search.Hits.NoteTaker;
 import merese.search.Hits.NoteTest;
+import merese.search.Hits.Owner;
 import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.Hits.SourceTaker;
 import merese.search.PageHits.PageHit;
+import merese.search.PageHits.PageTaker;
 import merese.vocabulary.Thesaurus;
 
 /**
@@ -32,7 +36,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "18";
+  static final String LAYOUT = "19";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -258,6 +262,36 @@ public final class NoteIndex implements Closeable {
     return keys;
   }
 
+  /** The keys of some editions, by year, author and key (R4). */
+  public List<String> keys(SourceSet sources) {
+    List<Owner> owners = new ArrayList<>();
+    try {
+      postings.each(new Census(postings).briefs(sources), new TakingOwners(owners));
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+    owners.sort(new ByStanding());
+    List<String> keys = new ArrayList<>();
+    for (Owner owner : owners) {
+      keys.add(owner.edition());
+    }
+    return keys;
+  }
+
+  private record TakingOwners(List<Owner> owners) implements CommitTables.Taker {
+    @Override
+    public void take(StoredValue value) {
+      owners.add(value.owner());
+    }
+  }
+
+  private static final class ByStanding implements Comparator<Owner> {
+    @Override
+    public int compare(Owner a, Owner b) {
+      return Arrays.compareUnsigned(a.standing(), b.standing());
+    }
+  }
+
   /** The years that editions have, the earliest first; an empty one, for undated, comes last. */
   public List<OptionalInt> years() {
     String none = Fields.term(Fields.SOURCE_YEAR, "");
@@ -383,6 +417,15 @@ public final class NoteIndex implements Closeable {
     return payloads;
   }
 
+  /** Whether anything is stored under this type. */
+  public boolean hasRecords(String type) {
+    try {
+      return postings.anyValue(Fields.term(Fields.TYPE, type)).isPresent();
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
   /** What was stored whole under this type, with the file that each is from. */
   public List<RecordHit> recordHits(String type) {
     List<RecordHit> hits = new ArrayList<>();
@@ -455,9 +498,15 @@ public final class NoteIndex implements Closeable {
     }
   }
 
-  /** The pages that have all words of one of the labels somewhere, if only loosely. */
-  public List<PageHit> pagesHolding(Collection<List<String>> labels) {
-    return new PageFinder(lucene()).holding(labels);
+  /**
+   * The pages on which a name of one of the concepts, or of what is narrower, stands, and those
+   * that have all words of one of the labels somewhere, if only loosely; each once, in no order.
+   *
+   * @param labels each as folded words
+   */
+  public void eachPage(
+      Collection<String> concepts, Collection<List<String>> labels, PageTaker taker) {
+    new PageFinder(lucene()).each(concepts, labels, taker);
   }
 
   /** The text of a page, its lines with a newline between. */

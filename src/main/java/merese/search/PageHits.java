@@ -17,4 +17,12 @@ public record PageHits(List<PageHit> best, int all) {
    * @param page of that file, from 1
    */
   public record PageHit(String file, String edition, int page, byte[] payload) {}
+
+  /** Takes pages one by one. */
+  public interface PageTaker {
+    /**
+     * @param text its lines with a newline between
+     */
+    void take(PageHit hit, String text);
+  }
 }

@@ -322,8 +322,7 @@ final class IndexKeeper {
       vocabulary.files().forEach(update::replace);
       if (changes.touchVocabulary()) {
         ownAgain(index, now, changes, update);
-        Set<String> changed = changedConcepts(old, now);
-        pages = new PagesForIndex(now).again(index, old, changed, changes, update);
+        pages = new PagesForIndex(now).again(index, old, changes, update);
       }
       OtherFiles others = new OtherFiles(folder, reading, vocabulary).beside(index, changes);
       if (!others.index(changes.changed(), update, watcher)) {

@@ -86,4 +86,16 @@ final class PackedPage {
         from.optionalText().map(Locator::parse),
         from.number());
   }
+
+  /**
+   * @param source the key of its edition
+   */
+  record Text(String source, int pages, int withoutText) {}
+
+  static Text unpackText(byte[] bytes) {
+    Unpacker from = new Unpacker(bytes);
+    String source = from.text();
+    from.text();
+    return new Text(source, from.number(), from.number());
+  }
 }

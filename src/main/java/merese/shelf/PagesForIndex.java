@@ -1,18 +1,16 @@
 package merese.shelf;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import merese.model.Homonym;
+import java.util.TreeSet;
+import merese.model.Concept;
 import merese.model.Locator;
 import merese.model.PageText;
 import merese.search.IndexUpdate;
 import merese.search.IndexedPage;
 import merese.search.NoteIndex;
-import merese.search.PageHits.PageHit;
 import merese.vocabulary.NameOnPage;
 import merese.vocabulary.NamesOnPages;
 import merese.vocabulary.PageReading;
@@ -21,7 +19,8 @@ import merese.vocabulary.Thesaurus;
 /**
  * Makes of the pages of books what the index takes: with each goes which concepts are named on it,
  * so that no question looks for names in texts. A change of the vocabulary makes again, from the
- * index itself, the pages that name a changed concept or have the words of a changed label.
+ * index itself, the pages that have the words of a changed label or name a concept that is
+ * elsewhere.
  */
 final class PagesForIndex {
   private final Thesaurus thesaurus;
@@ -33,13 +32,19 @@ final class PagesForIndex {
 
   /** The pages of a text, one after another, so that a long one is never in memory twice. */
   void add(String file, PageText text, IndexUpdate update) {
-    for (int i = 0; i < text.pages().size(); i++) {
-      int page = i + 1;
-      List<String> next = page < text.pages().size() ? text.pages().get(page).lines() : List.of();
-      PageReading reading = PageReading.of(text.pages().get(i).lines(), next);
-      Optional<String> locator = text.map().at(page).map(Locator::printed);
-      update.add(file, page(text.source(), page, locator, text.map().cited(page), reading));
+    for (int page = 1; page <= text.pages().size(); page++) {
+      update.add(file, page(text, page));
     }
+  }
+
+  /**
+   * @param page from 1
+   */
+  IndexedPage page(PageText text, int page) {
+    List<String> next = page < text.pages().size() ? text.pages().get(page).lines() : List.of();
+    PageReading reading = PageReading.of(text.pages().get(page - 1).lines(), next);
+    Optional<String> locator = text.map().at(page).map(Locator::printed);
+    return page(text.source(), page, locator, text.map().cited(page), reading);
   }
 
   private IndexedPage page(
@@ -61,38 +66,46 @@ final class PagesForIndex {
 
   /**
    * Makes again the pages, of files that did not change, which a change of the vocabulary moves.
+   * Each is read, made and let go.
    *
-   * @param changed the concepts whose labels or ancestors differ, or which only one of the two has
    * @return how many
    */
-  int again(
-      NoteIndex index, Thesaurus before, Set<String> changed, Changes changes, IndexUpdate update) {
-    Set<Homonym> register = new HashSet<>(before.register());
-    register.addAll(thesaurus.register());
-    register.removeIf(h -> before.register().contains(h) && thesaurus.register().contains(h));
-    if (changed.isEmpty() && register.isEmpty() || index.recordHits(RecordTypes.PAGES).isEmpty()) {
+  int again(NoteIndex index, Thesaurus before, Changes changes, IndexUpdate update) {
+    if (!index.hasRecords(RecordTypes.PAGES)) {
       return 0;
     }
     names = thesaurus.namesOnPages();
-    Set<List<String>> labels = before.namesOnPages().wordsOf(changed, register);
-    labels.addAll(names.wordsOf(changed, register));
-    List<PageHit> hits = new ArrayList<>(index.pagesNaming(changed));
-    hits.addAll(index.pagesHolding(labels));
-    Set<String> done = new HashSet<>();
-    for (PageHit hit : hits) {
-      if (!changes.concerns(hit.file()) && done.add(hit.file() + '\n' + hit.page())) {
-        PackedPage.Unpacked known = PackedPage.unpack(hit.payload());
-        PageReading reading = PageReading.ofKept(index.pageText(hit.file(), hit.page()));
-        update.replace(
-            hit.file(),
-            page(
-                hit.edition(),
-                hit.page(),
-                known.locator().map(Locator::printed),
-                known.cited(),
-                reading));
+    Set<List<String>> labels = names.wordsOtherThan(before.namesOnPages());
+    Set<String> moved = moved(before);
+    if (labels.isEmpty() && moved.isEmpty()) {
+      return 0;
+    }
+    int[] count = {0};
+    index.eachPage(
+        moved,
+        labels,
+        (hit, text) -> {
+          if (!changes.concerns(hit.file())) {
+            PackedPage.Unpacked known = PackedPage.unpack(hit.payload());
+            Optional<String> locator = known.locator().map(Locator::printed);
+            PageReading reading = PageReading.ofKept(text);
+            update.replace(
+                hit.file(), page(hit.edition(), hit.page(), locator, known.cited(), reading));
+            count[0]++;
+          }
+        });
+    return count[0];
+  }
+
+  /** The concepts of both vocabularies that have other ancestors now. */
+  private Set<String> moved(Thesaurus before) {
+    Set<String> moved = new TreeSet<>();
+    for (Concept concept : before.concepts()) {
+      String id = concept.id();
+      if (thesaurus.concept(id).isPresent() && !before.broader(id).equals(thesaurus.broader(id))) {
+        moved.add(id);
       }
     }
-    return done.size();
+    return moved;
   }
 }

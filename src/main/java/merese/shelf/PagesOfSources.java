@@ -8,6 +8,4 @@ import java.util.List;
  * @param pages of the first sources, in their order
  * @param sources how many sources there are
  */
-public record PagesOfSources(List<SourcedPage> pages, int sources) {
-  static final PagesOfSources NONE = new PagesOfSources(List.of(), 0);
-}
+public record PagesOfSources(List<SourcedPage> pages, int sources) {}

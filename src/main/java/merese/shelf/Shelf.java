@@ -4,6 +4,7 @@ import java.io.Closeable;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -527,28 +528,49 @@ public final class Shelf implements Lexicon, Closeable {
     return pages(index.pagesNaming(concepts));
   }
 
-  /**
-   * The same of the first sources of a selection, by year, author and key (R4).
-   *
-   * @param most how many sources at most
-   */
+  /** The same of the first sources of a selection, by year, author and key (R4). */
   public PagesOfSources pagesNaming(
       Collection<String> concepts, SourceSelection selection, int most) {
-    Map<String, NotesOfSource> bySource = new HashMap<>();
+    List<NotesOfSource> sources = sourcesNaming(concepts, selection);
+    List<SourcedPage> pages = new ArrayList<>();
+    for (NotesOfSource each : sources.subList(0, Math.min(most, sources.size()))) {
+      pages.addAll(pages(each));
+    }
+    return new PagesOfSources(pages, sources.size());
+  }
+
+  /** The sources of a selection on whose pages a name stands, in that order; the pages unread. */
+  public List<NotesOfSource> sourcesNaming(Collection<String> concepts, SourceSelection selection) {
+    Map<String, NotesOfSource> byKey = new HashMap<>();
     for (NotesOfSource pages : index.gatherPagesNaming(concepts)) {
-      bySource.put(pages.owner().edition(), pages);
+      byKey.put(pages.owner().edition(), pages);
     }
-    if (bySource.isEmpty()) {
-      return PagesOfSources.NONE;
-    }
-    List<PageHit> hits = new ArrayList<>();
-    SourceSet wanted = census().selected(selection).and(census().called(bySource.keySet()));
-    for (Source source : sources(census().first(wanted, most))) {
-      for (int document : bySource.get(source.key()).documents()) {
-        hits.add(index.page(document));
+    List<NotesOfSource> sources = new ArrayList<>();
+    if (!byKey.isEmpty()) {
+      SourceSet wanted = census().selected(selection).and(census().called(byKey.keySet()));
+      for (String key : index.keys(wanted)) {
+        sources.add(byKey.get(key));
       }
     }
-    return new PagesOfSources(pages(hits), bySource.size());
+    return sources;
+  }
+
+  /** Pages of one source, in the order of files and pages. */
+  public List<SourcedPage> pages(NotesOfSource ofSource) {
+    List<PageHit> hits = new ArrayList<>();
+    for (int document : ofSource.documents()) {
+      hits.add(index.page(document));
+    }
+    hits.sort(new ByPage());
+    return pages(hits);
+  }
+
+  private static final class ByPage implements Comparator<PageHit> {
+    @Override
+    public int compare(PageHit a, PageHit b) {
+      int files = a.file().compareTo(b.file());
+      return files != 0 ? files : Integer.compare(a.page(), b.page());
+    }
   }
 
   /** Pages of sources that there are; a text of an edition that is gone is of none. */
@@ -571,14 +593,30 @@ public final class Shelf implements Lexicon, Closeable {
     return PageReading.ofKept(index.pageText(page.file(), page.page()));
   }
 
-  /** The texts of pages that are attached to sources, in the order of their files. */
-  public List<AttachedText> attachedTexts() {
+  /** What there is of texts of pages, less those of the user's own work. */
+  public AttachedTexts attachedTexts() {
+    int texts = 0;
+    int pages = 0;
+    int withoutText = 0;
+    for (RecordHit hit : index.recordHits(RecordTypes.PAGES)) {
+      PackedPage.Text text = PackedPage.unpackText(hit.payload());
+      if (!ownWork().contains(text.source()) && index.source(text.source()).isPresent()) {
+        texts++;
+        pages += text.pages();
+        withoutText += text.withoutText();
+      }
+    }
+    return new AttachedTexts(texts, pages, withoutText);
+  }
+
+  /** Each of them, in the order of their files. */
+  public List<AttachedText> eachAttachedText() {
     List<AttachedText> texts = new ArrayList<>();
     for (RecordHit hit : index.recordHits(RecordTypes.PAGES)) {
       Unpacker from = new Unpacker(hit.payload());
-      Source source = sourcesByKey().get(from.text());
-      if (source != null) {
-        texts.add(PackedPage.unpackText(source, hit.file(), from));
+      Optional<Source> source = findSource(from.text());
+      if (source.isPresent() && !source.get().mine()) {
+        texts.add(PackedPage.unpackText(source.get(), hit.file(), from));
       }
     }
     return texts;

@@ -76,6 +76,13 @@ final class FolderScan {
     return files;
   }
 
+  /** All page texts, in the order of their paths. */
+  List<LibraryFile> pages() {
+    walk(root.resolve(PAGES), PAGES, LibraryFile.Kind.PAGES);
+    Collections.sort(files);
+    return files;
+  }
+
   private void singles() {
     single(SETTINGS, LibraryFile.Kind.SETTINGS);
     single(MINE, LibraryFile.Kind.MINE);

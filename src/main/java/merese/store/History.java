@@ -199,7 +199,6 @@ public final class History {
   public Map<Integer, String> hindrances(List<Line> lines) {
     Map<Integer, String> hindrances = new HashMap<>();
     Map<Path, byte[]> read = new HashMap<>();
-    List<LibraryFile> scanned = library.scan();
     for (Line line : lines) {
       HistoryEntry entry = line.entry();
       if (line.undone() || entry.files().size() > MOST_LOOKED_THROUGH) {
@@ -209,7 +208,7 @@ public final class History {
         for (AlteredFile file : entry.files()) {
           Path path = library.resolve(file.file());
           byte[] now = read.computeIfAbsent(path, Disk::readIfThere);
-          before(entry, file, path, now, scanned);
+          before(entry, file, path, now);
         }
       } catch (LibraryException e) {
         hindrances.put(entry.number(), e.problems().get(0).remedy());
@@ -225,15 +224,14 @@ public final class History {
       for (AlteredFile file : entry.files()) {
         Path path = library.resolve(file.file());
         byte[] now = Disk.readIfThere(path);
-        byte[] before = before(entry, file, path, now, library.scan());
+        byte[] before = before(entry, file, path, now);
         change.put(path, now, before);
       }
       change.commit();
     }
   }
 
-  private byte[] before(
-      HistoryEntry entry, AlteredFile file, Path path, byte[] now, List<LibraryFile> scanned) {
+  private byte[] before(HistoryEntry entry, AlteredFile file, Path path, byte[] now) {
     if (Hash.of(now).equals(file.is())) {
       try {
         return file.restored(now);
@@ -248,24 +246,24 @@ public final class History {
       }
     }
     byte[] takenOut = now == null ? null : file.takenOut(now);
-    if (takenOut == null || !isReadable(scanned, path, takenOut)) {
+    if (takenOut == null || !isReadable(file.file(), takenOut)) {
       throw changedSince(entry, file, path);
     }
     return takenOut;
   }
 
-  private static boolean isReadable(List<LibraryFile> scanned, Path path, byte[] bytes) {
-    for (LibraryFile file : scanned) {
-      if (file.path().equals(path)) {
-        try {
-          Stored.of(path, bytes, Consistency.codec(file.kind()));
-          return true;
-        } catch (LibraryException e) {
-          return false;
-        }
-      }
+  /** Whether a file of the library can be read with other bytes. */
+  private boolean isReadable(String relative, byte[] bytes) {
+    Optional<LibraryFile> file = library.look(relative);
+    if (file.isEmpty()) {
+      return false;
     }
-    return false;
+    try {
+      Stored.of(file.get().path(), bytes, Consistency.codec(file.get().kind()));
+      return true;
+    } catch (LibraryException e) {
+      return false;
+    }
   }
 
   private LibraryException changedSince(HistoryEntry entry, AlteredFile file, Path path) {

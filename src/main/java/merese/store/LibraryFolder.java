@@ -230,6 +230,11 @@ public final class LibraryFolder {
     return FileNames.mended(ending ? file.substring(0, dot) : file, "pages");
   }
 
+  /** The files of all page texts, in the order of their paths. */
+  public List<LibraryFile> pages() {
+    return List.copyOf(new FolderScan(root).pages());
+  }
+
   /** The files of an edition's page texts, unread, by their names. */
   public List<LibraryFile> pagesOf(String edition) {
     return List.copyOf(PagesFolder.files(root, edition));

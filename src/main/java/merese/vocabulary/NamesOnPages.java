@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import merese.model.Homonym;
 import merese.vocabulary.PageReading.Run;
 
 /**
@@ -106,20 +106,39 @@ public final class NamesOnPages {
     return names;
   }
 
-  /** The folded words by which names of these concepts, and these words of the register, stand. */
-  public Set<List<String>> wordsOf(Set<String> concepts, Set<Homonym> register) {
+  /** The folded words of what only one of the two finds, or finds as something else. */
+  public Set<List<String>> wordsOtherThan(NamesOnPages other) {
+    Set<Finds> ours = finds();
+    Set<Finds> theirs = other.finds();
     Set<List<String>> words = new LinkedHashSet<>();
+    for (Finds each : ours) {
+      if (!theirs.contains(each)) {
+        words.add(each.words());
+      }
+    }
+    for (Finds each : theirs) {
+      if (!ours.contains(each)) {
+        words.add(each.words());
+      }
+    }
+    return words;
+  }
+
+  /** All that a label's words stand for on a page. */
+  private record Finds(List<String> words, List<String> without, String concept, int kind) {}
+
+  private Set<Finds> finds() {
+    Set<Finds> finds = new HashSet<>();
     for (Lookup lookup : lookups) {
       for (List<Sought> same : lookup.exact.values()) {
         for (Sought sought : same) {
           LabelEntry entry = sought.entry();
-          if (concepts.contains(entry.concept.id()) || register.contains(entry.homonym)) {
-            words.add(sought.words());
-          }
+          int kind = entry.isRegister() ? 2 : entry.label.elsewhere() ? 1 : 0;
+          finds.add(new Finds(sought.words(), lookup.optional, entry.concept.id(), kind));
         }
       }
     }
-    return words;
+    return finds;
   }
 
   private static boolean isAtSamePlace(Standing a, Standing b) {

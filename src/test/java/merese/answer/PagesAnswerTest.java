@@ -231,7 +231,7 @@ class PagesAnswerTest {
 
   @Test
   void aSweepGivesEachPlaceOnceAndSaysWhatWasLookedAt() {
-    Swept swept = Sweep.answer(shelf, "bladed ring", 50);
+    Swept swept = Sweep.answer(shelf, "bladed ring", 50, false);
 
     assertEquals(2, swept.texts());
     assertEquals(6, swept.pages());
@@ -251,7 +251,7 @@ class PagesAnswerTest {
 
   @Test
   void aSweepIsCutToALimitAndCountsAll() {
-    Swept swept = Sweep.answer(shelf, "ring-bladed", 2);
+    Swept swept = Sweep.answer(shelf, "ring-bladed", 2, false);
 
     assertEquals(2, swept.places().size());
     assertEquals(5, swept.all());
@@ -260,14 +260,14 @@ class PagesAnswerTest {
   @Test
   void aSweepForAFamilyTakesInWhatIsNarrowerAndSaysSo() {
     List<String> places =
-        Sweep.answer(shelf, "ring-cut", 50).places().stream().map(PagesAnswerTest::text).toList();
+        Sweep.answer(shelf, "ring-cut", 50, false).places().stream().map(PagesAnswerTest::text).toList();
     assertEquals(List.of("quenby-1926, file page 5, unnumbered “facet-cut ring” narrower"), places);
   }
 
   @Test
   void aSweepDoesNotGuessAtAWordOfSeveralMeanings() {
     TermException refused =
-        assertThrows(TermException.class, () -> Sweep.answer(shelf, "collar", 50));
+        assertThrows(TermException.class, () -> Sweep.answer(shelf, "collar", 50, false));
     assertTrue(refused.getMessage().contains("metal-collar"), refused.getMessage());
   }
 }

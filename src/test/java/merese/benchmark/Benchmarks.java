@@ -20,6 +20,7 @@ final class Benchmarks {
     all.put("start", new StartBenchmark(libraries));
     all.put("questions", new QuestionsBenchmark(libraries));
     all.put("build", new BuildBenchmark(libraries));
+    all.put("pages", new PagesBenchmark(libraries));
     all.put("noting", new NotingBenchmark(libraries));
     all.put("weighing", new QuestionBenchmark());
     all.put("reading", new ReadingBenchmark());

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import merese.model.Concept;
+import merese.model.PageText;
 import merese.shelf.Shelf;
 import merese.shelf.Watcher;
 import merese.store.LibraryFolder;
@@ -35,8 +36,13 @@ final class LargeLibrary implements Closeable {
 
   /** As it is before it has been asked anything. */
   static LargeLibrary of(int works, int notes) throws IOException {
+    return of(works, notes, 0);
+  }
+
+  /** The same with the texts of pages. */
+  static LargeLibrary of(int works, int notes, int pages) throws IOException {
     Path folder = Files.createTempDirectory("merese-large");
-    UnionList list = UnionList.of(works, notes);
+    UnionList list = UnionList.of(works, notes, pages);
     return new LargeLibrary(folder, list, list.write(folder));
   }
 
@@ -66,6 +72,11 @@ final class LargeLibrary implements Closeable {
       keys.add(list.work(work).editions().get(0).key());
     }
     return keys;
+  }
+
+  /** The page texts of a work, by its number. */
+  List<PageText> pages(int work) {
+    return list.pages(list.work(work), work);
   }
 
   LibraryFolder library() {

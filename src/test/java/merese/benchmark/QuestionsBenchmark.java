@@ -1,14 +1,7 @@
 package merese.benchmark;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
-import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
-import org.openjdk.jmh.runner.options.TimeValue;
-import org.openjdk.jmh.runner.options.VerboseMode;
 import org.openjdk.jmh.util.Statistics;
 
 /**
@@ -18,8 +11,6 @@ import org.openjdk.jmh.util.Statistics;
 final class QuestionsBenchmark implements merese.benchmark.Benchmark {
   private static final double AGAINST_LUCENE = 2;
   private static final double LONGEST = 10;
-  private static final TimeValue WARM = TimeValue.seconds(2);
-  private static final TimeValue MEASURED = TimeValue.seconds(5);
 
   private final Libraries libraries;
 
@@ -49,7 +40,11 @@ final class QuestionsBenchmark implements merese.benchmark.Benchmark {
             + " concepts drawn evenly, as many as often as notes name them, and pairs of words."
             + " Bare Lucene: IndexSearcher on the same index, a TermQuery for each group, the"
             + " stored value of every match read; for words BM25, the best 20");
-    Map<String, Statistics> inProcess = inProcess(large.folder());
+    Map<String, Statistics> inProcess =
+        Warm.measured(
+            InProcess.class,
+            large.folder(),
+            List.of("covers", "bareCovers", "find", "note", "open"));
     covers(report, large, inProcess, "covers", "concepts drawn evenly");
     covers(report, large, inProcess, "coversAsNamed", "concepts as often as noted");
     Statistics find = inProcess.get("find");
@@ -120,37 +115,5 @@ final class QuestionsBenchmark implements merese.benchmark.Benchmark {
 
   private static void against(Report report, String what, Statistics ours, double[] theirs) {
     report.ratio(what, ours.getPercentile(99), Report.percentile(theirs, 99), "ms", 1);
-  }
-
-  private static Map<String, Statistics> inProcess(Path folder) throws Exception {
-    var options =
-        new OptionsBuilder()
-            .include("^" + InProcess.class.getName() + "\\.")
-            .param("folder", folder.toString())
-            .forks(1)
-            .jvmArgs("-Xmx512m")
-            .warmupIterations(2)
-            .warmupTime(WARM)
-            .measurementIterations(1)
-            .measurementTime(MEASURED)
-            .timeout(TimeValue.minutes(5))
-            .verbosity(VerboseMode.SILENT)
-            .shouldFailOnError(true)
-            .build();
-    Map<String, Statistics> times = new TreeMap<>();
-    for (RunResult result : new Runner(options).run()) {
-      String name = result.getParams().getBenchmark();
-      String unit = result.getPrimaryResult().getScoreUnit();
-      if (!unit.equals("ms/op")) {
-        throw new IllegalStateException(name + " is in " + unit);
-      }
-      times.put(
-          name.substring(name.lastIndexOf('.') + 1), result.getPrimaryResult().getStatistics());
-    }
-    List<String> wanted = List.of("covers", "bareCovers", "find", "note", "open");
-    if (!times.keySet().containsAll(wanted)) {
-      throw new IllegalStateException("only these were measured: " + times.keySet());
-    }
-    return times;
   }
 }

@@ -233,6 +233,121 @@ class PagesCommandTest {
   }
 
   @Test
+  void aNameMeansTheSameTextWhateverItsCaseAndEnding() throws IOException {
+    ask("pages", KEY, "scan.txt", "--name", "Plates");
+    Ran again = ask("pages", KEY, "scan.txt", "--name", "plates");
+    contains(again.out(), "Pages as they were of", "“Plates”: 6 pages from scan.txt");
+    assertTrue(Files.exists(attached().resolveSibling("Plates.json")));
+    ask("pages", KEY, "scan.txt");
+    contains(ask("pages", KEY, "--remove", "--name", "scan.txt").out(), "Pages taken off");
+    Ran none = ask("pages", KEY, "--remove", "--name", "covers");
+    contains(none.err(), "has no page texts called \"covers\", but Plates");
+  }
+
+  @Test
+  void theBeginningsOfSixPagesAreShownWhereverTheMapChanges() throws IOException {
+    StringBuilder text = new StringBuilder("\f");
+    for (int page = 2; page <= 20; page++) {
+      text.append("PAGE ").append(page).append("\nof rings\f");
+    }
+    Files.writeString(folder.resolve("long.txt"), text);
+    String map = "1–4 = pp. 1–4; 5–6 = unnumbered; 7–9 = pp. 7–9; 10 = pl. I; 12–19 = pp. 12–19";
+    Ran ran = ask("pages", KEY, "long.txt", "--map", map);
+    contains(
+        ran.out(),
+        "1 without text (file page 1)",
+        "file pages 5–6: unnumbered\n",
+        "2 pages are not in it, and are cited as",
+        "file page 2, p. 2: “PAGE 2 / of rings”",
+        "file page 10, pl. I: “PAGE 10 / of rings”",
+        "file page 9, p. 9: “PAGE 9 / of rings”");
+    assertFalse(ran.out().contains("“PAGE 5"), ran.out());
+    assertEquals(6, ran.out().lines().filter(line -> line.contains(": “PAGE ")).count());
+    contains(
+        ask("pages", KEY, "--map", "1–19 = pp. 1–19").out(),
+        "1 page is not in it, and is cited as");
+    assertFalse(ask("pages", KEY, "--map", "1–20 = pp. 1–20").out().contains("not in it"));
+    Ran unmapped = ask("pages", KEY, "--map", "");
+    contains(unmapped.out(), "\n  file page 2: “PAGE 2", "\n  file page 20: “PAGE 20");
+  }
+
+  @Test
+  void longBeginningsAreCutAndHarmless() throws IOException {
+    String words = "A ring round the neck of a decanter is a collar, ";
+    Files.writeString(
+        folder.resolve("long.txt"),
+        words
+            + "and a collar is a ring\f"
+            + "x".repeat(90)
+            + "\fa \u202e ring\f"
+            + "\f".repeat(10));
+    Ran ran = ask("pages", KEY, "long.txt", "--map", "1 = p. 1; 2 = pl. 1; 3 = p. 2");
+    contains(
+        ran.out(),
+        "10 without text (file pages 4, 5, 6, 7, 8, 9, 10, 11 …)",
+        "“" + words + "and a …”",
+        "“" + "x".repeat(30) + " …”",
+        "“a ");
+    assertFalse(ran.out().contains("\u202e"), ran.out());
+  }
+
+  @Test
+  void whereNothingIsAttachedItSaysHowToDoIt() throws IOException {
+    contains(
+        ask("pages", KEY).out(),
+        "No text of its pages is attached.",
+        "merese pages norrish-1971 FILE");
+    for (String attached : new String[] {"brackenford-directory-1817", "cruet-frame-1904"}) {
+      assertEquals(0, ask("pages", attached, "--remove").code());
+    }
+    Ran none = ask("pages");
+    assertEquals(0, none.code());
+    contains(
+        none.out(), "No pages are attached to any source. Attach them with: merese pages SOURCE");
+  }
+
+  @Test
+  void aTextOfAnEditionThatIsGoneIsSaidToBe() throws IOException {
+    ask("pages", KEY, "scan.txt");
+    Path elsewhere = library.resolve("pages/gone-1900/scan.json");
+    Files.createDirectories(elsewhere.getParent());
+    Files.writeString(elsewhere, Files.readString(attached()).replace(KEY, "gone-1900"));
+    contains(
+        ask("pages").out(),
+        "gone-1900\n  there is no such edition in the library; see merese check\n  “scan”: 6 pages",
+        "(plain text), 1 without text (file page 2); no page map");
+  }
+
+  @Test
+  void pagesThatFollowTakeAnotherNameWhereTheirsIsTaken() {
+    ask("pages", KEY, "scan.txt");
+    ask("pages", "cordwent-1955", "scan.txt", "--map", "3 = p. 9");
+    Ran merged = ask("merge", "cordwent-1955", KEY, "--one-edition", "--apply");
+    assertEquals(0, merged.code(), merged.out() + merged.err());
+    contains(merged.out(), "called scan-2 from now on");
+    Ran both = ask("pages", "cordwent-1955");
+    contains(both.out(), "“scan”: 6 pages", "“scan-2”: 6 pages", "file page 3: p. 9");
+    ask("undo");
+    assertTrue(Files.exists(attached()));
+    assertFalse(ask("pages", "cordwent-1955").out().contains("scan-2"));
+  }
+
+  @Test
+  void ofManyTextsTheFirstAreShownAndTheOthersCounted() {
+    ask("pages", KEY, "scan.txt");
+    ask("pages", KEY, "scan.txt", "--name", "second");
+    ask("pages", KEY, "scan.txt", "--name", "third");
+    Ran three = ask("pages", "--limit", "3"); // two are of the demo
+    assertEquals(0, three.code(), three.err());
+    contains(three.out(), "brackenford-1817", "“scan”: 6 pages", "And 2 more texts; --limit N");
+    assertFalse(three.out().contains("“second”"), three.out());
+    assertFalse(ask("pages", "--limit", "5").out().contains("more text"));
+    contains(ask("pages", "--limit", "1", "--json").out(), "\"all\" : 5");
+    assertEquals(2, ask("pages", "--limit", "0").code());
+    assertEquals(2, ask("pages", KEY, "--limit", "3").code());
+  }
+
+  @Test
   void damagedPagesAreNamedBesideTheOthers() throws IOException {
     ask("pages", KEY, "scan.txt");
     Files.writeString(attached(), "{");

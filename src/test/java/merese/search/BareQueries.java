@@ -60,8 +60,27 @@ public final class BareQueries implements Closeable {
     for (String word : folded.words(words)) {
       any.add(new TermQuery(new Term(Fields.ALL, word)), Occur.SHOULD);
     }
+    return best(any.build(), most);
+  }
+
+  /** The best pages that have all of the words, ranked so, and the values stored with them. */
+  public long bestPages(String words, int most) throws IOException {
+    BooleanQuery.Builder all = new BooleanQuery.Builder();
+    for (String word : folded.words(words)) {
+      all.add(new TermQuery(new Term(Fields.PAGE, word)), Occur.MUST);
+    }
+    return best(all.build(), most);
+  }
+
+  /** Each page on which a concept is named, and the value stored with it. */
+  public long pagesNaming(String concept) throws IOException {
+    Query query = new TermQuery(new Term(Fields.PAGE_NAMES, concept));
+    return searcher.search(new ConstantScoreQuery(query), new Reading());
+  }
+
+  private long best(Query query, int most) throws IOException {
     Values values = new Values();
-    for (var hit : searcher.search(any.build(), most).scoreDocs) {
+    for (var hit : searcher.search(query, most).scoreDocs) {
       for (LeafReaderContext leaf : reader.leaves()) {
         int inLeaf = hit.doc - leaf.docBase;
         if (inLeaf >= 0 && inLeaf < leaf.reader().maxDoc()) {

@@ -41,6 +41,13 @@ public final class BareWriter implements Closeable {
     return documents;
   }
 
+  /** Writes the pages of a file, of which all that is made is made. */
+  public void add(String file, List<IndexedPage> pages) throws IOException {
+    for (IndexedPage page : pages) {
+      writer.addDocument(Documents.page(file, page));
+    }
+  }
+
   /** Commits. */
   @Override
   public void close() throws IOException {

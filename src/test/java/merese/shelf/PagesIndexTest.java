@@ -13,8 +13,11 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import merese.search.FindQuery;
+import merese.search.SourceSelection;
 import merese.store.LibraryFolder;
 import merese.testing.SmallLibrary;
 import org.junit.jupiter.api.BeforeEach;
@@ -252,10 +255,92 @@ class PagesIndexTest {
     UpToDate after = report();
 
     assertEquals(List.of("vocabulary/ring.json"), after.opened());
-    assertEquals(3, after.pagesAgain()); // two had a name of it, one has the new words
+    assertEquals(1, after.pagesAgain()); // of those that have an old name of it nothing changes
     assertTrue(
         naming("ring-bladed").stream().anyMatch(l -> l.startsWith("quenby-1926 pl. I:")),
         naming("ring-bladed").toString());
+  }
+
+  @Test
+  void aConceptThatIsElsewhereIsFoundOnItsPagesUnderWhatIsBroaderNow() throws IOException {
+    report();
+    assertEquals(List.of(), naming("ring-cut"));
+    edit(
+        "vocabulary/ring.json",
+        "triangular in section.\",\n      \"broader\": [\n        \"ring-applied\"",
+        "triangular in section.\",\n      \"broader\": [\n        \"ring-cut\"");
+    assertEquals(2, report().pagesAgain());
+    assertEquals(naming("ring-bladed"), naming("ring-cut"));
+  }
+
+  /** More than Lucene takes in one query. */
+  @Test
+  void aThousandNewLabelsAtOnceMakeNoMoreOfItThanTheirPages() throws IOException {
+    report();
+    StringBuilder labels = new StringBuilder("\"angular ring\", \"razorlike ring\"");
+    for (int i = 0; i < 1_000; i++) {
+      labels
+          .append(", \"ring like ")
+          .append("abcdefghij".charAt(i % 10))
+          .append("x".repeat(i / 10));
+      labels.append(" of old\"");
+    }
+    edit("vocabulary/ring.json", "\"angular ring\"", labels.toString());
+    UpToDate after = report();
+
+    assertEquals(Optional.empty(), after.built());
+    assertEquals(1, after.pagesAgain());
+    assertEquals(3, naming("ring-bladed").size());
+  }
+
+  /** The page that is made again comes last into the index. */
+  @Test
+  void pagesOfASourceStayInTheOrderOfTheText() throws IOException {
+    report();
+    edit("vocabulary/ring.json", "\"angular ring\"", "\"angular ring\", \"decanter with three\"");
+    report();
+    try (Shelf shelf = open(library)) {
+      List<String> pages = lines(pagesOfFirst(shelf, "neck-ring", 1));
+      assertEquals(3, pages.size(), pages.toString());
+      assertTrue(pages.get(0).startsWith("quenby-1926 p. 1: decanter with three"), pages.get(0));
+      assertEquals(lines(shelf.pagesNaming(List.of("neck-ring"))).subList(0, 3), pages);
+    }
+  }
+
+  private static List<SourcedPage> pagesOfFirst(Shelf shelf, String concept, int most) {
+    return shelf.pagesNaming(List.of(concept), SourceSelection.ALL, most).pages();
+  }
+
+  @Test
+  void ofTheSourcesThatNameAConceptTheFirstAreReadAndAllCounted() {
+    try (Shelf shelf = open(library)) {
+      PagesOfSources first = shelf.pagesNaming(List.of("ring-bladed"), SourceSelection.ALL, 1);
+      assertEquals(List.of("quenby-1926 p. 1: knife-edged rings"), lines(first.pages()));
+      assertEquals(2, first.sources());
+      PagesOfSources late =
+          shelf.pagesNaming(
+              List.of("ring-bladed"), SourceSelection.ALL.in(OptionalInt.of(1954)), 9);
+      assertEquals(List.of("tressick-1954 file page 2: bladed neck ring"), lines(late.pages()));
+      assertEquals(1, late.sources());
+    }
+  }
+
+  @Test
+  void ofPagesThatAreEquallyGoodTheFirstAreGivenHoweverFewAreWanted() {
+    List<String> all = find("ring");
+    assertEquals(
+        List.of("quenby-1926 p. 1", "quenby-1926 p. 3", "quenby-1926 pl. I"), all.subList(0, 3));
+    assertEquals(4, all.size());
+    try (Shelf shelf = open(library)) {
+      for (int most = 1; most <= all.size(); most++) {
+        Finding found = shelf.find(FindQuery.parse("ring"), most);
+        List<String> first = new ArrayList<>();
+        found.pages().forEach(p -> first.add(p.source().key() + " " + p.cited()));
+        assertEquals(all.subList(0, most), first);
+        assertEquals(4, found.allPages());
+      }
+    }
+    assertEquals(List.of("quenby-1926 pl. I", "tressick-1954 file page 2"), find("modern"));
   }
 
   @Test
@@ -304,8 +389,7 @@ class PagesIndexTest {
       SourcedPage page = shelf.pagesNaming(List.of("string-rim")).get(0);
       assertEquals(
           "The annulatecl rings and the ſtring rim; blown glafs.", shelf.read(page).text());
-      assertEquals(List.of(5, 2), shelf.attachedTexts().stream().map(AttachedText::pages).toList());
-      assertEquals(1, shelf.attachedTexts().get(0).withoutText());
+      assertEquals(new AttachedTexts(2, 7, 1), shelf.attachedTexts());
     }
   }
 }

@@ -16,10 +16,17 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import merese.change.LibraryCheck;
 import merese.model.Edition;
+import merese.model.Facet;
 import merese.model.Naming;
 import merese.model.Note;
+import merese.model.PageLines;
 import merese.model.PageText;
 import merese.store.LibraryFolder;
+import merese.store.PlainFiles;
+import merese.vocabulary.NameOnPage;
+import merese.vocabulary.NamesOnPages;
+import merese.vocabulary.PageReading;
+import merese.vocabulary.Thesaurus;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -77,6 +84,46 @@ final class UnionListTest {
     assertEquals(2_400, pages.stream().mapToInt(Integer::intValue).sum());
     assertEquals(List.of(1_000, 1_000, 400), pages);
     assertEquals("p. 1993", files.get(1).map().at(993).orElseThrow().printed());
+  }
+
+  /** The words are those of a first run, as above. */
+  @Test
+  void pagesHaveTheSameWordsOnAnyMachine() {
+    UnionList list = UnionList.of(60, 300, 300);
+    PageText text = list.pages(list.work(20), 20).get(0);
+    assertEquals(
+        "kolk grom greith west bind bilktren graith valyim graith lait-",
+        text.pages().get(8).lines().get(0));
+    assertEquals("1–8 = unnumbered; 9–12 = pp. 1–4", text.map().toString());
+  }
+
+  /** What indexing has to mend, find and pass over is there in known shares. */
+  @Test
+  void everySecondPageNamesAConceptOneInTwentyHasNoTextAndWordsBreakAtLineEnds() {
+    UnionList list = UnionList.of(90, 90, 4_000); // too small to have kinds of its own
+    List<Facet> facets = new ArrayList<>();
+    PlainFiles.starter().forEach(file -> facets.add(file.facet()));
+    NamesOnPages names = Thesaurus.of(facets, list.concepts(), List.of()).namesOnPages();
+    int pages = 0;
+    int empty = 0;
+    int naming = 0;
+    int broken = 0;
+    for (int number = 0; number < list.works(); number++) {
+      for (PageText text : list.pages(list.work(number), number)) {
+        for (PageLines page : text.pages()) {
+          pages++;
+          empty += page.isEmpty() ? 1 : 0;
+          List<NameOnPage> found = names.of(PageReading.of(page.lines()));
+          // "stem" is an invented word too, and a common one
+          naming += found.stream().allMatch(n -> n.words().equals("stem")) ? 0 : 1;
+          broken += page.lines().stream().anyMatch(line -> line.endsWith("-")) ? 1 : 0;
+        }
+      }
+    }
+    assertEquals(4_000, pages);
+    assertEquals(0.05, (double) empty / pages, 0.01);
+    assertEquals(0.42, (double) naming / pages, 0.03);
+    assertTrue(broken > pages / 2, "broken words on " + broken);
   }
 
   @Test

@@ -73,7 +73,11 @@ final class UnionPages {
     return hash.toString();
   }
 
-  /** One in twenty has only a picture; every second names a concept. */
+  /**
+   * One in twenty has only a picture; every second names a concept. Most have the word "stem",
+   * which is one of the invented words and a concept's name as well: so something is named on most
+   * pages.
+   */
   private PageLines page() {
     if (random.nextInt(20) == 0) {
       return new PageLines(List.of());

@@ -21,6 +21,10 @@ enum FileSort {
       "run character recognition over it, and attach the hOCR or text that comes of it";
   private static final String CONVERT = "save it as PDF or plain text, and attach that";
 
+  /** The marks of UTF-8 and UTF-16, read as if each byte were a letter. */
+  private static final List<String> UNICODE =
+      List.of("\u00ef\u00bb\u00bf", "\u00fe\u00ff", "\u00ff\u00fe");
+
   /** File signatures; from memory. */
   private static final List<Mark> OTHERS =
       List.of(
@@ -48,7 +52,10 @@ enum FileSort {
         throw new RefusedException("it is " + mark.whatItIs(), mark.remedy());
       }
     }
-    String start = latin.replace("\0", "").replace("\u00ef\u00bb\u00bf", "");
+    String start = latin.replace("\0", "");
+    for (String mark : UNICODE) {
+      start = start.startsWith(mark) ? start.substring(mark.length()) : start;
+    }
     start = start.substring(0, Math.min(start.length(), HEADER_WITHIN)).strip();
     start = start.toLowerCase(Locale.ROOT);
     boolean html =

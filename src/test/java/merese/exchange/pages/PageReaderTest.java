@@ -1,5 +1,6 @@
 package merese.exchange.pages;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_16BE;
 import static java.nio.charset.StandardCharsets.UTF_16LE;
 import static java.nio.charset.StandardCharsets.UTF_8;
@@ -7,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -89,6 +91,14 @@ class PageReaderTest {
       assertEquals(List.of(), read.remarks());
     }
 
+    /** Unicode 15, 5.8, names the line and the paragraph separator; a page prints no tabulator. */
+    @Test
+    void everyEndOfALineIsOneAndNoControlCharacterStays() throws IOException {
+      assertEquals(
+          List.of(List.of("one", "two", "three", "four", "fi ve")),
+          lines(read("one\u2028two\u2029three\u0085four\nfi\tve".getBytes(UTF_8))));
+    }
+
     @Test
     void withoutAFormFeedItIsOnePageAndIsSaidToBe() throws IOException {
       PagesRead read = read("one\ntwo\n".getBytes(UTF_8));
@@ -143,6 +153,24 @@ class PageReaderTest {
     }
 
     @Test
+    void aFileThatIsMuchTooLargeIsNotReadIntoMemory() throws IOException {
+      Path large = file("large", "x\n\f".repeat(1_000).getBytes(UTF_8));
+      String refusal = refusal(large, few(9, 8, 8));
+      assertTrue(refusal.startsWith("it has more than 8 characters of text"), refusal);
+      Limits none = new Limits(9, 99, 99, 0, 99, Duration.ofMinutes(1), Duration.ofMinutes(1));
+      assertTrue(refusal(large, none).startsWith("it is larger than 0 MB"));
+    }
+
+    /** Linux makes this file anew for each who reads it; elsewhere there is none. */
+    @Test
+    void aFileThatChangesWhileItIsReadIsRefused() {
+      Path changing = Path.of("/proc/sys/kernel/random/uuid");
+      assumeTrue(Files.isReadable(changing));
+      String refusal = refusal(changing, Limits.USUAL);
+      assertTrue(refusal.startsWith("it was changed while it was read"), refusal);
+    }
+
+    @Test
     void aMillionPagesAreTooMany() throws IOException {
       assertTrue(
           refusal("x\f".repeat(1_000_000).getBytes(UTF_8))
@@ -181,9 +209,11 @@ class PageReaderTest {
   @Nested
   class Hocr {
     private byte[] of(String body) {
-      return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!DOCTYPE html [<!ENTITY a \"aaaaaaaa\">"
-              + "<!ENTITY b \"&a;&a;&a;&a;\">]>\n<html xmlns=\"http://www.w3.org/1999/xhtml\"><head>"
-              + "<meta name=\"ocr-capabilities\" content=\"ocr_page ocr_line ocrx_word\"/></head><body>"
+      return ("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
+              + "<!DOCTYPE html [<!ENTITY a \"aaaaaaaa\"><!ENTITY b \"&a;&a;&a;&a;\">]>\n"
+              + "<html xmlns=\"http://www.w3.org/1999/xhtml\"><head><meta"
+              + " name=\"ocr-capabilities\" content=\"ocr_page ocr_line"
+              + " ocrx_word\"/></head><body>"
               + body
               + "</body></html>")
           .getBytes(UTF_8);
@@ -204,7 +234,8 @@ class PageReaderTest {
                   <span class='ocr_line' title="bbox 16 16 860 47">Aus den Gewinn- und Verlust-</span>
                   <span class='ocr_line' title="bbox 302 62 603 98">rechnungen</span>
                   </span>
-                  </div>"""));
+                  </div>\
+                  """));
       assertEquals(Origin.HOCR, read.from());
       assertEquals(List.of(List.of("Aus den Gewinn- und Verlust-", "rechnungen")), lines(read));
     }
@@ -220,7 +251,8 @@ class PageReaderTest {
                   <span class="ocr_line"><span class="ocrx_word">the <b>blade</b></span>
                     <span class="ocrx_word">&amp;c.</span></span></p></div></div>
                   <div class="ocr_page"></div>
-                  <div class="ocr_page"><p class="ocr_par">no lines here</p></div>"""));
+                  <div class="ocr_page"><p class="ocr_par">no lines here</p></div>\
+                  """));
       assertEquals(
           List.of(List.of("OF RINGS", "the blade &c."), List.of(), List.of("no lines here")),
           lines(read));
@@ -239,6 +271,86 @@ class PageReaderTest {
                   .replace("iso-8859-1", "utf-8")
                   .getBytes(java.nio.charset.StandardCharsets.UTF_16BE));
       assertFalse(refusal.isBlank());
+    }
+
+    @Test
+    void whateverIsMarkedAsALineIsOne() throws IOException {
+      StringBuilder page = new StringBuilder("<div class='ocr_page'>");
+      List<String> wanted = new ArrayList<>();
+      for (String line : List.of("line", "header", "caption", "textfloat", "footer", "pageno")) {
+        page.append("<span class='ocr_" + line + "'>a " + line + "</span>");
+        wanted.add("a " + line);
+      }
+      page.append("<span class='ocrx_line'>a physical line</span></div>");
+      wanted.add("a physical line");
+      assertEquals(List.of(wanted), lines(read(of(page.toString()))));
+    }
+
+    @Test
+    void paragraphsWithoutLinesAreALineEach() throws IOException {
+      assertEquals(
+          List.of(List.of("one", "two")),
+          lines(
+              read(
+                  of(
+                      "<div class='ocr_page'><div class='ocr_par'>one</div>"
+                          + "<div class='ocr_par'>two</div></div>"))));
+    }
+
+    @Test
+    void anEmptyElementOfXmlHoldsNothingOfWhatFollows() throws IOException {
+      assertEquals(
+          List.of(List.of(), List.of("two")),
+          lines(
+              read(
+                  of(
+                      "<div class='ocr_page'/><div class='ocr_page'>"
+                          + "<span class='ocr_line'>two</span></div>"))));
+    }
+
+    @Test
+    void htmlIsReadAsHtml() throws IOException {
+      String html = "<HTML><BODY><DIV CLASS=ocr_page><SPAN CLASS=ocr_line>a<BR>b</SPAN></DIV>";
+      assertEquals(List.of(List.of("a b")), lines(read(html.getBytes(UTF_8))));
+    }
+
+    @Test
+    void whatHasNoPageIsSaidToHaveNone() throws IOException {
+      String refusal = refusal(of("<p>rings</p>"));
+      assertTrue(refusal.startsWith("it is HTML without a page"), refusal);
+    }
+
+    @Test
+    void itsCharacterSetIsThatOfItsMarkElseTheOneThatItNames() throws IOException {
+      String page =
+          "<?xml version='1.0' encoding=\"iso-8859-1\"?><html><div class='ocr_page'>"
+              + "<span class='ocr_line'>Caf\u00e9</span></div></html>";
+      List<List<String>> wanted = List.of(List.of("Caf\u00e9"));
+      assertEquals(wanted, lines(read(page.getBytes(ISO_8859_1))));
+      assertEquals(wanted, lines(read(("\ufeff" + page).getBytes(UTF_8))));
+      assertEquals(wanted, lines(read(("\ufeff" + page).getBytes(UTF_16BE))));
+      assertEquals(wanted, lines(read(("\ufeff" + page).getBytes(UTF_16LE))));
+    }
+
+    @Test
+    void whatIsNotInItsCharacterSetIsRefusedHoweverLate() throws IOException {
+      for (int before : new int[] {1, 200_000}) {
+        byte[] bytes = of("<div class='ocr_page'><p>" + "x ".repeat(before) + "?</p></div>");
+        bytes[new String(bytes, UTF_8).lastIndexOf("?</p>")] = (byte) 0xE9;
+        String refusal = refusal(bytes);
+        assertTrue(refusal.startsWith("it is not UTF-8, as it should be"), refusal);
+      }
+    }
+
+    @Test
+    void aLongOneTakesTheMemoryOfAPage() throws IOException {
+      String page =
+          "<div class='ocr_page'><span class='ocr_line'>" + "ring ".repeat(4_000) + "</span></div>";
+      Limits usual = heap(24);
+      Limits long60 =
+          new Limits(9_999, 60_000_000, 99_999, 99, 24, usual.forPage(), usual.forFile());
+      Path file = file("long", of(page.repeat(2_000)));
+      assertEquals(2_000, new PageReader(long60).read(file).pages().size());
     }
 
     @Test
@@ -421,7 +533,7 @@ class PageReaderTest {
 
     @Test
     void isInTheOrderInWhichPeopleCount() throws IOException {
-      Path folder = folder("p10.txt=ten", "p2.txt=two\n", "p1.txt=one\f", "P3.txt=");
+      Path folder = folder("p10.txt=ten", "p02.txt=two\n", "p1.txt=one\f", "P3.txt=");
       PagesRead read = new PageReader(Limits.USUAL).read(folder);
       assertEquals(Origin.FOLDER, read.from());
       assertEquals("scans", read.file());
@@ -437,6 +549,51 @@ class PageReaderTest {
       PagesRead read = new PageReader(Limits.USUAL).read(folder);
       assertEquals(2 + 1, read.pages().size()); // b.png is a text, whatever it is called
       assertEquals("Not page texts, and left out: a.tif, more.", read.remarks().get(0));
+    }
+
+    @Test
+    void ofManyStraysFiveAreNamed() throws IOException {
+      Path folder = folder("1.txt=one", "p1.pdf=%PDF-1.7", "p2.pdf=%PDF-1.7");
+      for (String name : List.of("a", "b", "c", "d", "e")) {
+        Files.createDirectory(folder.resolve(name));
+      }
+      assertEquals(
+          "Not page texts, and left out: a, b, c, d, e and 2 more.",
+          new PageReader(Limits.USUAL).read(folder).remarks().get(0));
+    }
+
+    @Test
+    void aPageMayBeInUtf16() throws IOException {
+      Path folder = folder("1.txt=one");
+      Files.write(folder.resolve("2.txt"), "\ufefftwo".getBytes(UTF_16LE));
+      assertEquals(
+          List.of(List.of("one"), List.of("two")),
+          lines(new PageReader(Limits.USUAL).read(folder)));
+    }
+
+    /** The hash of "abc" as above. */
+    @Test
+    void itsHashIsThatOfItsFilesOneAfterTheOther() throws IOException {
+      assertEquals(
+          "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
+          new PageReader(Limits.USUAL).read(folder("1.txt=a", "2.txt=bc")).sha256());
+    }
+
+    @Test
+    void aPageThatCannotBeReadIsNamed() throws IOException {
+      Path folder = folder("1.txt=one");
+      Files.write(folder.resolve("2.txt"), new byte[] {'a', (byte) 0xE9});
+      assertTrue(
+          refusal(folder, Limits.USUAL).startsWith("2.txt: line 1 is not UTF-8"),
+          refusal(folder, Limits.USUAL));
+    }
+
+    @Test
+    void aFileOfHocrWithTwoPagesIsRefusedAndNamed() throws IOException {
+      String page = "<div class='ocr_page'><p>one</p></div>";
+      Path folder = folder("1.hocr=<html>" + page + "</html>", "2.hocr=<html>" + page + page);
+      String refusal = refusal(folder, Limits.USUAL);
+      assertTrue(refusal.startsWith("2.hocr has more than one page in it"), refusal);
     }
 
     @Test
@@ -464,6 +621,8 @@ class PageReaderTest {
       Files.write(folder.resolve("a.bin"), new byte[] {0, 1, 2});
       assertTrue(
           refusal(folder, Limits.USUAL).startsWith("no file in the folder is the text of a page"));
+      Files.writeString(folder.resolve("b.txt"), " \n");
+      assertTrue(refusal(folder, Limits.USUAL).startsWith("its page has no text"));
     }
   }
 }
