@@ -260,7 +260,9 @@ class PagesAnswerTest {
   @Test
   void aSweepForAFamilyTakesInWhatIsNarrowerAndSaysSo() {
     List<String> places =
-        Sweep.answer(shelf, "ring-cut", 50, false).places().stream().map(PagesAnswerTest::text).toList();
+        Sweep.answer(shelf, "ring-cut", 50, false).places().stream()
+            .map(PagesAnswerTest::text)
+            .toList();
     assertEquals(List.of("quenby-1926, file page 5, unnumbered “facet-cut ring” narrower"), places);
   }
 
