@@ -325,6 +325,20 @@ class PagesIndexTest {
     }
   }
 
+  /** By R4, whatever the files and keys are called. */
+  @Test
+  void theFirstSourceIsTheOneOfTheEarliestYear() throws IOException {
+    edit("works/quenby-1926.json", "\"year\": 1926", "\"year\": 1999");
+    try (Shelf shelf = open(library)) {
+      assertEquals(
+          List.of("tressick-1954 file page 2: bladed neck ring"),
+          lines(pagesOfFirst(shelf, "ring-bladed", 1)));
+    }
+    assertEquals(
+        List.of("tressick-1954 file page 2", "quenby-1926 p. 1", "quenby-1926 p. 3"),
+        find("ring").subList(0, 3));
+  }
+
   @Test
   void ofPagesThatAreEquallyGoodTheFirstAreGivenHoweverFewAreWanted() {
     List<String> all = find("ring");
