@@ -10,6 +10,7 @@ import java.util.Set;
 import merese.answer.Classifier.Classified;
 import merese.answer.Classifier.Sketched;
 import merese.answer.Coverage.Group;
+import merese.answer.CoverageQuestion.Showing;
 import merese.model.Naming;
 import merese.model.PlaceTest;
 import merese.search.Census;
@@ -71,7 +72,7 @@ public final class ConceptCoverage {
   }
 
   private void group(Words words) {
-    NoteSet known = census.having(List.of());
+    NoteSet known = census.noNotes();
     for (Group group : List.of(Group.COUNTED, Group.HOW_IT_IS_MADE, Group.SAYS_NOT_SHOWN)) {
       NoteSet found = census.having(List.of(says(How.MEANS_THIS_OR_NARROWER, test(group), false)));
       notes.put(group, found);
@@ -188,7 +189,7 @@ public final class ConceptCoverage {
 
   /** All notes, in whatever group, of some sources. */
   List<Classified> ofSources(Collection<String> sources) {
-    NoteSet all = census.having(List.of());
+    NoteSet all = census.noNotes();
     for (NoteSet ofGroup : notes.values()) {
       all = all.or(ofGroup);
     }
@@ -221,7 +222,7 @@ public final class ConceptCoverage {
 
   /** The sources that have a note in a group, the user's own work too. */
   SourceSet sources(Group group) {
-    SourceSet all = census.of(census.having(List.of()));
+    SourceSet all = census.none();
     for (SourceSet ranked : byRank(group)) {
       all = all.or(ranked);
     }
@@ -284,19 +285,11 @@ public final class ConceptCoverage {
    * The first sources of a group in the order of R4, each rank by year and author.
    *
    * @param among which of its sources
-   * @param most how many
+   * @param showing how many
    */
-  Cut cut(Group group, SourceSet among, int most) {
-    SourceSet all = census.of(census.having(List.of()));
-    SourceSet shown = all;
-    int left = most;
-    for (SourceSet ranked : byRank(group)) {
-      SourceSet next = ranked.and(among).without(all);
-      SourceSet first = census.first(next, left);
-      shown = shown.or(first);
-      left -= first.size();
-      all = all.or(next);
-    }
+  Cut cut(Group group, SourceSet among, Showing showing) {
+    SourceSet all = sources(group).and(among);
+    SourceSet shown = first(group, all, showing.of(all.size()));
     List<Classified> whole = new ArrayList<>();
     PlaceTest test = test(group);
     NoteSet ofGroup = notes.get(group == Group.OWN_WORK ? Group.COUNTED : group);
@@ -308,5 +301,20 @@ public final class ConceptCoverage {
       }
     }
     return new Cut(whole, all);
+  }
+
+  private SourceSet first(Group group, SourceSet all, int most) {
+    SourceSet shown = census.none();
+    SourceSet rest = all;
+    int left = most;
+    for (SourceSet ranked : byRank(group)) {
+      if (left > 0) {
+        SourceSet first = census.first(ranked.and(rest), left);
+        shown = shown.or(first);
+        rest = rest.without(ranked);
+        left -= first.size();
+      }
+    }
+    return shown;
   }
 }

@@ -12,16 +12,14 @@ import merese.model.SourceKind;
  * @param concept the id of a concept; where given, the phrase is not looked up
  * @param facet the facet that supplies a head noun left out of the phrase
  * @param narrowing which sources are wanted
- * @param most how many sources of a group are wanted at most; all are counted
+ * @param showing how many sources of a group are shown; all are counted
  */
 public record CoverageQuestion(
     Optional<String> phrase,
     Optional<String> concept,
     Optional<String> facet,
     Narrowing narrowing,
-    int most) {
-  /** Of a large library nobody reads more sources of one group than this at once. */
-  public static final int FIRST = 100;
+    Showing showing) {
 
   public CoverageQuestion {
     if (phrase.isEmpty() && concept.isEmpty()) {
@@ -32,22 +30,48 @@ public record CoverageQuestion(
   /** A question by a word or words, with nothing narrowed. */
   public static CoverageQuestion of(String phrase) {
     return new CoverageQuestion(
-        Optional.of(phrase), Optional.empty(), Optional.empty(), Narrowing.NONE, Integer.MAX_VALUE);
+        Optional.of(phrase), Optional.empty(), Optional.empty(), Narrowing.NONE, Showing.ALL);
   }
 
   /** A question by a concept's id, with nothing narrowed. */
   public static CoverageQuestion ofConcept(String id) {
     return new CoverageQuestion(
-        Optional.empty(), Optional.of(id), Optional.empty(), Narrowing.NONE, Integer.MAX_VALUE);
+        Optional.empty(), Optional.of(id), Optional.empty(), Narrowing.NONE, Showing.ALL);
   }
 
   public CoverageQuestion with(Narrowing other) {
-    return new CoverageQuestion(phrase, concept, facet, other, most);
+    return new CoverageQuestion(phrase, concept, facet, other, showing);
   }
 
   /** The same for so many sources of each group at most. */
   public CoverageQuestion first(int number) {
-    return new CoverageQuestion(phrase, concept, facet, narrowing, number);
+    return with(new Showing(number, number));
+  }
+
+  public CoverageQuestion with(Showing other) {
+    return new CoverageQuestion(phrase, concept, facet, narrowing, other);
+  }
+
+  /**
+   * How many sources of a group are shown.
+   *
+   * @param whole a group of so many is shown whole
+   * @param first so many of a larger one are
+   */
+  public record Showing(int whole, int first) {
+    public static final Showing ALL = new Showing(Integer.MAX_VALUE, Integer.MAX_VALUE);
+
+    /** Whoever owns a hundred books on a thing wants them all; nobody reads a thousand at once. */
+    public static final Showing USUAL = new Showing(100, 20);
+
+    /** How many of a group's sources are shown. */
+    public int of(int sources) {
+      return sources <= whole ? sources : first;
+    }
+
+    public boolean isAll() {
+      return whole == Integer.MAX_VALUE;
+    }
   }
 
   /**

@@ -16,12 +16,13 @@ import merese.answer.Coverage.LeftOut;
 import merese.answer.Coverage.NotChecked;
 import merese.answer.Coverage.Section;
 import merese.answer.Coverage.SourceLine;
+import merese.answer.CoverageQuestion.Showing;
 import merese.model.Mine.Untraced;
 import merese.model.Naming;
 import merese.model.PlaceTest;
 import merese.search.Census;
+import merese.search.PagesOfSource;
 import merese.search.SourceSet;
-import merese.shelf.PagesOfSources;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
@@ -84,8 +85,9 @@ public final class Covers {
       addPrintedWithoutMeaning(unassigned);
     }
     List<Section> sections = sections(found, byWord);
-    PagesOfSources pages = shelf.pagesNaming(meant.concepts(), wanted.selection(), question.most());
-    List<OnPages> onPages = onPages(pages, found);
+    List<PagesOfSource> naming = shelf.sourcesNaming(meant.concepts(), wanted.selection());
+    int shown = question.showing().of(naming.size());
+    List<OnPages> onPages = onPages(naming.subList(0, shown), found);
     Silence silence = found.isEmpty() ? Silence.NONE : silence(meant, grouped(found, unassigned));
     return new Coverage(
         question.phrase().isPresent() ? question.phrase().get() : question.concept().get(),
@@ -100,23 +102,25 @@ public final class Covers {
         found.isEmpty() && unassigned.isEmpty() ? nearTerms() : List.of(),
         met(),
         onPages,
-        pages.sources() > question.most() ? pages.sources() : onPages.size());
+        naming.size() > shown ? naming.size() : onPages.size());
   }
 
-  private List<OnPages> onPages(PagesOfSources pages, List<ConceptCoverage> found) {
-    if (pages.pages().isEmpty()) {
+  private List<OnPages> onPages(List<PagesOfSource> naming, List<ConceptCoverage> found) {
+    if (naming.isEmpty()) {
       return List.of();
     }
     Set<String> sources = new HashSet<>();
-    for (SourcedPage page : pages.pages()) {
-      sources.add(page.source().key());
+    List<SourcedPage> pages = new ArrayList<>();
+    for (PagesOfSource each : naming) {
+      sources.add(each.owner().edition());
+      pages.addAll(shelf.pages(each));
     }
-    return new PagesNaming(shelf, found, sources).onPages(pages.pages(), lines);
+    return new PagesNaming(shelf, found, sources).onPages(pages, lines);
   }
 
   private List<Section> sections(List<ConceptCoverage> found, boolean byWord) {
     List<Section> sections = new ArrayList<>();
-    SectionMaker maker = new SectionMaker(shelf, lines, question.narrowing(), question.most());
+    SectionMaker maker = new SectionMaker(shelf, lines, question.narrowing(), question.showing());
     if (byWord) {
       Words words = new Words(thesaurus, List.of(question.phrase().get()));
       for (int i = 0; i < found.size(); i++) {
@@ -173,11 +177,11 @@ public final class Covers {
     SourceSet silent = wanted.sources().without(grouped);
     SourceSet checked = silent.and(log.reached());
     SourceSet notChecked = silent.without(checked);
-    int most = question.most();
+    Showing showing = question.showing();
     return new Silence(
-        log.checked(log.read(census.first(checked, most))),
+        log.checked(log.read(census.first(checked, showing.of(checked.size())))),
         checked.size(),
-        log.notChecked(log.read(census.first(notChecked, most))),
+        log.notChecked(log.read(census.first(notChecked, showing.of(notChecked.size())))),
         notChecked.size());
   }
 

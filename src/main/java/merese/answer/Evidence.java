@@ -2,7 +2,6 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -230,17 +229,20 @@ final class Evidence {
     return new WordUse(printed, uses, others.size());
   }
 
+  /** Of equally common ones the first by their ids. */
   private static Set<String> commonest(Map<String, Integer> others, int most) {
-    List<String> concepts = new ArrayList<>(others.keySet());
-    concepts.sort(new ByCount(others)); // stable: of equal ones the first by their ids
-    return new TreeSet<>(concepts.subList(0, most));
-  }
-
-  private record ByCount(Map<String, Integer> counts) implements Comparator<String> {
-    @Override
-    public int compare(String a, String b) {
-      return Integer.compare(counts.get(b), counts.get(a));
+    Set<String> commonest = new TreeSet<>();
+    while (commonest.size() < most) {
+      Map.Entry<String, Integer> next = null;
+      for (Map.Entry<String, Integer> each : others.entrySet()) {
+        if (!commonest.contains(each.getKey())
+            && (next == null || each.getValue() > next.getValue())) {
+          next = each;
+        }
+      }
+      commonest.add(next.getKey());
     }
+    return commonest;
   }
 
   /** What is the same as, broader or narrower than a meaning is nothing else. */

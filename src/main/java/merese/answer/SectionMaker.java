@@ -15,6 +15,7 @@ import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.Section;
 import merese.answer.CoverageQuestion.Narrowing;
+import merese.answer.CoverageQuestion.Showing;
 import merese.model.PlaceTest;
 import merese.search.SourceSet;
 import merese.shelf.Shelf;
@@ -41,19 +42,19 @@ final class SectionMaker {
   private final Narrowing narrowing;
   private final Wanted wanted;
   private final Evidence evidence;
-  private final int most;
+  private final Showing showing;
 
   /**
-   * @param most how many sources of a group are shown
+   * @param showing how many sources of a group are shown
    */
-  SectionMaker(Shelf shelf, SourceLines lines, Narrowing narrowing, int most) {
+  SectionMaker(Shelf shelf, SourceLines lines, Narrowing narrowing, Showing showing) {
     this.shelf = shelf;
     this.thesaurus = shelf.thesaurus();
     this.lines = lines;
     this.narrowing = narrowing;
     this.wanted = new Wanted(shelf, narrowing);
     this.evidence = new Evidence(shelf, lines);
-    this.most = most;
+    this.showing = showing;
   }
 
   /** All there is on a concept, whatever it is called. */
@@ -65,7 +66,7 @@ final class SectionMaker {
     narrow(groups, entries.of(counted, PlaceTest.COVERS), counted, Group.COUNTED);
     for (Group group : OTHERS) {
       SourceSet among = group == Group.OWN_WORK ? shelf.census().ownWork() : wanted.sources();
-      Cut cut = coverage.cut(group, among, most);
+      Cut cut = coverage.cut(group, among, showing);
       groups.put(group, entries.of(cut.notes(), ConceptCoverage.test(group)));
       all.put(group, cut.sources());
     }
@@ -79,7 +80,7 @@ final class SectionMaker {
         isCut ? shelf.census().works(countedAll) : works(first),
         filled(groups, all),
         howToTell(coverage.concept()),
-        evidence.otherUsesOfWords(counted, most == Integer.MAX_VALUE),
+        evidence.otherUsesOfWords(counted, showing.isAll()),
         evidence.ownPieces(coverage.wanted()),
         evidence.experience(coverage.wanted()));
   }
@@ -91,15 +92,15 @@ final class SectionMaker {
    */
   private List<Classified> counted(ConceptCoverage coverage, Map<Group, SourceSet> all) {
     if (narrowing.place().isPresent()) {
-      return coverage.cut(Group.COUNTED, wanted.sources(), Integer.MAX_VALUE).notes();
+      return coverage.cut(Group.COUNTED, wanted.sources(), Showing.ALL).notes();
     } else if (!narrowing.pictured()) {
-      Cut cut = coverage.cut(Group.COUNTED, wanted.sources(), most);
+      Cut cut = coverage.cut(Group.COUNTED, wanted.sources(), showing);
       all.put(Group.COUNTED, cut.sources());
       return cut.notes();
     }
     SourceSet picturing = coverage.picturing();
-    Cut pictured = coverage.cut(Group.COUNTED, wanted.sources().and(picturing), most);
-    Cut inWords = coverage.cut(Group.COUNTED, wanted.sources().without(picturing), most);
+    Cut pictured = coverage.cut(Group.COUNTED, wanted.sources().and(picturing), showing);
+    Cut inWords = coverage.cut(Group.COUNTED, wanted.sources().without(picturing), showing);
     all.put(Group.COUNTED, pictured.sources());
     all.put(Group.IN_WORDS_ONLY, inWords.sources());
     List<Classified> both = new ArrayList<>(pictured.notes());

@@ -10,7 +10,7 @@ import merese.answer.PagesNaming.Named;
 import merese.answer.Swept.Place;
 import merese.answer.Swept.Searched;
 import merese.search.Highlights.Mark;
-import merese.search.NotesOfSource;
+import merese.search.PagesOfSource;
 import merese.search.SourceSelection;
 import merese.shelf.AttachedText;
 import merese.shelf.AttachedTexts;
@@ -40,7 +40,7 @@ public final class Sweep {
 
   private Swept answer(String term, int limit, boolean withTexts) {
     Topic topic = Topic.of(shelf, List.of(term), Optional.empty()).get(0);
-    List<NotesOfSource> sources =
+    List<PagesOfSource> sources =
         shelf.sourcesNaming(List.of(topic.concept()), SourceSelection.ALL);
     Set<String> keys = new HashSet<>();
     sources.forEach(source -> keys.add(source.owner().edition()));
@@ -50,7 +50,7 @@ public final class Sweep {
     int noted = 0;
     Set<String> files = new HashSet<>();
     List<Place> places = new ArrayList<>();
-    for (NotesOfSource source : sources) { // its pages are counted and let go
+    for (PagesOfSource source : sources) { // its pages are counted and let go
       List<Named> notedHere = new ArrayList<>();
       List<Named> found = onceAPage(naming.notNoted(shelf.pages(source), notedHere));
       noted += onceAPage(notedHere).size();

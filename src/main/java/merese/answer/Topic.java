@@ -76,7 +76,7 @@ public record Topic(String asked, Heading heading) {
             Optional.empty(),
             facet,
             CoverageQuestion.Narrowing.NONE,
-            Integer.MAX_VALUE);
+            CoverageQuestion.Showing.ALL);
     Interpretation meant = Interpretation.of(shelf, question);
     if (meant.concepts().isEmpty()) {
       throw new TermException(unknown(shelf, term, all));

@@ -2,17 +2,22 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import merese.search.NoteCriterion;
 import merese.vocabulary.Thesaurus;
 
 /** Words and phrases that are looked for in printed terms, in every form that R7 lets them have. */
 public final class Words {
   private final Thesaurus thesaurus;
-  private final Map<String, List<String>> byKey = new LinkedHashMap<>();
+
+  /** The folded words of each form, with a space between. */
+  private final Set<String> forms = new LinkedHashSet<>();
+
   private int mostWords;
 
   /** Many notes print the same term. */
@@ -22,7 +27,7 @@ public final class Words {
     this.thesaurus = thesaurus;
     for (String phrase : phrases) {
       for (List<String> form : thesaurus.forms(phrase)) {
-        byKey.putIfAbsent(String.join(" ", form), form);
+        forms.add(String.join(" ", form));
         mostWords = Math.max(mostWords, form.size());
       }
     }
@@ -31,18 +36,26 @@ public final class Words {
   /**
    * Adds words that are folded already.
    *
-   * @param forms each in all forms that it may have
+   * @param more each in all forms that it may have, with a space between words
    */
-  void addForms(Collection<List<String>> forms) {
-    for (List<String> form : forms) {
-      byKey.putIfAbsent(String.join(" ", form), form);
-      mostWords = Math.max(mostWords, form.size());
+  void addForms(Collection<String> more) {
+    forms.addAll(more);
+    for (String form : more) {
+      mostWords = Math.max(mostWords, words(form));
     }
   }
 
-  /** All their forms, as folded words. */
-  Collection<List<String>> forms() {
-    return byKey.values();
+  private static int words(String form) {
+    int words = 1;
+    for (int space = form.indexOf(' '); space >= 0; space = form.indexOf(' ', space + 1)) {
+      words++;
+    }
+    return words;
+  }
+
+  /** All their forms, each as folded words with a space between. */
+  Collection<String> forms() {
+    return Collections.unmodifiableSet(forms);
   }
 
   /** Whether one of them stands in the printed term, as consecutive whole words. */
@@ -55,12 +68,12 @@ public final class Words {
     return known;
   }
 
-  private boolean occurIn(Iterable<List<String>> forms) {
-    for (List<String> form : forms) {
+  private boolean occurIn(Iterable<List<String>> printed) {
+    for (List<String> form : printed) {
       for (int from = 0; from < form.size(); from++) {
         int longest = Math.min(form.size(), from + mostWords);
         for (int to = from + 1; to <= longest; to++) {
-          if (byKey.containsKey(String.join(" ", form.subList(from, to)))) {
+          if (forms.contains(String.join(" ", form.subList(from, to)))) {
             return true;
           }
         }
@@ -71,8 +84,8 @@ public final class Words {
 
   public List<NoteCriterion> criteria() {
     List<NoteCriterion> criteria = new ArrayList<>();
-    for (List<String> words : byKey.values()) {
-      criteria.add(new NoteCriterion.Prints(words));
+    for (String form : forms) {
+      criteria.add(new NoteCriterion.Prints(form));
     }
     return criteria;
   }

@@ -55,7 +55,7 @@ final class CoverageOptions {
         concept.value(),
         facet.value(),
         narrowing(),
-        Integer.MAX_VALUE);
+        CoverageQuestion.Showing.ALL);
   }
 
   boolean namesConcept() {

@@ -19,6 +19,7 @@ import merese.answer.Coverage.Section;
 import merese.answer.Coverage.SourceLine;
 import merese.answer.Coverage.WordUse;
 import merese.answer.CoverageQuestion.Narrowing;
+import merese.answer.CoverageQuestion.Showing;
 import merese.model.Mine.Untraced;
 
 /** Lays out which sources cover a feature, for a screen of any width. */
@@ -30,18 +31,18 @@ final class CoverageText {
   private final EntryText entry;
   private final Narrowing narrowing;
   private final boolean withReasons;
-  private final int limit;
+  private final Showing showing;
 
   /**
    * @param withReasons whether to say why the user prefers a label
-   * @param limit how many sources of the first group to print
+   * @param showing how many sources of each group to print
    */
-  CoverageText(Context context, Narrowing narrowing, boolean withReasons, int limit) {
+  CoverageText(Context context, Narrowing narrowing, boolean withReasons, Showing showing) {
     this.page = new Page(context.out(), context.screen());
     this.entry = new EntryText(page);
     this.narrowing = narrowing;
     this.withReasons = withReasons;
-    this.limit = limit;
+    this.showing = showing;
   }
 
   void print(Coverage answer) {
@@ -67,7 +68,7 @@ final class CoverageText {
       after(section);
     }
     met(answer.met());
-    new OnPagesText(page).print(answer.onPages(), answer.allOnPages(), limit);
+    new OnPagesText(page).print(answer.onPages(), answer.allOnPages());
   }
 
   private static Grouped meaningNotStated(Coverage answer) {
@@ -140,7 +141,7 @@ final class CoverageText {
   }
 
   private void counted(List<Entry> entries, int all) {
-    int shown = Math.min(limit, entries.size());
+    int shown = Math.min(showing.of(entries.size()), entries.size());
     int digits = String.valueOf(shown).length();
     int wide = referenceWidth(entries.subList(0, shown));
     for (int i = 0; i < shown; i++) {
@@ -159,11 +160,13 @@ final class CoverageText {
 
   private void group(Grouped grouped) {
     page.heading(grouped.group().title());
-    int wide = referenceWidth(grouped.entries());
-    for (Entry each : grouped.entries()) {
+    int all = grouped.entries().size();
+    List<Entry> shown = grouped.entries().subList(0, Math.min(showing.of(all), all));
+    int wide = referenceWidth(shown);
+    for (Entry each : shown) {
       entry.print(INDENT, each, wide, grouped.group());
     }
-    more(grouped.more());
+    more(grouped.all() - shown.size());
     page.blank();
   }
 

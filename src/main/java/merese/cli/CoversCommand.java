@@ -3,6 +3,7 @@ package merese.cli;
 import java.util.List;
 import merese.answer.Coverage;
 import merese.answer.CoverageQuestion;
+import merese.answer.CoverageQuestion.Showing;
 import merese.answer.Covers;
 import merese.answer.json.AnswerJson;
 import merese.shelf.Shelf;
@@ -18,8 +19,8 @@ final class CoversCommand extends LibraryCommand {
       option(
           Integer.class,
           "N",
-          "Print at most N sources of each group, 100 without this. An N below 100 is for the"
-              + " sources that count alone.",
+          "Print at most N sources of each group. Without this a group of up to 100 is printed"
+              + " whole, and of a larger one the first 20.",
           "--limit");
   private final Given<Boolean> json = flag("Print the whole answer as JSON.", "--json");
 
@@ -34,9 +35,13 @@ final class CoversCommand extends LibraryCommand {
 
   @Override
   int run() {
-    int most = limit.value().orElse(CoverageQuestion.FIRST);
-    if (most < 1) {
-      throw CommandException.wrongUse("--limit takes a number from 1 up, not " + most);
+    Showing showing = Showing.USUAL;
+    if (limit.value().isPresent()) {
+      int most = limit.value().get();
+      if (most < 1) {
+        throw CommandException.wrongUse("--limit takes a number from 1 up, not " + most);
+      }
+      showing = new Showing(most, most);
     }
     CoverageQuestion question = options.question(words.value().orElse(List.of()));
     try (Shelf shelf = openShelf()) {
@@ -45,8 +50,8 @@ final class CoversCommand extends LibraryCommand {
         answer = Covers.answer(shelf, question);
         AnswerJson.print(context().out(), answer);
       } else {
-        answer = Covers.answer(shelf, question.first(Math.max(most, CoverageQuestion.FIRST)));
-        new CoverageText(context(), question.narrowing(), why.isSet(), most).print(answer);
+        answer = Covers.answer(shelf, question.with(showing));
+        new CoverageText(context(), question.narrowing(), why.isSet(), showing).print(answer);
       }
       boolean known = !answer.sections().isEmpty() || !answer.meaningNotStated().isEmpty();
       return known ? ExitCode.DONE : ExitCode.FAILED;

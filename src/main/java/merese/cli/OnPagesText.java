@@ -21,19 +21,17 @@ final class OnPagesText {
 
   /**
    * @param all how many sources there are
-   * @param limit how many to print
    */
-  void print(List<OnPages> sources, int all, int limit) {
+  void print(List<OnPages> sources, int all) {
     if (sources.isEmpty()) {
       return;
     }
     page.heading(OnPages.TITLE);
-    List<OnPages> shown = sources.subList(0, Math.min(limit, sources.size()));
     int wide = 0;
-    for (OnPages source : shown) {
+    for (OnPages source : sources) {
       wide = Math.max(wide, Wrap.columns(source.source().reference()));
     }
-    for (OnPages source : shown) {
+    for (OnPages source : sources) {
       Page.Columns columns =
           page.columns(INDENT, source.source().reference(), Math.min(wide, WIDEST_REFERENCE));
       for (Name name : source.names()) {
@@ -41,8 +39,8 @@ final class OnPagesText {
             "“" + MarkedText.clean(name.words()) + "”" + remarks(name) + ": " + pages(name));
       }
     }
-    if (shown.size() < all) {
-      page.hanging(INDENT, "and " + (all - shown.size()) + " more");
+    if (sources.size() < all) {
+      page.hanging(INDENT, "and " + (all - sources.size()) + " more");
     }
     page.text("Counted nowhere above; merese sweep shows each in its sentence.");
     page.blank();

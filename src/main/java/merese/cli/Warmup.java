@@ -20,6 +20,7 @@ final class Warmup {
       List.of(
           List.of("covers", "bladed ring", "--pictured"), // makes the index
           List.of("covers", "bladed ring", "--pictured"), // finds it made
+          List.of("covers", "neck ring", "--limit", "1"), // of most groups there are more
           List.of("covers", "triple ring"),
           List.of("find", "knife-edged rings"),
           List.of("covers", "--help"),

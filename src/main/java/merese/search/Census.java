@@ -51,15 +51,28 @@ public final class Census {
     }
   }
 
+  /** No editions. */
+  public SourceSet none() {
+    return sources(List.of());
+  }
+
+  public NoteSet noNotes() {
+    return notes(List.of());
+  }
+
   /** The notes that meet at least one of the criteria. */
   public NoteSet having(Collection<? extends NoteCriterion> anyOf) {
     return notes(NoteIndex.terms(anyOf));
   }
 
-  /** The notes that print one of the terms, each as folded words, among other words or alone. */
-  public NoteSet printing(Collection<List<String>> anyOf) {
+  /**
+   * The notes that print one of some terms, among other words or alone.
+   *
+   * @param anyOf folded words, with a space between
+   */
+  public NoteSet printing(Collection<String> anyOf) {
     List<String> terms = new ArrayList<>();
-    for (List<String> words : anyOf) {
+    for (String words : anyOf) {
       terms.add(Fields.term(new NoteCriterion.Prints(words)));
     }
     return notes(terms);

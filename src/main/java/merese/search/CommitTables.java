@@ -274,19 +274,19 @@ final class CommitTables {
   }
 
   /** The documents that have at least one of the terms, by their edition, unread. */
-  Collection<NotesOfSource> gather(List<String> terms) {
+  Collection<PagesOfSource> gather(List<String> terms) {
     List<Term> wanted = terms(terms);
-    Map<String, NotesOfSource> gathered = new HashMap<>();
+    Map<String, PagesOfSource> gathered = new HashMap<>();
     int before = 0;
     for (SegmentTable segment : segments) {
       BitSet documents = segment.having(wanted);
-      NotesOfSource last = null;
+      PagesOfSource last = null;
       for (int id = documents.nextSetBit(0); id >= 0; id = documents.nextSetBit(id + 1)) {
         Owner owner = segment.ownerOf(id);
         if (last == null || !last.owner().edition().equals(owner.edition())) {
           last = gathered.get(owner.edition());
           if (last == null) {
-            last = new NotesOfSource(owner);
+            last = new PagesOfSource(owner);
             gathered.put(owner.edition(), last);
           }
         }

@@ -272,7 +272,7 @@ final class Fields {
     } else if (criterion instanceof NoteCriterion.MayMean may) {
       return term(POSSIBLE, may.concept());
     } else if (criterion instanceof NoteCriterion.Prints prints) {
-      return term(PRINTED, String.join(" ", prints.words()));
+      return term(PRINTED, prints.words());
     } else if (criterion instanceof NoteCriterion.PrintsExactly exactly) {
       return term(PRINTED_WHOLE, String.join(" ", exactly.words()));
     } else if (criterion instanceof NoteCriterion.SpeaksOf piece) {

@@ -46,8 +46,12 @@ public sealed interface NoteCriterion {
   /** A naming without a concept whose words may mean the concept or something narrower. */
   record MayMean(String concept) implements NoteCriterion {}
 
-  /** A printed term in which the folded words stand one after another. */
-  record Prints(List<String> words) implements NoteCriterion {}
+  /**
+   * A printed term in which the words stand one after another.
+   *
+   * @param words folded, with a space between
+   */
+  record Prints(String words) implements NoteCriterion {}
 
   /** A printed term that is just these folded words. */
   record PrintsExactly(List<String> words) implements NoteCriterion {}

@@ -36,7 +36,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "19";
+  static final String LAYOUT = "20";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -153,28 +153,20 @@ public final class NoteIndex implements Closeable {
     }
   }
 
-  /** The printed terms of several words, folded, of which a text says that they mean a concept. */
-  public List<List<String>> wordsInText(String concept) {
+  /**
+   * The printed terms of several words of which a text says that they mean a concept: their folded
+   * words, with a space between.
+   */
+  public List<String> wordsInText(String concept) {
     String begun = Fields.term(Fields.WORDS_IN_TEXT, concept + '\n');
-    List<List<String>> words = new ArrayList<>();
+    List<String> words = new ArrayList<>();
     try {
       for (String term : postings.termsFrom(begun, Integer.MAX_VALUE)) {
-        words.add(words(term.substring(begun.length())));
+        words.add(term.substring(begun.length()));
       }
     } catch (RuntimeException e) {
       throw damaged(e);
     }
-    return words;
-  }
-
-  private static List<String> words(String joined) {
-    List<String> words = new ArrayList<>();
-    int from = 0;
-    for (int to = joined.indexOf(' '); to >= 0; to = joined.indexOf(' ', from)) {
-      words.add(joined.substring(from, to));
-      from = to + 1;
-    }
-    words.add(joined.substring(from));
     return words;
   }
 
@@ -473,7 +465,7 @@ public final class NoteIndex implements Closeable {
   }
 
   /** The same by their source, unread; what is said of notes is said of pages here. */
-  public Collection<NotesOfSource> gatherPagesNaming(Collection<String> concepts) {
+  public Collection<PagesOfSource> gatherPagesNaming(Collection<String> concepts) {
     try {
       return postings.gather(namesOnPages(concepts));
     } catch (RuntimeException e) {

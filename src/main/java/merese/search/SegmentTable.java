@@ -28,15 +28,15 @@ import merese.search.Hits.Owner;
  * <pre>
  * payloads  the bytes that the documents give back, one after another
  * owners    what a value begins with, one after another; those of editions first, in their order
- * terms     int length, its UTF-8, numbers of documents, for some numbers of editions; one after
- *           another
+ * terms     int number among all, int length, its UTF-8, numbers of documents, for some numbers of
+ *           editions; one after another, sorted
  * owner     int of each document
  * order     int of each document
  * payload   int start of each document's payload, and where the last one ends
  * starts    int start of each owner, and where the last one ends
  * starts    int start of each term, in their order
- * slots     int number of a term, from 1, and int hash, in the first free slot from that of its
- *           hash on; else 0 and 0
+ * slots     int start of a term, and int hash, in the first free slot from that of its hash on;
+ *           else 0 and 0
  * editions  for each: int first document, int where they end, int number of its work
  * end       int documents, int where the first owner is; the same of terms' starts, of slots and of
  *           editions; int where the owners' starts are
@@ -47,6 +47,11 @@ import merese.search.Hits.Owner;
  */
 final class SegmentTable {
   static final int EDITION = 3 * Integer.BYTES;
+  static final int SLOT = 2 * Integer.BYTES;
+
+  /** What stands before the text of a term. */
+  static final int HEAD = 2 * Integer.BYTES;
+
   static final int END = 9 * Integer.BYTES;
 
   /** A smaller file is read at once, a larger one as it is asked. */
@@ -115,9 +120,8 @@ final class SegmentTable {
   /** The numbers of the documents that have at least one of the terms, as they are stored. */
   BitSet having(List<Term> anyOf) {
     BitSet found = null;
-    for (Term term : anyOf) {
-      int at = find(term);
-      if (at >= 0) {
+    for (int at : find(anyOf)) {
+      if (at > 0) {
         found = numbers(at, documents, found);
       }
     }
@@ -127,13 +131,38 @@ final class SegmentTable {
   /** The numbers of the editions that have a document with at least one of the terms. */
   BitSet editionsHaving(List<Term> anyOf) {
     BitSet found = null;
-    for (Term term : anyOf) {
-      int at = find(term);
-      if (at >= 0) {
+    for (int at : find(anyOf)) {
+      if (at > 0) {
         found = numbers(afterNumbers(at), editions, found);
       }
     }
     return found == null ? new BitSet(0) : only(found, liveEditions());
+  }
+
+  /**
+   * Where the documents of some terms are; 0 for a term that no document has. One place in a large
+   * file is far from the next: all are asked for in each step, so that none waits for the one
+   * before.
+   */
+  private int[] find(List<Term> terms) {
+    int[] found = new int[terms.size()];
+    for (int i = 0; i < found.length; i++) {
+      found[i] = likely(terms.get(i));
+    }
+    for (int i = 0; i < found.length; i++) {
+      Term term = terms.get(i);
+      if (found[i] > 0) {
+        found[i] = isTermAt(found[i], term) ? found[i] + HEAD + term.bytes.length : find(term);
+      }
+    }
+    return found;
+  }
+
+  /** Where a term may be, unread, by its first slot; 0 where it is nowhere. */
+  private int likely(Term term) {
+    int slot = slotsAt + SLOT * (term.hash & slots - 1);
+    int at = bytes.getInt(slot);
+    return at == 0 || bytes.getInt(slot + 4) == term.hash ? at : start(term);
   }
 
   private static BitSet only(BitSet found, BitSet alive) {
@@ -216,7 +245,7 @@ final class SegmentTable {
   /** How many documents have a term. */
   int count(Term term) {
     int at = find(term);
-    return at < 0 ? 0 : count(at);
+    return at == 0 ? 0 : count(at);
   }
 
   private int count(int at) {
@@ -226,7 +255,7 @@ final class SegmentTable {
   /** The first document that has a term; -1 for none. */
   int any(Term term) {
     int at = find(term);
-    return at < 0 ? -1 : any(at);
+    return at == 0 ? -1 : any(at);
   }
 
   private int any(int at) {
@@ -336,13 +365,16 @@ final class SegmentTable {
    */
   void countLongerThan(Term term, Map<String, Integer> counts) {
     byte[] prefix = term.bytes;
-    int number = number(term);
-    for (int i = number + 1; number >= 0 && i < terms; i++) {
+    int start = start(term);
+    if (start == 0) {
+      return;
+    }
+    for (int i = bytes.getInt(start) + 1; i < terms; i++) {
       byte[] longer = term(i);
       if (!beginsWith(longer, prefix)) {
         return;
       }
-      int count = count(bytes.getInt(termsAt + 4 * i) + 4 + longer.length);
+      int count = count(bytes.getInt(termsAt + 4 * i) + HEAD + longer.length);
       if (count > 0) {
         String text = new String(longer, StandardCharsets.UTF_8);
         Integer known = counts.get(text);
@@ -353,8 +385,8 @@ final class SegmentTable {
 
   private byte[] term(int number) {
     int at = bytes.getInt(termsAt + 4 * number);
-    byte[] term = new byte[bytes.getInt(at)];
-    bytes.get(at + 4, term);
+    byte[] term = new byte[bytes.getInt(at + 4)];
+    bytes.get(at + HEAD, term);
     return term;
   }
 
@@ -370,7 +402,7 @@ final class SegmentTable {
       if (!beginsWith(term, prefix)) {
         break;
       }
-      if (live == null || any(bytes.getInt(termsAt + 4 * i) + 4 + term.length) >= 0) {
+      if (live == null || any(bytes.getInt(termsAt + 4 * i) + HEAD + term.length) >= 0) {
         found.add(new String(term, StandardCharsets.UTF_8));
       }
     }
@@ -381,31 +413,34 @@ final class SegmentTable {
     return documents;
   }
 
-  /** Where the documents of a term are; negative where no document has it. */
+  /** Where the documents of a term are; 0 where no document has it. */
   private int find(Term term) {
-    int number = number(term);
-    return number < 0 ? -1 : bytes.getInt(termsAt + 4 * number) + 4 + term.bytes.length;
+    int at = start(term);
+    return at == 0 ? 0 : at + HEAD + term.bytes.length;
   }
 
-  /** The number of a term among all, sorted; negative where no document has it. */
-  private int number(Term term) {
+  /** Where a term is; 0 where no document has it. */
+  private int start(Term term) {
     for (int slot = term.hash & slots - 1; ; slot = slot + 1 & slots - 1) {
-      int number = bytes.getInt(slotsAt + 8 * slot) - 1;
-      if (number < 0
-          || bytes.getInt(slotsAt + 8 * slot + 4) == term.hash && isTerm(number, term.bytes)) {
-        return number;
+      int at = bytes.getInt(slotsAt + SLOT * slot);
+      if (at == 0 || bytes.getInt(slotsAt + SLOT * slot + 4) == term.hash && isTermAt(at, term)) {
+        return at;
       }
     }
   }
 
-  private boolean isTerm(int number, byte[] wanted) {
-    int at = bytes.getInt(termsAt + 4 * number);
-    if (bytes.getInt(at) != wanted.length) {
+  private boolean isTermAt(int at, Term term) {
+    if (bytes.getInt(at + 4) != term.bytes.length) {
       return false;
     }
-    byte[] term = new byte[wanted.length];
-    bytes.get(at + 4, term);
-    return Arrays.equals(term, wanted);
+    int last = term.words.length - 1;
+    for (int i = 0; i < last; i++) {
+      if (bytes.getLong(at + HEAD + 8 * i) != term.words[i]) {
+        return false;
+      }
+    }
+    // what follows the term in its last eight bytes is cut off; the table's end is further on
+    return (bytes.getLong(at + HEAD + 8 * last) & term.lastMask()) == term.words[last];
   }
 
   /** The number of the first term that does not sort before this one. */
@@ -426,12 +461,22 @@ final class SegmentTable {
   /**
    * A term that is looked for, in any number of tables.
    *
+   * @param words its bytes, eight in a number, the first in the lowest place
    * @param hash by which its slot is found
    */
-  record Term(byte[] bytes, int hash) {
+  record Term(byte[] bytes, long[] words, int hash) {
     static Term of(String text) {
       byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-      return new Term(bytes, hash(bytes));
+      long[] words = new long[(bytes.length + Long.BYTES - 1) / Long.BYTES];
+      for (int i = 0; i < bytes.length; i++) {
+        words[i / Long.BYTES] |= (bytes[i] & 0xFFL) << Long.BYTES * (i % Long.BYTES);
+      }
+      return new Term(bytes, words, hash(bytes));
+    }
+
+    /** The bits of the last of its words that are its own. */
+    long lastMask() {
+      return -1L >>> Long.BYTES * (Long.BYTES * words.length - bytes.length);
     }
 
     static int hash(byte[] bytes) {

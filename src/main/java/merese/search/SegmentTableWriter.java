@@ -93,7 +93,7 @@ final class SegmentTableWriter {
     int[] slots = slots();
     int slotsAt = at();
     for (int number : slots) {
-      writeInt(number);
+      writeInt(number == 0 ? 0 : termStarts.all[number - 1]);
       writeInt(number == 0 ? 0 : hashes.all[number - 1]);
     }
     int editionsAt = at();
@@ -220,10 +220,11 @@ final class SegmentTableWriter {
     Numbers documents = new Numbers();
     PostingsEnum postings = null;
     for (BytesRef text = terms.next(); text != null; text = terms.next()) {
-      starts.add(at());
       byte[] whole = Arrays.copyOf(prefix, prefix.length + text.length);
       System.arraycopy(text.bytes, text.offset, whole, prefix.length, text.length);
       hashes.add(Term.hash(whole));
+      starts.add(at());
+      writeInt(starts.count - 1);
       writeInt(whole.length);
       write(whole, 0, whole.length);
       documents.count = 0;

@@ -423,7 +423,7 @@ final class IndexKeeper {
       NoteSet printing = unassigned;
       for (String word : Folding.words(label)) {
         if (!optional.contains(word)) {
-          printing = printing.and(census.printing(List.of(List.of(word))));
+          printing = printing.and(census.printing(List.of(word)));
         }
       }
       addFiles(printing, index, files);

@@ -33,8 +33,8 @@ import merese.search.NearWord;
 import merese.search.NoteCriterion;
 import merese.search.NoteIndex;
 import merese.search.NoteSet;
-import merese.search.NotesOfSource;
 import merese.search.PageHits.PageHit;
+import merese.search.PagesOfSource;
 import merese.search.SourceSelection;
 import merese.search.SourceSet;
 import merese.store.LibraryException;
@@ -413,9 +413,10 @@ public final class Shelf implements Lexicon, Closeable {
   }
 
   /**
-   * The terms of several words, folded, of which the text of some note says that they mean this.
+   * The terms of several words of which the text of some note says that they mean this: their
+   * folded words, with a space between.
    */
-  public List<List<String>> wordsInText(String concept) {
+  public List<String> wordsInText(String concept) {
     return index.wordsInText(concept);
   }
 
@@ -528,24 +529,16 @@ public final class Shelf implements Lexicon, Closeable {
     return pages(index.pagesNaming(concepts));
   }
 
-  /** The same of the first sources of a selection, by year, author and key (R4). */
-  public PagesOfSources pagesNaming(
-      Collection<String> concepts, SourceSelection selection, int most) {
-    List<NotesOfSource> sources = sourcesNaming(concepts, selection);
-    List<SourcedPage> pages = new ArrayList<>();
-    for (NotesOfSource each : sources.subList(0, Math.min(most, sources.size()))) {
-      pages.addAll(pages(each));
-    }
-    return new PagesOfSources(pages, sources.size());
-  }
-
-  /** The sources of a selection on whose pages a name stands, in that order; the pages unread. */
-  public List<NotesOfSource> sourcesNaming(Collection<String> concepts, SourceSelection selection) {
-    Map<String, NotesOfSource> byKey = new HashMap<>();
-    for (NotesOfSource pages : index.gatherPagesNaming(concepts)) {
+  /**
+   * The sources of a selection on whose pages a name stands, by year, author and key (R4); the
+   * pages unread.
+   */
+  public List<PagesOfSource> sourcesNaming(Collection<String> concepts, SourceSelection selection) {
+    Map<String, PagesOfSource> byKey = new HashMap<>();
+    for (PagesOfSource pages : index.gatherPagesNaming(concepts)) {
       byKey.put(pages.owner().edition(), pages);
     }
-    List<NotesOfSource> sources = new ArrayList<>();
+    List<PagesOfSource> sources = new ArrayList<>();
     if (!byKey.isEmpty()) {
       SourceSet wanted = census().selected(selection).and(census().called(byKey.keySet()));
       for (String key : index.keys(wanted)) {
@@ -556,7 +549,7 @@ public final class Shelf implements Lexicon, Closeable {
   }
 
   /** Pages of one source, in the order of files and pages. */
-  public List<SourcedPage> pages(NotesOfSource ofSource) {
+  public List<SourcedPage> pages(PagesOfSource ofSource) {
     List<PageHit> hits = new ArrayList<>();
     for (int document : ofSource.documents()) {
       hits.add(index.page(document));

@@ -176,7 +176,10 @@ class GroupsByReadingTest {
   private static Set<String> first(Shelf shelf, ConceptCoverage coverage, Group group, int most) {
     Set<String> keys = new TreeSet<>();
     coverage
-        .cut(group, new Wanted(shelf, CoverageQuestion.Narrowing.NONE).sources(), most)
+        .cut(
+            group,
+            new Wanted(shelf, CoverageQuestion.Narrowing.NONE).sources(),
+            new CoverageQuestion.Showing(most, most))
         .notes()
         .forEach(note -> keys.add(note.sourced().source().key()));
     return keys;

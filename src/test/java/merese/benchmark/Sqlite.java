@@ -188,7 +188,7 @@ final class Sqlite implements Closeable {
       } else if (group instanceof NoteCriterion.MeansExactly exactly) {
         concepts.add("\"is_" + exactly.concept() + '"');
       } else if (group instanceof NoteCriterion.Prints prints) {
-        phrases.add('"' + String.join(" ", prints.words()) + '"');
+        phrases.add('"' + prints.words() + '"');
       }
     }
     String matched = "concept : (" + String.join(" OR ", concepts) + ")";

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import merese.search.FindQuery;
+import merese.search.PagesOfSource;
 import merese.search.SourceSelection;
 import merese.store.LibraryFolder;
 import merese.testing.SmallLibrary;
@@ -308,20 +309,26 @@ class PagesIndexTest {
   }
 
   private static List<SourcedPage> pagesOfFirst(Shelf shelf, String concept, int most) {
-    return shelf.pagesNaming(List.of(concept), SourceSelection.ALL, most).pages();
+    List<SourcedPage> pages = new ArrayList<>();
+    shelf.sourcesNaming(List.of(concept), SourceSelection.ALL).stream()
+        .limit(most)
+        .forEach(source -> pages.addAll(shelf.pages(source)));
+    return pages;
   }
 
   @Test
   void ofTheSourcesThatNameAConceptTheFirstAreReadAndAllCounted() {
     try (Shelf shelf = open(library)) {
-      PagesOfSources first = shelf.pagesNaming(List.of("ring-bladed"), SourceSelection.ALL, 1);
-      assertEquals(List.of("quenby-1926 p. 1: knife-edged rings"), lines(first.pages()));
-      assertEquals(2, first.sources());
-      PagesOfSources late =
-          shelf.pagesNaming(
-              List.of("ring-bladed"), SourceSelection.ALL.in(OptionalInt.of(1954)), 9);
-      assertEquals(List.of("tressick-1954 file page 2: bladed neck ring"), lines(late.pages()));
-      assertEquals(1, late.sources());
+      List<String> bladed = List.of("ring-bladed");
+      assertEquals(
+          List.of("quenby-1926 p. 1: knife-edged rings"),
+          lines(pagesOfFirst(shelf, "ring-bladed", 1)));
+      assertEquals(2, shelf.sourcesNaming(bladed, SourceSelection.ALL).size());
+      List<PagesOfSource> late =
+          shelf.sourcesNaming(bladed, SourceSelection.ALL.in(OptionalInt.of(1954)));
+      assertEquals(1, late.size());
+      assertEquals(
+          List.of("tressick-1954 file page 2: bladed neck ring"), lines(shelf.pages(late.get(0))));
     }
   }
 

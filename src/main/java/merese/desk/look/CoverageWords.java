@@ -7,6 +7,7 @@ import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.HowToTell;
 import merese.answer.Coverage.Section;
+import merese.answer.CoverageQuestion.Showing;
 import merese.answer.OnPages;
 import merese.model.Locator;
 
@@ -16,9 +17,9 @@ public final class CoverageWords {
 
   private CoverageWords() {}
 
-  /** The first of a list. */
-  public static <T> List<T> first(List<T> list, int most) {
-    return list.size() > most ? list.subList(0, most) : list;
+  /** Those of a list that are shown. */
+  public static <T> List<T> first(List<T> list, Showing showing) {
+    return list.subList(0, Math.min(showing.of(list.size()), list.size()));
   }
 
   /** "3 sources picture it", of editions of fewer works. */
@@ -85,12 +86,12 @@ public final class CoverageWords {
   /**
    * The pages without a number on which a name stands, and how many more there are.
    *
-   * @param most how many pages are shown, those with a number first
+   * @param showing how many of the pages with a number are shown, and of the others
    */
-  public static String otherPages(OnPages.Name name, int most) {
-    int room = Math.max(0, most - name.at().size());
-    List<String> pages = first(name.unnumbered(), room);
-    int more = Math.max(0, name.at().size() - most) + name.unnumbered().size() - pages.size();
+  public static String otherPages(OnPages.Name name, Showing showing) {
+    List<String> pages = first(name.unnumbered(), showing);
+    int numbered = name.at().size() - first(name.at(), showing).size();
+    int more = numbered + name.unnumbered().size() - pages.size();
     return String.join("; ", pages) + (more > 0 ? " and " + many(more, "page") + " more" : "");
   }
 

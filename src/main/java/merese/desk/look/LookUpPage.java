@@ -13,6 +13,7 @@ import java.util.Set;
 import merese.answer.Coverage;
 import merese.answer.CoverageQuestion;
 import merese.answer.CoverageQuestion.Narrowing;
+import merese.answer.CoverageQuestion.Showing;
 import merese.answer.CoverageQuestion.Years;
 import merese.answer.Covers;
 import merese.answer.UnknownConceptException;
@@ -29,8 +30,6 @@ import merese.shelf.Shelf;
 
 /** One box, and which sources cover or picture what is typed into it. */
 public final class LookUpPage implements Page {
-  /** How many sources of a group are shown of a large library, unless all are asked for. */
-  public static final int FIRST = CoverageQuestion.FIRST;
 
   private static final int MOST_SUGGESTED = 7;
   private static final int MOST_TO_BEGIN_WITH = 8;
@@ -68,8 +67,8 @@ public final class LookUpPage implements Page {
       String place,
       boolean all) {
     /** How many sources of a group are shown. */
-    public int most() {
-      return all ? Integer.MAX_VALUE : FIRST;
+    public Showing showing() {
+      return all ? Showing.ALL : Showing.USUAL;
     }
 
     /** The address of the same question with all that each group holds. */
@@ -131,7 +130,7 @@ public final class LookUpPage implements Page {
     }
     try {
       if (asks) {
-        CoverageQuestion question = question(asked).first(asked.most());
+        CoverageQuestion question = question(asked).with(asked.showing());
         Model model = site.ask(shelf -> model(shelf, asked, question));
         String title = asked.term().isEmpty() ? asked.concept() : asked.term();
         site.show(request, Tab.LOOK_UP, title, TEMPLATE, model);
@@ -195,7 +194,7 @@ public final class LookUpPage implements Page {
         given(asked.concept()),
         Optional.empty(),
         narrowing(asked),
-        Integer.MAX_VALUE);
+        Showing.ALL);
   }
 
   /**

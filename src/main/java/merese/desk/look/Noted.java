@@ -36,12 +36,15 @@ public final class Noted {
 
   /** Whether some note means just this concept. */
   private static boolean isNoted(Shelf shelf, String concept) {
-    return !shelf.notes(List.of(new NoteCriterion.MeansExactly(concept))).isEmpty();
+    return isAny(shelf, new NoteCriterion.MeansExactly(concept));
   }
 
   /** Whether some note prints a word, alone or with others. */
   public static boolean isPrinted(Shelf shelf, String word) {
-    List<String> words = List.of(Folding.key(word).split(" ", -1));
-    return !shelf.notes(List.of(new NoteCriterion.Prints(words))).isEmpty();
+    return isAny(shelf, new NoteCriterion.Prints(Folding.key(word)));
+  }
+
+  private static boolean isAny(Shelf shelf, NoteCriterion criterion) {
+    return !shelf.census().having(List.of(criterion)).isEmpty();
   }
 }

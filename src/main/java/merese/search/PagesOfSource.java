@@ -4,12 +4,12 @@ import java.util.Arrays;
 import merese.search.Hits.Owner;
 
 /** Which pages of one source were found, unread. */
-public final class NotesOfSource {
+public final class PagesOfSource {
   private final Owner owner;
   private int[] documents = new int[2];
   private int count;
 
-  NotesOfSource(Owner owner) {
+  PagesOfSource(Owner owner) {
     this.owner = owner;
   }
 
