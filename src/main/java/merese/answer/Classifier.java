@@ -8,7 +8,7 @@ import merese.answer.Coverage.Group;
 import merese.model.Naming;
 import merese.model.Place;
 import merese.model.PlaceTest;
-import merese.shelf.NoteSketch;
+import merese.shelf.NoteSketch.About;
 import merese.shelf.NoteSketch.Name;
 import merese.shelf.SourcedNote;
 
@@ -36,22 +36,19 @@ public record Classifier(
   }
 
   /**
-   * The same of a note that was not read whole.
+   * A naming of a note that was not read whole, in its group.
    *
    * @param naming its number among those of the note
    */
-  record Sketched(NoteSketch sketch, int naming, Group group) {
-    Name name() {
-      return sketch.namings().get(naming);
-    }
-  }
+  record InGroup(int naming, Name name, Group group) {}
 
   /** The namings that put the note into its group; none where the note is in no group. */
-  List<Sketched> classify(NoteSketch sketch) {
-    List<Sketched> found = new ArrayList<>();
+  List<InGroup> classify(About note) {
+    List<InGroup> found = new ArrayList<>();
     Group first = null;
-    for (int i = 0; i < sketch.namings().size(); i++) {
-      Group group = groupOf(sketch, sketch.namings().get(i));
+    for (int i = 0; i < note.namings().size(); i++) {
+      Name name = note.namings().get(i);
+      Group group = groupOf(note, name);
       if (group == null || first != null && order(group) > order(first)) {
         continue;
       }
@@ -59,7 +56,7 @@ public record Classifier(
         found.clear();
       }
       first = group;
-      found.add(new Sketched(sketch, i, group));
+      found.add(new InGroup(i, name, group));
     }
     return found;
   }
@@ -70,10 +67,10 @@ public record Classifier(
   }
 
   /** Null where the naming is in no group. */
-  private Group groupOf(NoteSketch sketch, Name naming) {
+  private Group groupOf(About note, Name naming) {
     Optional<String> concept = naming.concept();
     if (concept.isEmpty()) {
-      return mayBeWanted(sketch, naming) ? Group.MEANING_NOT_STATED : null;
+      return mayBeWanted(note, naming) ? Group.MEANING_NOT_STATED : null;
     } else if (wanted.contains(concept.get())) {
       return byPlaces(naming);
     } else if (!naming.passes(PlaceTest.PRESENT)) {
@@ -86,8 +83,8 @@ public record Classifier(
     return lookAlikes.contains(concept.get()) ? Group.LOOK_ALIKES : null;
   }
 
-  private boolean mayBeWanted(NoteSketch sketch, Name naming) {
-    for (String concept : sketch.mayMean().getOrDefault(naming.printed(), List.of())) {
+  private boolean mayBeWanted(About note, Name naming) {
+    for (String concept : note.mayMean().getOrDefault(naming.printed(), List.of())) {
       if (wanted.contains(concept)) {
         return true;
       }

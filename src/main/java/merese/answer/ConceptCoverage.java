@@ -8,10 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import merese.answer.Classifier.Classified;
-import merese.answer.Classifier.Sketched;
+import merese.answer.Classifier.InGroup;
 import merese.answer.Coverage.Group;
 import merese.answer.CoverageQuestion.Showing;
-import merese.model.Naming;
 import merese.model.PlaceTest;
 import merese.search.Census;
 import merese.search.NoteCriterion;
@@ -22,6 +21,7 @@ import merese.search.NoteCriterion.Together;
 import merese.search.NoteSet;
 import merese.search.SourceSet;
 import merese.shelf.NoteSketch;
+import merese.shelf.NoteSketch.About;
 import merese.shelf.Shelf;
 import merese.shelf.SourcedNote;
 import merese.vocabulary.LookAlikePair;
@@ -121,10 +121,10 @@ public final class ConceptCoverage {
 
   private record NotThis(Classifier classifier, boolean pictured) implements Shelf.SketchTest {
     @Override
-    public boolean test(NoteSketch note) {
-      for (Sketched sketched : classifier.classify(note)) {
-        if (sketched.group() == Group.NOT_THIS
-            && (!pictured || sketched.name().isPictured(PlaceTest.PRESENT))) {
+    public boolean test(About note) {
+      for (InGroup naming : classifier.classify(note)) {
+        if (naming.group() == Group.NOT_THIS
+            && (!pictured || naming.name().isPictured(PlaceTest.PRESENT))) {
           return true;
         }
       }
@@ -179,9 +179,9 @@ public final class ConceptCoverage {
   /** Adds what some notes have in a group. */
   private void addOf(Group group, NoteSet some, List<Classified> to) {
     for (NoteSketch note : shelf.sketches(some)) {
-      for (Sketched sketched : classifier.classify(note)) {
-        if (sketched.group() == group) {
-          to.add(whole(sketched));
+      for (InGroup naming : classifier.classify(note.about())) {
+        if (naming.group() == group) {
+          to.add(whole(note, naming));
         }
       }
     }
@@ -195,17 +195,16 @@ public final class ConceptCoverage {
     }
     List<Classified> found = new ArrayList<>();
     for (NoteSketch note : shelf.sketches(census.of(census.called(sources)).and(all))) {
-      for (Sketched sketched : classifier.classify(note)) {
-        found.add(whole(sketched));
+      for (InGroup naming : classifier.classify(note.about())) {
+        found.add(whole(note, naming));
       }
     }
     return found;
   }
 
-  private Classified whole(Sketched sketched) {
-    SourcedNote note = shelf.note(sketched.sketch());
-    Naming naming = note.note().namings().get(sketched.naming());
-    return new Classified(note, naming, sketched.group());
+  private Classified whole(NoteSketch sketch, InGroup naming) {
+    SourcedNote note = shelf.note(sketch);
+    return new Classified(note, note.note().namings().get(naming.naming()), naming.group());
   }
 
   /** All sources that have a note in some group. */
@@ -294,9 +293,9 @@ public final class ConceptCoverage {
     PlaceTest test = test(group);
     NoteSet ofGroup = notes.get(group == Group.OWN_WORK ? Group.COUNTED : group);
     for (NoteSketch note : shelf.sketches(census.of(shown).and(ofGroup))) {
-      for (Sketched sketched : classifier.classify(note)) {
-        if (sketched.name().passes(test)) {
-          whole.add(whole(sketched));
+      for (InGroup naming : classifier.classify(note.about())) {
+        if (naming.name().passes(test)) {
+          whole.add(whole(note, naming));
         }
       }
     }

@@ -14,9 +14,11 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.zip.CRC32;
@@ -257,7 +259,7 @@ final class CommitTables {
       BitSet some = documents[i];
       found[i] = new BitSet();
       for (int id = some.nextSetBit(0); id >= 0; id = some.nextSetBit(id + 1)) {
-        if (test.test(segments[i].value(id, id).note())) {
+        if (test.test(segments[i].payload(id))) {
           found[i].set(id);
         }
       }
@@ -332,6 +334,19 @@ final class CommitTables {
     }
     List<String> found = new ArrayList<>(new TreeSet<>(all));
     return found.size() > most ? found.subList(0, most) : found;
+  }
+
+  /** What follows a beginning in all terms that have it, in no order. */
+  Set<String> endings(String begun) {
+    List<String> all = new ArrayList<>();
+    for (SegmentTable segment : segments) {
+      segment.addTermsFrom(begun, Integer.MAX_VALUE, all);
+    }
+    Set<String> endings = new HashSet<>();
+    for (String term : all) {
+      endings.add(term.substring(begun.length()));
+    }
+    return endings;
   }
 
   /** How many documents have each term that begins with one that is a term itself. */

@@ -35,9 +35,9 @@ public final class Hits {
     void take(NoteHit hit);
   }
 
-  /** Tells notes from others. */
+  /** Tells notes from others by what they give back. */
   public interface NoteTest {
-    boolean test(NoteHit hit);
+    boolean test(byte[] payload);
   }
 
   /** Takes editions one by one. */

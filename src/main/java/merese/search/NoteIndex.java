@@ -36,7 +36,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "20";
+  static final String LAYOUT = "21";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -155,19 +155,14 @@ public final class NoteIndex implements Closeable {
 
   /**
    * The printed terms of several words of which a text says that they mean a concept: their folded
-   * words, with a space between.
+   * words, with a space between, in no order.
    */
-  public List<String> wordsInText(String concept) {
-    String begun = Fields.term(Fields.WORDS_IN_TEXT, concept + '\n');
-    List<String> words = new ArrayList<>();
+  public Set<String> wordsInText(String concept) {
     try {
-      for (String term : postings.termsFrom(begun, Integer.MAX_VALUE)) {
-        words.add(term.substring(begun.length()));
-      }
+      return postings.endings(Fields.term(Fields.WORDS_IN_TEXT, concept + '\n'));
     } catch (RuntimeException e) {
       throw damaged(e);
     }
-    return words;
   }
 
   private record TakingNotes(NoteTaker taker) implements CommitTables.Taker {

@@ -37,9 +37,11 @@ import merese.search.Hits.Owner;
  * starts    int start of each term, in their order
  * slots     int start of a term, and int hash, in the first free slot from that of its hash on;
  *           else 0 and 0
+ * marks     longs, with three bits for each term in the one of its hash; a term whose bits are not
+ *           there is not in the table
  * editions  for each: int first document, int where they end, int number of its work
  * end       int documents, int where the first owner is; the same of terms' starts, of slots and of
- *           editions; int where the owners' starts are
+ *           editions; int where the owners' starts are; int longs of marks, int where they are
  * </pre>
  *
  * Numbers of documents or editions are an int count and then either ints, in order, or a bit for
@@ -52,7 +54,7 @@ final class SegmentTable {
   /** What stands before the text of a term. */
   static final int HEAD = 2 * Integer.BYTES;
 
-  static final int END = 9 * Integer.BYTES;
+  static final int END = 11 * Integer.BYTES;
 
   /** A smaller file is read at once, a larger one as it is asked. */
   private static final int READ_WHOLE = 4 << 20;
@@ -75,6 +77,9 @@ final class SegmentTable {
   private final int editions;
   private final int editionsAt;
 
+  private final int marks;
+  private final int marksAt;
+
   /** The editions that are still there; null for all. */
   private BitSet liveEditions;
 
@@ -96,6 +101,8 @@ final class SegmentTable {
     editions = bytes.getInt(end + 24);
     editionsAt = bytes.getInt(end + 28);
     ownersAt = bytes.getInt(end + 32);
+    marks = bytes.getInt(end + 36);
+    marksAt = bytes.getInt(end + 40);
   }
 
   /**
@@ -160,6 +167,9 @@ final class SegmentTable {
 
   /** Where a term may be, unread, by its first slot; 0 where it is nowhere. */
   private int likely(Term term) {
+    if (isMissing(term)) {
+      return 0;
+    }
     int slot = slotsAt + SLOT * (term.hash & slots - 1);
     int at = bytes.getInt(slot);
     return at == 0 || bytes.getInt(slot + 4) == term.hash ? at : start(term);
@@ -327,10 +337,15 @@ final class SegmentTable {
     int at = documentsAt + 4 * document;
     Owner owner = owner(bytes.getInt(at));
     int order = bytes.getInt(at + 4 * documents);
-    int from = bytes.getInt(at + 8 * documents);
-    byte[] payload = new byte[bytes.getInt(at + 8 * documents + 4) - from];
+    return new StoredValue(owner, order, arrival, payload(document));
+  }
+
+  byte[] payload(int document) {
+    int at = documentsAt + 8 * documents + 4 * document;
+    int from = bytes.getInt(at);
+    byte[] payload = new byte[bytes.getInt(at + 4) - from];
     bytes.get(from, payload);
-    return new StoredValue(owner, order, arrival, payload);
+    return payload;
   }
 
   /** What a document is of. */
@@ -419,8 +434,18 @@ final class SegmentTable {
     return at == 0 ? 0 : at + HEAD + term.bytes.length;
   }
 
+  /** Most terms are in few tables, and the marks are a twentieth of the slots. */
+  private boolean isMissing(Term term) {
+    long needed = Term.marks(term.hash);
+    return (bytes.getLong(marksAt + Long.BYTES * Term.markedAt(term.hash, marks)) & needed)
+        != needed;
+  }
+
   /** Where a term is; 0 where no document has it. */
   private int start(Term term) {
+    if (isMissing(term)) {
+      return 0;
+    }
     for (int slot = term.hash & slots - 1; ; slot = slot + 1 & slots - 1) {
       int at = bytes.getInt(slotsAt + SLOT * slot);
       if (at == 0 || bytes.getInt(slotsAt + SLOT * slot + 4) == term.hash && isTermAt(at, term)) {
@@ -465,6 +490,8 @@ final class SegmentTable {
    * @param hash by which its slot is found
    */
   record Term(byte[] bytes, long[] words, int hash) {
+    private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
     static Term of(String text) {
       byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
       long[] words = new long[(bytes.length + Long.BYTES - 1) / Long.BYTES];
@@ -477,6 +504,21 @@ final class SegmentTable {
     /** The bits of the last of its words that are its own. */
     long lastMask() {
       return -1L >>> Long.BYTES * (Long.BYTES * words.length - bytes.length);
+    }
+
+    /** The bits by which a table's marks tell of a term. */
+    static long marks(int hash) {
+      long spread = hash * SPREAD;
+      return 1L << spread | 1L << (spread >>> 6) | 1L << (spread >>> 12);
+    }
+
+    /**
+     * In which of the longs these are.
+     *
+     * @param longs how many there are, a power of two
+     */
+    static int markedAt(int hash, int longs) {
+      return (int) (hash * SPREAD >>> 40) & longs - 1;
     }
 
     static int hash(byte[] bytes) {

@@ -96,6 +96,11 @@ final class SegmentTableWriter {
       writeInt(number == 0 ? 0 : termStarts.all[number - 1]);
       writeInt(number == 0 ? 0 : hashes.all[number - 1]);
     }
+    long[] marks = marks();
+    int marksAt = at();
+    for (long word : marks) {
+      writeLong(word);
+    }
     int editionsAt = at();
     editions(byRank);
     for (int number :
@@ -108,7 +113,9 @@ final class SegmentTableWriter {
           slotsAt,
           editions,
           editionsAt,
-          ownersAt
+          ownersAt,
+          marks.length,
+          marksAt
         }) {
       writeInt(number);
     }
@@ -126,6 +133,15 @@ final class SegmentTableWriter {
       slots[slot] = i + 1;
     }
     return slots;
+  }
+
+  /** Sixteen bits or more a term: of a hundred terms that are not there three or so seem to be. */
+  private long[] marks() {
+    long[] marks = new long[Math.max(1, Integer.highestOneBit(hashes.count) >> 1)];
+    for (int i = 0; i < hashes.count; i++) {
+      marks[Term.markedAt(hashes.all[i], marks.length)] |= Term.marks(hashes.all[i]);
+    }
+    return marks;
   }
 
   /** Writes what the documents give back, and takes note of what they are of. */
@@ -267,9 +283,13 @@ final class SegmentTableWriter {
       bits[numbers.all[i] >> 6] |= 1L << numbers.all[i];
     }
     for (long word : bits) {
-      out.writeLong(Long.reverseBytes(word));
-      written += Long.BYTES;
+      writeLong(word);
     }
+  }
+
+  private void writeLong(long word) throws IOException {
+    out.writeLong(Long.reverseBytes(word));
+    written += Long.BYTES;
   }
 
   private int write(Numbers numbers) throws IOException {

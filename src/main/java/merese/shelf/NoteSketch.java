@@ -14,16 +14,28 @@ import merese.search.Hits.NoteHit;
  * What of a note says what it is about, read without the rest of it. A question that counts many
  * notes and shows few reads these, and {@link Shelf#note(NoteSketch)} for those it shows.
  *
- * @param namings in the note's order
- * @param mayMean as in {@link SourcedNote}
+ * @param hit its whole, unread
  */
-public record NoteSketch(NoteHit hit, List<Name> namings, Map<String, List<String>> mayMean) {
+public record NoteSketch(NoteHit hit, About about) {
   static final Comparator<NoteSketch> BY_POSITION = new ByPosition();
 
   /** The key of its source. */
   public String source() {
     return hit.edition();
   }
+
+  /** Its namings, in the note's order. */
+  public List<Name> namings() {
+    return about.namings;
+  }
+
+  /**
+   * What a note is about.
+   *
+   * @param namings in the note's order
+   * @param mayMean as in {@link SourcedNote}
+   */
+  public record About(List<Name> namings, Map<String, List<String>> mayMean) {}
 
   /**
    * What a naming says, and in what places.

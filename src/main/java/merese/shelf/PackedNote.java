@@ -13,7 +13,6 @@ import merese.model.Naming;
 import merese.model.Note;
 import merese.model.Place;
 import merese.model.Scope;
-import merese.search.Hits.NoteHit;
 import merese.shelf.NoteSketch.Name;
 
 /** Notes and lines of check logs as the index holds them. */
@@ -92,18 +91,18 @@ final class PackedNote {
   }
 
   /** Reads what a note says it is about, which comes first, and leaves the rest. */
-  static NoteSketch sketch(NoteHit hit, RecurringTexts known) {
-    Unpacker from = new Unpacker(hit.payload());
+  static NoteSketch.About about(byte[] bytes, RecurringTexts known) {
+    Unpacker from = new Unpacker(bytes);
     Map<String, List<String>> mayMean = mayMean(from);
     int size = from.number();
     if (size == 1) {
-      return new NoteSketch(hit, List.of(name(from, known)), mayMean);
+      return new NoteSketch.About(List.of(name(from, known)), mayMean);
     }
     List<Name> namings = new ArrayList<>();
     for (int left = size; left > 0; left--) {
       namings.add(name(from, known));
     }
-    return new NoteSketch(hit, namings, mayMean);
+    return new NoteSketch.About(namings, mayMean);
   }
 
   private static Name name(Unpacker from, RecurringTexts known) {

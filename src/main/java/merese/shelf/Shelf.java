@@ -416,7 +416,7 @@ public final class Shelf implements Lexicon, Closeable {
    * The terms of several words of which the text of some note says that they mean this: their
    * folded words, with a space between.
    */
-  public List<String> wordsInText(String concept) {
+  public Set<String> wordsInText(String concept) {
     return index.wordsInText(concept);
   }
 
@@ -447,13 +447,13 @@ public final class Shelf implements Lexicon, Closeable {
 
     @Override
     public void take(NoteHit hit) {
-      sketches.add(PackedNote.sketch(hit, recurring));
+      sketches.add(new NoteSketch(hit, PackedNote.about(hit.payload(), recurring)));
     }
   }
 
   /** Tells notes by what they are about. */
   public interface SketchTest {
-    boolean test(NoteSketch note);
+    boolean test(NoteSketch.About note);
   }
 
   /** Those of some notes that pass a test. */
@@ -469,8 +469,8 @@ public final class Shelf implements Lexicon, Closeable {
     }
 
     @Override
-    public boolean test(NoteHit hit) {
-      return test.test(PackedNote.sketch(hit, recurring));
+    public boolean test(byte[] payload) {
+      return test.test(PackedNote.about(payload, recurring));
     }
   }
 

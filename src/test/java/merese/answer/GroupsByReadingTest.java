@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import merese.answer.Classifier.Sketched;
+import merese.answer.Classifier.InGroup;
 import merese.answer.Coverage.Group;
 import merese.model.Concept;
 import merese.model.PlaceTest;
@@ -123,8 +123,8 @@ class GroupsByReadingTest {
     Map<Group, Map<String, Integer>> ranks = new EnumMap<>(Group.class);
     for (NoteSketch note : all) {
       if (!shelf.ownWork().contains(note.source())) {
-        for (Sketched sketched : classifier.classify(note)) {
-          add(concept, wanted, note, sketched, ranks);
+        for (InGroup naming : classifier.classify(note.about())) {
+          add(concept, wanted, note, naming, ranks);
         }
       }
     }
@@ -135,15 +135,15 @@ class GroupsByReadingTest {
       String concept,
       Set<String> wanted,
       NoteSketch note,
-      Sketched sketched,
+      InGroup naming,
       Map<Group, Map<String, Integer>> ranks) {
-    NoteSketch.Name name = sketched.name();
+    NoteSketch.Name name = naming.name();
     String means = name.concept().orElse("");
     boolean isWanted = wanted.contains(means);
     for (Group group : GROUPS) {
       PlaceTest test = ConceptCoverage.test(group);
       boolean isOfGroup =
-          GROUPS.indexOf(group) < 3 ? isWanted && name.passes(test) : sketched.group() == group;
+          GROUPS.indexOf(group) < 3 ? isWanted && name.passes(test) : naming.group() == group;
       if (isOfGroup && name.passes(test)) {
         int rank = (isWanted && !means.equals(concept) ? 2 : 0) + (name.isPictured(test) ? 0 : 1);
         ranks.computeIfAbsent(group, g -> new TreeMap<>()).merge(note.source(), rank, Math::min);
