@@ -192,7 +192,8 @@ public final class Covers {
     }
     Map<String, Set<Source>> byReason = new TreeMap<>();
     for (ConceptCoverage coverage : found) {
-      for (Source source : shelf.sources(coverage.sources(Group.COUNTED))) {
+      SourceSet counted = coverage.sources(Group.COUNTED).without(shelf.census().ownWork());
+      for (Source source : shelf.sources(counted)) {
         String reason = wanted.reasonAgainst(source);
         if (!reason.isEmpty()) {
           Set<Source> known = byReason.get(reason);

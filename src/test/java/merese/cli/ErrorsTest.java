@@ -75,7 +75,7 @@ class ErrorsTest {
       String said = rendered(new IllegalStateException("x"), Map.of());
       assertTrue(said.startsWith("merese covers: this is a fault in merese"), said);
       assertTrue(said.contains("MERESE_DEBUG=1"), said);
-      assertEquals(2, said.lines().count());
+      assertEquals(3, said.lines().count(), "two sentences, the first of them broken");
     }
 
     @Test
