@@ -64,8 +64,8 @@ class FullDiskIT {
     String note = "note haskeld-1983 'p. 77' 'bladed ring'";
     Ended refused = merese(4, note);
     assertEquals(1, refused.code(), refused.err());
-    assertTrue(refused.err().contains("cannot be written, and nothing was changed"), refused.err());
-    assertTrue(refused.err().contains("haskeld-table-glass-primer.json"), refused.err());
+    assertTrue(unbroken(refused.err()).contains("cannot be written, and nothing was changed"), refused.err());
+    assertTrue(unbroken(refused.err()).contains("haskeld-table-glass-primer.json"), refused.err());
     assertEquals(before, files("library"), "no part of a file stays, and no entry of the history");
     assertEquals(0, merese(100_000, note).code());
   }
@@ -80,7 +80,7 @@ class FullDiskIT {
             + "}}\n");
     Ended refused = merese(4, "import records.bib --apply");
     assertEquals(1, refused.code(), refused.err());
-    assertTrue(refused.err().contains("nothing was changed"), refused.err());
+    assertTrue(unbroken(refused.err()).contains("nothing was changed"), refused.err());
     assertEquals(before, files("library"));
   }
 
@@ -92,8 +92,13 @@ class FullDiskIT {
     }
     Ended refused = merese(4, "covers 'bladed ring'");
     assertEquals(1, refused.code(), refused.err());
-    assertTrue(refused.err().contains("the index cannot be brought up to date"), refused.err());
+    assertTrue(unbroken(refused.err()).contains("the index cannot be brought up to date"), refused.err());
     assertEquals(before, files("library"));
     assertEquals(0, merese(100_000, "covers 'bladed ring'").code());
+  }
+
+  /** Where the lines of a message end depends on the path in it. */
+  private static String unbroken(String message) {
+    return message.replaceAll("\\s+", " ");
   }
 }
