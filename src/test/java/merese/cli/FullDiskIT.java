@@ -64,7 +64,9 @@ class FullDiskIT {
     String note = "note haskeld-1983 'p. 77' 'bladed ring'";
     Ended refused = merese(4, note);
     assertEquals(1, refused.code(), refused.err());
-    assertTrue(unbroken(refused.err()).contains("cannot be written, and nothing was changed"), refused.err());
+    assertTrue(
+        unbroken(refused.err()).contains("cannot be written, and nothing was changed"),
+        refused.err());
     assertTrue(unbroken(refused.err()).contains("haskeld-table-glass-primer.json"), refused.err());
     assertEquals(before, files("library"), "no part of a file stays, and no entry of the history");
     assertEquals(0, merese(100_000, note).code());
@@ -92,7 +94,8 @@ class FullDiskIT {
     }
     Ended refused = merese(4, "covers 'bladed ring'");
     assertEquals(1, refused.code(), refused.err());
-    assertTrue(unbroken(refused.err()).contains("the index cannot be brought up to date"), refused.err());
+    assertTrue(
+        unbroken(refused.err()).contains("the index cannot be brought up to date"), refused.err());
     assertEquals(before, files("library"));
     assertEquals(0, merese(100_000, "covers 'bladed ring'").code());
   }
