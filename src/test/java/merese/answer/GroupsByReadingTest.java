@@ -1,9 +1,11 @@
 package merese.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -13,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import merese.answer.Classifier.InGroup;
 import merese.answer.Coverage.Group;
 import merese.model.Concept;
@@ -22,6 +25,7 @@ import merese.shelf.NoteSketch;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.Watcher;
+import merese.store.LibraryFolder;
 import merese.testing.DemoLibrary;
 import merese.testing.UnionList;
 import merese.vocabulary.Folding;
@@ -57,6 +61,28 @@ class GroupsByReadingTest {
   @Test
   void ofAUnionList() throws IOException {
     try (Shelf shelf = Shelf.open(UnionList.of(400, 4_000).write(folder), Watcher.NONE)) {
+      assertEquals(Set.copyOf(GROUPS), compared(shelf), "every group is there to be compared");
+    }
+  }
+
+  /** Each opening after a change leaves a segment of the index more, and what it replaces dead. */
+  @Test
+  void ofAUnionListWhoseWorksChangedOneAfterAnother() throws IOException {
+    LibraryFolder library = UnionList.of(200, 2_000).write(folder);
+    List<Path> works;
+    try (Stream<Path> files = Files.walk(library.resolve("works"))) {
+      works = files.filter(Files::isRegularFile).sorted().toList();
+    }
+    for (int round = 0; round < 4; round++) {
+      Shelf.open(library, Watcher.NONE).close();
+      for (int i = round; i < works.size(); i += 5) {
+        String text = Files.readString(works.get(i));
+        String changed = text.replaceFirst("\"title\": \"", "\"title\": \"Newer ");
+        assertNotEquals(text, changed);
+        Files.writeString(works.get(i), changed);
+      }
+    }
+    try (Shelf shelf = Shelf.open(library, Watcher.NONE)) {
       assertEquals(Set.copyOf(GROUPS), compared(shelf), "every group is there to be compared");
     }
   }
