@@ -1,12 +1,15 @@
 package merese.search;
 
+import static java.nio.file.StandardOpenOption.CREATE;
+import static java.nio.file.StandardOpenOption.TRUNCATE_EXISTING;
+import static java.nio.file.StandardOpenOption.WRITE;
 import static org.apache.lucene.search.DocIdSetIterator.NO_MORE_DOCS;
 
-import java.io.BufferedOutputStream;
-import java.io.DataOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -29,8 +32,15 @@ import org.apache.lucene.util.BytesRef;
  * what grows with the segment is a few bytes a document and a term.
  */
 final class SegmentTableWriter {
+  /** Of so many editions one is few. */
+  private static final int FEW = 256;
+
   private final LeafReader segment;
-  private final DataOutputStream out;
+  private final FileChannel out;
+  private final ByteBuffer buffer =
+      ByteBuffer.allocateDirect(1 << 18).order(ByteOrder.LITTLE_ENDIAN);
+
+  /** How much was written out of the buffer. */
   private long written;
 
   /** What documents are of, as they are met. */
@@ -54,7 +64,7 @@ final class SegmentTableWriter {
   /** The hash of each term. */
   private final Numbers hashes = new Numbers();
 
-  private SegmentTableWriter(LeafReader segment, DataOutputStream out) {
+  private SegmentTableWriter(LeafReader segment, FileChannel out) {
     this.segment = segment;
     this.out = out;
     ownerOf = new int[segment.maxDoc()];
@@ -62,9 +72,10 @@ final class SegmentTableWriter {
   }
 
   static void write(LeafReader segment, Path file) throws IOException {
-    try (DataOutputStream out =
-        new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(file), 1 << 16))) {
-      new SegmentTableWriter(segment, out).write();
+    try (FileChannel out = FileChannel.open(file, CREATE, TRUNCATE_EXISTING, WRITE)) {
+      SegmentTableWriter writer = new SegmentTableWriter(segment, out);
+      writer.write();
+      writer.flush();
     }
   }
 
@@ -256,12 +267,24 @@ final class SegmentTableWriter {
   }
 
   private Numbers editionsOf(Numbers documents) {
+    Numbers found = new Numbers();
+    if (documents.count > editions / FEW) { // sooner thrown together than sorted
+      BitSet all = new BitSet(editions);
+      for (int i = 0; i < documents.count; i++) {
+        if (ownerOf[documents.all[i]] < editions) {
+          all.set(ownerOf[documents.all[i]]);
+        }
+      }
+      for (int edition = all.nextSetBit(0); edition >= 0; edition = all.nextSetBit(edition + 1)) {
+        found.add(edition);
+      }
+      return found;
+    }
     int[] all = new int[documents.count];
     for (int i = 0; i < all.length; i++) {
       all[i] = ownerOf[documents.all[i]];
     }
     Arrays.sort(all);
-    Numbers found = new Numbers();
     int last = -1;
     for (int owner : all) {
       if (owner != last && owner < editions) {
@@ -288,8 +311,23 @@ final class SegmentTableWriter {
   }
 
   private void writeLong(long word) throws IOException {
-    out.writeLong(Long.reverseBytes(word));
-    written += Long.BYTES;
+    require(Long.BYTES);
+    buffer.putLong(word);
+  }
+
+  private void require(int bytes) throws IOException {
+    if (buffer.remaining() < bytes) {
+      flush();
+    }
+  }
+
+  private void flush() throws IOException {
+    buffer.flip();
+    written += buffer.remaining();
+    while (buffer.hasRemaining()) {
+      out.write(buffer);
+    }
+    buffer.clear();
   }
 
   private int write(Numbers numbers) throws IOException {
@@ -305,20 +343,29 @@ final class SegmentTableWriter {
   }
 
   private int at() throws IOException {
-    if (written > Integer.MAX_VALUE) {
+    long at = written + buffer.position();
+    if (at > Integer.MAX_VALUE) {
       throw new IOException("a segment of the index is too large");
     }
-    return (int) written;
+    return (int) at;
   }
 
   private void writeInt(int value) throws IOException {
-    out.writeInt(Integer.reverseBytes(value));
-    written += Integer.BYTES;
+    require(Integer.BYTES);
+    buffer.putInt(value);
   }
 
   private void write(byte[] bytes, int from, int length) throws IOException {
-    out.write(bytes, from, length);
-    written += length;
+    int start = from;
+    int left = length;
+    while (left > buffer.remaining()) {
+      int part = buffer.remaining();
+      buffer.put(bytes, start, part);
+      start += part;
+      left -= part;
+      flush();
+    }
+    buffer.put(bytes, start, left);
   }
 
   /** Any number of ints. */
