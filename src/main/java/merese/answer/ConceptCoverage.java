@@ -40,10 +40,24 @@ public final class ConceptCoverage {
   private final Set<String> lookAlikes = new LinkedHashSet<>();
   private final Classifier classifier;
 
-  /** The notes of each group, those left out that an earlier group has. */
+  /** The groups of notes, in the order of R9. */
+  private static final List<Group> ALL =
+      List.of(
+          Group.COUNTED,
+          Group.HOW_IT_IS_MADE,
+          Group.SAYS_NOT_SHOWN,
+          Group.NOT_THIS,
+          Group.LOOK_ALIKES,
+          Group.GENERAL_ONLY,
+          Group.MEANING_NOT_STATED);
+
+  /**
+   * The notes of each group, those left out that an earlier group has; of {@link
+   * Group#GENERAL_ONLY}, which may be most of a library's, only where all are asked for.
+   */
   private final Map<Group, NoteSet> notes = new EnumMap<>(Group.class);
 
-  /** By group: the notes of all earlier groups. */
+  /** By group: notes of earlier groups, with all those that fit the group too. */
   private final Map<Group, NoteSet> earlier = new EnumMap<>(Group.class);
 
   private final Map<Group, List<SourceSet>> ranked = new EnumMap<>(Group.class);
@@ -81,11 +95,9 @@ public final class ConceptCoverage {
     NoteSet printing = census.printing(words.forms()).without(known);
     known = add(Group.NOT_THIS, notThis(printing), known);
     known = add(Group.LOOK_ALIKES, census.having(present(lookAlikes, false)), known);
-    known = add(Group.GENERAL_ONLY, census.having(present(broader, false)), known);
-    add(
-        Group.MEANING_NOT_STATED,
-        census.having(List.of(new NoteCriterion.MayMean(concept))),
-        known);
+    earlier.put(Group.GENERAL_ONLY, known);
+    NoteSet unstated = census.having(List.of(new NoteCriterion.MayMean(concept)));
+    add(Group.MEANING_NOT_STATED, unstated, known.or(general(unstated)));
   }
 
   private NoteSet add(Group group, NoteSet found, NoteSet known) {
@@ -94,29 +106,46 @@ public final class ConceptCoverage {
     return known.or(found);
   }
 
+  /** Those of some notes that mean something broader. */
+  private NoteSet general(NoteSet some) {
+    return census.among(some, present(broader, false));
+  }
+
+  private NoteSet notes(Group group) {
+    NoteSet known = notes.get(group);
+    if (known == null) {
+      known = census.having(present(broader, false)).without(earlier.get(group));
+      notes.put(group, known);
+    }
+    return known;
+  }
+
+  /** Those of some notes that are in a group. */
+  private NoteSet among(NoteSet some, Group group) {
+    NoteSet known = notes.get(group);
+    return known == null ? general(some).without(earlier.get(group)) : some.and(known);
+  }
+
   /**
    * Those of some notes which print the words and mean neither this nor something broader. Only a
    * note whose namings differ is read for it.
    */
   private NoteSet notThis(NoteSet printing) {
-    List<NoteCriterion> broad = new ArrayList<>();
-    for (String id : broader) {
-      broad.add(new NoteCriterion.MeansExactly(id));
-    }
-    NoteSet present = printing.and(each(Together.EACH_PRESENT));
-    NoteSet general = present.and(census.having(broad));
-    NoteSet inDoubt = printing.and(each(Together.UNLIKE)).or(general.and(each(Together.SEVERAL)));
+    NoteSet present = those(printing, Together.EACH_PRESENT);
+    NoteSet general = general(present);
+    NoteSet inDoubt = those(printing, Together.UNLIKE).or(those(general, Together.SEVERAL));
     return present.without(general).or(shelf.notesWhere(inDoubt, new NotThis(classifier, false)));
   }
 
   private NoteSet notThisPictured() {
-    NoteSet all = notes.get(Group.NOT_THIS);
-    return all.and(each(Together.EACH_PICTURED))
-        .or(shelf.notesWhere(all.and(each(Together.UNLIKE)), new NotThis(classifier, true)));
+    NoteSet all = notes(Group.NOT_THIS);
+    NoteSet inDoubt = those(all, Together.UNLIKE);
+    return those(all, Together.EACH_PICTURED)
+        .or(shelf.notesWhere(inDoubt, new NotThis(classifier, true)));
   }
 
-  private NoteSet each(Together what) {
-    return census.having(List.of(new Namings(what)));
+  private NoteSet those(NoteSet some, Together what) {
+    return census.among(some, List.of(new Namings(what)));
   }
 
   private record NotThis(Classifier classifier, boolean pictured) implements Shelf.SketchTest {
@@ -170,7 +199,7 @@ public final class ConceptCoverage {
     for (Group group : groups) {
       boolean isOwn = group == Group.OWN_WORK;
       Group of = isOwn ? Group.COUNTED : group;
-      NoteSet all = notes.get(of);
+      NoteSet all = notes(of);
       addOf(of, isOwn ? all.and(own) : all.without(own), found);
     }
     return found;
@@ -190,11 +219,12 @@ public final class ConceptCoverage {
   /** All notes, in whatever group, of some sources. */
   List<Classified> ofSources(Collection<String> sources) {
     NoteSet all = census.noNotes();
-    for (NoteSet ofGroup : notes.values()) {
-      all = all.or(ofGroup);
+    NoteSet theirs = census.of(census.called(sources));
+    for (Group group : ALL) {
+      all = all.or(among(theirs, group));
     }
     List<Classified> found = new ArrayList<>();
-    for (NoteSketch note : shelf.sketches(census.of(census.called(sources)).and(all))) {
+    for (NoteSketch note : shelf.sketches(all)) {
       for (InGroup naming : classifier.classify(note.about())) {
         found.add(whole(note, naming));
       }
@@ -213,7 +243,7 @@ public final class ConceptCoverage {
     for (PlaceTest test : PlaceTest.ALL) { // a note may deny what is not stated either
       all = all.or(saying(Group.MEANING_NOT_STATED, List.of(says(How.MAY_MEAN, test, false))));
     }
-    for (Group group : notes.keySet()) {
+    for (Group group : ALL) {
       all = all.or(sources(group));
     }
     return all;
@@ -249,7 +279,7 @@ public final class ConceptCoverage {
   private List<SourceSet> rank(Group group) {
     PlaceTest test = test(group);
     return switch (group) {
-      case NOT_THIS -> List.of(census.of(notThisPictured()), census.of(notes.get(group)));
+      case NOT_THIS -> List.of(census.of(notThisPictured()), census.of(notes(group)));
       case LOOK_ALIKES ->
           List.of(
               saying(group, present(lookAlikes, true)), saying(group, present(lookAlikes, false)));
@@ -291,8 +321,8 @@ public final class ConceptCoverage {
     SourceSet shown = first(group, all, showing.of(all.size()));
     List<Classified> whole = new ArrayList<>();
     PlaceTest test = test(group);
-    NoteSet ofGroup = notes.get(group == Group.OWN_WORK ? Group.COUNTED : group);
-    for (NoteSketch note : shelf.sketches(census.of(shown).and(ofGroup))) {
+    NoteSet ofGroup = among(census.of(shown), group == Group.OWN_WORK ? Group.COUNTED : group);
+    for (NoteSketch note : shelf.sketches(ofGroup)) {
       for (InGroup naming : classifier.classify(note.about())) {
         if (naming.name().passes(test)) {
           whole.add(whole(note, naming));

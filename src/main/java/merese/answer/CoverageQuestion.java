@@ -45,7 +45,7 @@ public record CoverageQuestion(
 
   /** The same for so many sources of each group at most. */
   public CoverageQuestion first(int number) {
-    return with(new Showing(number, number));
+    return with(Showing.first(number));
   }
 
   public CoverageQuestion with(Showing other) {
@@ -57,16 +57,28 @@ public record CoverageQuestion(
    *
    * @param whole a group of so many is shown whole
    * @param first so many of a larger one are
+   * @param wholeBeside the same of the groups beside what counts
+   * @param firstBeside the same of the groups beside what counts
    */
-  public record Showing(int whole, int first) {
-    public static final Showing ALL = new Showing(Integer.MAX_VALUE, Integer.MAX_VALUE);
+  public record Showing(int whole, int first, int wholeBeside, int firstBeside) {
+    public static final Showing ALL = first(Integer.MAX_VALUE);
 
     /** Whoever owns a hundred books on a thing wants them all; nobody reads a thousand at once. */
-    public static final Showing USUAL = new Showing(100, 20);
+    public static final Showing USUAL = new Showing(100, 20, 40, 10);
 
-    /** How many of a group's sources are shown. */
+    /** So many of each group. */
+    public static Showing first(int number) {
+      return new Showing(number, number, number, number);
+    }
+
+    /** How many sources are shown of a group that counts. */
     public int of(int sources) {
       return sources <= whole ? sources : first;
+    }
+
+    /** The same for the groups beside it. */
+    public Showing beside() {
+      return new Showing(wholeBeside, firstBeside, wholeBeside, firstBeside);
     }
 
     public boolean isAll() {

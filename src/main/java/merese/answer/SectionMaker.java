@@ -66,7 +66,7 @@ final class SectionMaker {
     narrow(groups, entries.of(counted, PlaceTest.COVERS), counted, Group.COUNTED);
     for (Group group : OTHERS) {
       SourceSet among = group == Group.OWN_WORK ? shelf.census().ownWork() : wanted.sources();
-      Cut cut = coverage.cut(group, among, showing);
+      Cut cut = coverage.cut(group, among, showing.beside());
       groups.put(group, entries.of(cut.notes(), ConceptCoverage.test(group)));
       all.put(group, cut.sources());
     }
@@ -100,7 +100,8 @@ final class SectionMaker {
     }
     SourceSet picturing = coverage.picturing();
     Cut pictured = coverage.cut(Group.COUNTED, wanted.sources().and(picturing), showing);
-    Cut inWords = coverage.cut(Group.COUNTED, wanted.sources().without(picturing), showing);
+    Cut inWords =
+        coverage.cut(Group.COUNTED, wanted.sources().without(picturing), showing.beside());
     all.put(Group.COUNTED, pictured.sources());
     all.put(Group.IN_WORDS_ONLY, inWords.sources());
     List<Classified> both = new ArrayList<>(pictured.notes());

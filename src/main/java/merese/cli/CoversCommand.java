@@ -19,8 +19,8 @@ final class CoversCommand extends LibraryCommand {
       option(
           Integer.class,
           "N",
-          "Print at most N sources of each group. Without this a group of up to 100 is printed"
-              + " whole, and of a larger one the first 20.",
+          "Print at most N sources of each group. Without this up to 100 that cover it are"
+              + " printed, else the first 20; of another group up to 40, else the first 10.",
           "--limit");
   private final Given<Boolean> json = flag("Print the whole answer as JSON.", "--json");
 
@@ -41,7 +41,7 @@ final class CoversCommand extends LibraryCommand {
       if (most < 1) {
         throw CommandException.wrongUse("--limit takes a number from 1 up, not " + most);
       }
-      showing = new Showing(most, most);
+      showing = Showing.first(most);
     }
     CoverageQuestion question = options.question(words.value().orElse(List.of()));
     try (Shelf shelf = openShelf()) {

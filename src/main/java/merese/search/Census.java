@@ -2,7 +2,6 @@ package merese.search;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -21,12 +20,12 @@ public final class Census {
   }
 
   private interface OfSegment {
-    BitSet of(SegmentTable segment, int number);
+    NumberSet of(SegmentTable segment, int number);
   }
 
-  private BitSet[] each(OfSegment what) {
+  private NumberSet[] each(OfSegment what) {
     SegmentTable[] segments = tables.segments();
-    BitSet[] found = new BitSet[segments.length];
+    NumberSet[] found = new NumberSet[segments.length];
     try {
       for (int i = 0; i < segments.length; i++) {
         found[i] = what.of(segments[i], i);
@@ -39,14 +38,14 @@ public final class Census {
 
   private record Having(List<Term> anyOf) implements OfSegment {
     @Override
-    public BitSet of(SegmentTable segment, int number) {
+    public NumberSet of(SegmentTable segment, int number) {
       return segment.having(anyOf);
     }
   }
 
   private record EditionsHaving(List<Term> anyOf) implements OfSegment {
     @Override
-    public BitSet of(SegmentTable segment, int number) {
+    public NumberSet of(SegmentTable segment, int number) {
       return segment.editionsHaving(anyOf);
     }
   }
@@ -63,6 +62,18 @@ public final class Census {
   /** The notes that meet at least one of the criteria. */
   public NoteSet having(Collection<? extends NoteCriterion> anyOf) {
     return notes(NoteIndex.terms(anyOf));
+  }
+
+  /** Those of some notes that meet at least one of the criteria. */
+  public NoteSet among(NoteSet some, Collection<? extends NoteCriterion> anyOf) {
+    return new NoteSet(each(new Among(some, CommitTables.terms(NoteIndex.terms(anyOf)))));
+  }
+
+  private record Among(NoteSet some, List<Term> anyOf) implements OfSegment {
+    @Override
+    public NumberSet of(SegmentTable segment, int number) {
+      return segment.among(some.bySegment()[number], anyOf);
+    }
   }
 
   /**
@@ -129,30 +140,22 @@ public final class Census {
    * @param without notes that are left out
    */
   public SourceSet saying(Collection<NoteCriterion.Says> anyOf, NoteSet without) {
-    return new SourceSet(
-        each(new SayingWithout(CommitTables.terms(NoteIndex.terms(anyOf)), without)));
+    List<Term> terms = CommitTables.terms(NoteIndex.terms(anyOf));
+    return new SourceSet(each(new SayingWithout(terms, without)));
   }
 
-  /** Few notes are left out: only what these are of is looked at note by note. */
+  /** Few notes are left out as a rule: only the editions that these are of are looked at again. */
   private record SayingWithout(List<Term> anyOf, NoteSet without) implements OfSegment {
     @Override
-    public BitSet of(SegmentTable segment, int number) {
-      BitSet editions = segment.editionsHaving(anyOf);
-      if (editions.isEmpty()) {
+    public NumberSet of(SegmentTable segment, int number) {
+      NumberSet editions = segment.editionsHaving(anyOf);
+      NumberSet leftOut = segment.among(without.bySegment()[number], anyOf);
+      if (leftOut.isEmpty()) {
         return editions;
       }
-      BitSet rest = segment.having(anyOf);
-      BitSet leftOut = (BitSet) rest.clone();
-      leftOut.and(without.bySegment()[number]);
-      rest.andNot(leftOut);
-      for (int id = leftOut.nextSetBit(0); id >= 0; id = leftOut.nextSetBit(id + 1)) {
-        int edition = segment.editionOf(id);
-        int other = rest.nextSetBit(segment.firstOf(edition));
-        if (other < 0 || other >= segment.endOf(edition)) {
-          editions.clear(edition);
-        }
-      }
-      return editions;
+      NumberSet inDoubt = segment.editionsOf(leftOut);
+      NumberSet left = segment.among(segment.documentsOf(inDoubt), anyOf).without(leftOut);
+      return editions.without(inDoubt).or(segment.editionsOf(left));
     }
   }
 
@@ -176,7 +179,7 @@ public final class Census {
 
   private record EditionsOf(NoteSet notes) implements OfSegment {
     @Override
-    public BitSet of(SegmentTable segment, int number) {
+    public NumberSet of(SegmentTable segment, int number) {
       return segment.editionsOf(notes.bySegment()[number]);
     }
   }
@@ -188,25 +191,20 @@ public final class Census {
 
   private record DocumentsOf(SourceSet sources) implements OfSegment {
     @Override
-    public BitSet of(SegmentTable segment, int number) {
+    public NumberSet of(SegmentTable segment, int number) {
       return segment.documentsOf(sources.bySegment()[number]);
     }
   }
 
   /** What holds all that every answer needs of some editions. */
-  BitSet[] briefs(SourceSet sources) {
+  NumberSet[] briefs(SourceSet sources) {
     return each(new Briefs(sources));
   }
 
   private record Briefs(SourceSet sources) implements OfSegment {
     @Override
-    public BitSet of(SegmentTable segment, int number) {
-      BitSet editions = sources.bySegment()[number];
-      BitSet briefs = new BitSet();
-      for (int each = editions.nextSetBit(0); each >= 0; each = editions.nextSetBit(each + 1)) {
-        briefs.set(segment.firstOf(each));
-      }
-      return briefs;
+    public NumberSet of(SegmentTable segment, int number) {
+      return segment.firstsOf(sources.bySegment()[number]);
     }
   }
 
@@ -248,7 +246,7 @@ public final class Census {
 
   private record All() implements OfSegment {
     @Override
-    public BitSet of(SegmentTable segment, int number) {
+    public NumberSet of(SegmentTable segment, int number) {
       return segment.allEditions();
     }
   }
@@ -272,16 +270,20 @@ public final class Census {
       return sources;
     }
     PriorityQueue<Next> queue = new PriorityQueue<>();
-    BitSet[] first = new BitSet[tables.segments().length];
+    NumberSet[] first = new NumberSet[tables.segments().length];
     try {
+      Next[] nexts = new Next[first.length];
       for (int i = 0; i < first.length; i++) {
-        first[i] = new BitSet();
-        add(new Next(i, tables.segments()[i], sources.bySegment()[i]), queue);
+        nexts[i] = new Next(tables.segments()[i], sources.bySegment()[i]);
+        add(nexts[i], queue);
       }
       for (int left = most; left > 0; left--) {
         Next next = queue.remove();
-        first[next.number].set(next.edition);
+        next.taken++;
         add(next, queue);
+      }
+      for (int i = 0; i < first.length; i++) {
+        first[i] = sources.bySegment()[i].first(nexts[i].taken);
       }
     } catch (RuntimeException e) {
       throw NoteIndex.damaged(e);
@@ -297,20 +299,19 @@ public final class Census {
 
   /** The next edition of a segment. */
   private static final class Next implements Comparable<Next> {
-    private final int number;
     private final SegmentTable segment;
-    private final BitSet editions;
+    private final NumberSet editions;
     private int edition = -1;
+    private int taken;
     private byte[] standing;
 
-    Next(int number, SegmentTable segment, BitSet editions) {
-      this.number = number;
+    Next(SegmentTable segment, NumberSet editions) {
       this.segment = segment;
       this.editions = editions;
     }
 
     boolean advance() {
-      edition = editions.nextSetBit(edition + 1);
+      edition = editions.next(edition + 1);
       if (edition >= 0) {
         standing = segment.owner(edition).standing();
       }

@@ -11,7 +11,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -103,11 +102,11 @@ final class CommitTables {
     return Optional.of(new CommitTables(segments));
   }
 
-  private static BitSet bits(ByteBuffer bytes) {
+  private static NumberSet bits(ByteBuffer bytes) {
     long[] longs = new long[bytes.getInt()];
     bytes.asLongBuffer().get(longs);
     bytes.position(bytes.position() + Long.BYTES * longs.length);
-    return longs.length == 0 ? null : BitSet.valueOf(longs);
+    return longs.length == 0 ? null : NumberSet.ofBits(longs);
   }
 
   /** The commit of the highest generation, which Lucene writes to the base 36; null for none. */
@@ -229,7 +228,7 @@ final class CommitTables {
   /** The same one by one, unsorted: nothing is kept of those that the taker lets go. */
   void each(List<String> terms, Taker taker) {
     List<Term> wanted = terms(terms);
-    BitSet[] documents = new BitSet[segments.length];
+    NumberSet[] documents = new NumberSet[segments.length];
     for (int i = 0; i < segments.length; i++) {
       documents[i] = segments[i].having(wanted);
     }
@@ -239,11 +238,10 @@ final class CommitTables {
   /**
    * @param documents by segment
    */
-  void each(BitSet[] documents, Taker taker) {
+  void each(NumberSet[] documents, Taker taker) {
     int before = 0;
     for (int i = 0; i < segments.length; i++) {
-      BitSet some = documents[i];
-      for (int id = some.nextSetBit(0); id >= 0; id = some.nextSetBit(id + 1)) {
+      for (int id : documents[i].numbers()) {
         taker.take(segments[i].value(id, before + id));
       }
       before += segments[i].size();
@@ -253,16 +251,17 @@ final class CommitTables {
   /**
    * @param documents by segment
    */
-  BitSet[] only(BitSet[] documents, NoteTest test) {
-    BitSet[] found = new BitSet[segments.length];
+  NumberSet[] only(NumberSet[] documents, NoteTest test) {
+    NumberSet[] found = new NumberSet[segments.length];
     for (int i = 0; i < segments.length; i++) {
-      BitSet some = documents[i];
-      found[i] = new BitSet();
-      for (int id = some.nextSetBit(0); id >= 0; id = some.nextSetBit(id + 1)) {
+      int[] passed = new int[documents[i].size()];
+      int count = 0;
+      for (int id : documents[i].numbers()) {
         if (test.test(segments[i].payload(id))) {
-          found[i].set(id);
+          passed[count++] = id;
         }
       }
+      found[i] = NumberSet.of(Arrays.copyOf(passed, count));
     }
     return found;
   }
@@ -281,9 +280,8 @@ final class CommitTables {
     Map<String, PagesOfSource> gathered = new HashMap<>();
     int before = 0;
     for (SegmentTable segment : segments) {
-      BitSet documents = segment.having(wanted);
       PagesOfSource last = null;
-      for (int id = documents.nextSetBit(0); id >= 0; id = documents.nextSetBit(id + 1)) {
+      for (int id : segment.having(wanted).numbers()) {
         Owner owner = segment.ownerOf(id);
         if (last == null || !last.owner().edition().equals(owner.edition())) {
           last = gathered.get(owner.edition());

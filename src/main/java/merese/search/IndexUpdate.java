@@ -30,7 +30,10 @@ import org.apache.lucene.store.NIOFSDirectory;
  * killed, it leaves the last commit as it was.
  */
 public final class IndexUpdate implements Closeable {
-  private static final double BUFFER_MEGABYTES = 48;
+  /** What one segment is written from: of more segments each question asks more. */
+  private static final int LARGEST_BUFFER_MEGABYTES = 128;
+
+  private static final int MEGABYTE = 1 << 20;
   private static final double LARGEST_SEGMENT_MEGABYTES = 1_000;
 
   private final boolean isNew;
@@ -85,7 +88,7 @@ public final class IndexUpdate implements Closeable {
         IndexWriterConfig config =
             new IndexWriterConfig(new FoldedText())
                 .setOpenMode(mode)
-                .setRAMBufferSizeMB(BUFFER_MEGABYTES)
+                .setRAMBufferSizeMB(bufferMegabytes())
                 .setMergePolicy(merging())
                 .setCommitOnClose(false);
         IndexWriter writer = new IndexWriter(directory, config);
@@ -107,6 +110,12 @@ public final class IndexUpdate implements Closeable {
   /** A small change looks at little of many files, which to map into memory takes longer. */
   private static Directory directory(Path folder, OpenMode mode) throws IOException {
     return mode == OpenMode.CREATE ? FSDirectory.open(folder) : new NIOFSDirectory(folder);
+  }
+
+  /** A quarter of the memory at most. */
+  static double bufferMegabytes() {
+    double most = Runtime.getRuntime().maxMemory() / (4.0 * MEGABYTE);
+    return Math.min(most, LARGEST_BUFFER_MEGABYTES);
   }
 
   /** A segment's table is one file of less than two gigabytes. */

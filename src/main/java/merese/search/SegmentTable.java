@@ -9,8 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import merese.search.Hits.Owner;
@@ -65,7 +65,7 @@ final class SegmentTable {
   private final ByteBuffer bytes;
 
   /** Null where all documents are there. */
-  private final BitSet live;
+  private final NumberSet live;
 
   private final int documents;
   private final int documentsAt;
@@ -81,14 +81,14 @@ final class SegmentTable {
   private final int marksAt;
 
   /** The editions that are still there; null for all. */
-  private BitSet liveEditions;
+  private NumberSet liveEditions;
 
   /** The owner that was read last: many documents that follow each other are of one. */
   private Owner last;
 
   private int lastNumber = -1;
 
-  private SegmentTable(ByteBuffer bytes, BitSet live) {
+  private SegmentTable(ByteBuffer bytes, NumberSet live) {
     this.bytes = bytes.order(ByteOrder.LITTLE_ENDIAN);
     this.live = live;
     int end = bytes.limit() - END;
@@ -110,7 +110,7 @@ final class SegmentTable {
    *
    * @param live the numbers of the documents that are still there; null for all
    */
-  static SegmentTable open(Path file, BitSet live) throws IOException {
+  static SegmentTable open(Path file, NumberSet live) throws IOException {
     if (Files.size(file) < READ_WHOLE) {
       return new SegmentTable(ByteBuffer.wrap(Files.readAllBytes(file)), live);
     }
@@ -119,31 +119,58 @@ final class SegmentTable {
     }
   }
 
-  /** Whether a number of things out of so many is better kept as bits. */
-  static boolean asBits(int count, int of) {
-    return count > of / Integer.SIZE;
-  }
-
   /** The numbers of the documents that have at least one of the terms, as they are stored. */
-  BitSet having(List<Term> anyOf) {
-    BitSet found = null;
+  NumberSet having(List<Term> anyOf) {
+    List<NumberSet> found = new ArrayList<>();
     for (int at : find(anyOf)) {
       if (at > 0) {
-        found = numbers(at, documents, found);
+        found.add(numbers(at, documents));
       }
     }
-    return found == null ? new BitSet(0) : only(found, live);
+    return only(NumberSet.anyOf(found, documents), live);
+  }
+
+  /** Those of some documents that have at least one of the terms. Of few, each is looked for. */
+  NumberSet among(NumberSet some, List<Term> anyOf) {
+    if (!some.isFew()) {
+      return having(anyOf).and(some);
+    }
+    List<NumberSet> found = new ArrayList<>();
+    if (!some.isEmpty()) {
+      for (int at : find(anyOf)) {
+        if (at > 0) {
+          found.add(among(some, at));
+        }
+      }
+    }
+    return NumberSet.anyOf(found, documents);
+  }
+
+  private NumberSet among(NumberSet few, int at) {
+    int count = bytes.getInt(at);
+    if (!NumberSet.isMany(count, documents)) {
+      return numbers(at, documents).and(few);
+    }
+    int[] all = few.numbers();
+    int[] found = new int[all.length];
+    int size = 0;
+    for (int document : all) {
+      if ((bytes.getLong(at + 4 + Long.BYTES * (document >> 6)) & 1L << document) != 0) {
+        found[size++] = document;
+      }
+    }
+    return NumberSet.of(Arrays.copyOf(found, size));
   }
 
   /** The numbers of the editions that have a document with at least one of the terms. */
-  BitSet editionsHaving(List<Term> anyOf) {
-    BitSet found = null;
+  NumberSet editionsHaving(List<Term> anyOf) {
+    List<NumberSet> found = new ArrayList<>();
     for (int at : find(anyOf)) {
       if (at > 0) {
-        found = numbers(afterNumbers(at), editions, found);
+        found.add(numbers(afterNumbers(at), editions));
       }
     }
-    return found == null ? new BitSet(0) : only(found, liveEditions());
+    return only(NumberSet.anyOf(found, editions), liveEditions());
   }
 
   /**
@@ -175,23 +202,30 @@ final class SegmentTable {
     return at == 0 || bytes.getInt(slot + 4) == term.hash ? at : start(term);
   }
 
-  private static BitSet only(BitSet found, BitSet alive) {
-    if (alive != null) {
-      found.and(alive);
-    }
-    return found;
+  private static NumberSet only(NumberSet found, NumberSet alive) {
+    return alive == null ? found : found.and(alive);
   }
 
   /** The numbers of the editions that some documents are of; a document of none is left out. */
-  BitSet editionsOf(BitSet some) {
-    BitSet found = new BitSet(editions);
-    for (int id = some.nextSetBit(0); id >= 0; id = some.nextSetBit(id + 1)) {
+  NumberSet editionsOf(NumberSet some) {
+    int[] found = new int[some.size()];
+    int count = 0;
+    int last = -1;
+    for (int id : some.numbers()) {
       int owner = bytes.getInt(documentsAt + 4 * id);
-      if (owner < editions) {
-        found.set(owner);
+      if (owner < editions && owner != last) {
+        found[count++] = owner;
+        last = owner;
       }
     }
-    return found;
+    return editions(Arrays.copyOf(found, count));
+  }
+
+  /**
+   * @param numbers of editions, in any order; they are sorted
+   */
+  NumberSet editions(int[] numbers) {
+    return NumberSet.sorted(numbers, editions);
   }
 
   /** The number of the edition that a document is of; negative for none. */
@@ -201,12 +235,37 @@ final class SegmentTable {
   }
 
   /** All numbers of the documents of some editions. */
-  BitSet documentsOf(BitSet some) {
-    BitSet found = new BitSet(documents);
-    for (int edition = some.nextSetBit(0); edition >= 0; edition = some.nextSetBit(edition + 1)) {
-      found.set(firstOf(edition), endOf(edition));
+  NumberSet documentsOf(NumberSet some) {
+    int count = 0;
+    for (int edition : some.numbers()) {
+      count += endOf(edition) - firstOf(edition);
     }
-    return found;
+    if (NumberSet.isMany(count, documents)) {
+      long[] bits = new long[NumberSet.longs(documents)];
+      for (int edition : some.numbers()) {
+        NumberSet.set(bits, firstOf(edition), endOf(edition));
+      }
+      return NumberSet.ofBits(bits);
+    }
+    int[] found = new int[count];
+    int size = 0;
+    for (int edition : some.numbers()) {
+      int end = endOf(edition);
+      for (int document = firstOf(edition); document < end; document++) {
+        found[size++] = document;
+      }
+    }
+    return NumberSet.sorted(found, documents);
+  }
+
+  /** The first document of each of some editions. */
+  NumberSet firstsOf(NumberSet some) {
+    int[] firsts = new int[some.size()];
+    int count = 0;
+    for (int edition : some.numbers()) {
+      firsts[count++] = firstOf(edition);
+    }
+    return NumberSet.sorted(firsts, documents);
   }
 
   /** The first document of an edition: what every answer needs of it. */
@@ -220,34 +279,25 @@ final class SegmentTable {
   }
 
   /** How many works some editions are of. */
-  int works(BitSet some) {
-    BitSet works = new BitSet(editions);
-    for (int edition = some.nextSetBit(0); edition >= 0; edition = some.nextSetBit(edition + 1)) {
-      works.set(bytes.getInt(editionsAt + EDITION * edition + 8));
+  int works(NumberSet some) {
+    int[] works = new int[some.size()];
+    int count = 0;
+    for (int edition : some.numbers()) {
+      works[count++] = bytes.getInt(editionsAt + EDITION * edition + 8);
     }
-    return works.cardinality();
+    return editions(works).size();
   }
 
   /** The numbers of the editions that are there. */
-  BitSet allEditions() {
-    BitSet all = new BitSet(editions);
-    all.set(0, editions);
-    return only(all, liveEditions());
+  NumberSet allEditions() {
+    return only(NumberSet.below(editions), liveEditions());
   }
 
   /** An edition that was taken out has lost all of its documents, so that the deleted tell. */
-  private BitSet liveEditions() {
+  private NumberSet liveEditions() {
     if (live != null && liveEditions == null) {
-      liveEditions = new BitSet(editions);
-      liveEditions.set(0, editions);
-      int gone = live.nextClearBit(0);
-      while (gone < documents) {
-        int edition = editionOf(gone);
-        if (edition >= 0) {
-          liveEditions.clear(edition);
-        }
-        gone = live.nextClearBit(gone + 1);
-      }
+      NumberSet gone = NumberSet.below(documents).without(live);
+      liveEditions = NumberSet.below(editions).without(editionsOf(gone));
     }
     return liveEditions;
   }
@@ -259,7 +309,7 @@ final class SegmentTable {
   }
 
   private int count(int at) {
-    return live == null ? bytes.getInt(at) : only(numbers(at, documents, null), live).cardinality();
+    return live == null ? bytes.getInt(at) : only(numbers(at, documents), live).size();
   }
 
   /** The first document that has a term; -1 for none. */
@@ -270,54 +320,43 @@ final class SegmentTable {
 
   private int any(int at) {
     int count = bytes.getInt(at);
-    if (count <= FEW && !asBits(count, documents)) {
+    if (count <= FEW && !NumberSet.isMany(count, documents)) {
       for (int i = 1; i <= count; i++) {
         int document = bytes.getInt(at + 4 * i);
-        if (live == null || live.get(document)) {
+        if (live == null || live.contains(document)) {
           return document;
         }
       }
       return -1;
     }
-    return only(numbers(at, documents, null), live).nextSetBit(0);
+    return only(numbers(at, documents), live).next(0);
   }
 
   /**
    * Reads numbers.
    *
-   * @param of how many there could be
-   * @param known what they are added to; null for none
-   * @return the same with the numbers
+   * @param limit what all are below
    */
-  private BitSet numbers(int at, int of, BitSet known) {
+  private NumberSet numbers(int at, int limit) {
     int count = bytes.getInt(at);
-    if (asBits(count, of)) {
-      ByteBuffer bits = bytes.slice(at + 4, Long.BYTES * longs(of));
-      BitSet read = BitSet.valueOf(bits.order(ByteOrder.LITTLE_ENDIAN).asLongBuffer());
-      if (known == null) {
-        return read;
-      }
-      known.or(read);
-      return known;
-    }
-    BitSet found = known == null ? new BitSet() : known;
-    if (count <= FEW) {
-      for (int i = count; i > 0; i--) {
-        found.set(bytes.getInt(at + 4 * i));
-      }
-      return found;
+    if (NumberSet.isMany(count, limit)) {
+      long[] bits = new long[NumberSet.longs(limit)];
+      part(at + 4, Long.BYTES * bits.length).asLongBuffer().get(bits);
+      return NumberSet.ofBits(bits);
     }
     int[] numbers = new int[count];
-    ByteBuffer ints = bytes.slice(at + 4, Integer.BYTES * count);
-    ints.order(ByteOrder.LITTLE_ENDIAN).asIntBuffer().get(numbers);
-    for (int i = count - 1; i >= 0; i--) { // the greatest first, so that the bits grow once
-      found.set(numbers[i]);
+    if (count <= FEW) {
+      for (int i = 0; i < count; i++) {
+        numbers[i] = bytes.getInt(at + 4 + 4 * i);
+      }
+    } else {
+      part(at + 4, Integer.BYTES * count).asIntBuffer().get(numbers);
     }
-    return found;
+    return NumberSet.of(numbers);
   }
 
-  private static int longs(int bits) {
-    return (bits + Long.SIZE - 1) / Long.SIZE;
+  private ByteBuffer part(int at, int length) {
+    return bytes.slice(at, length).order(ByteOrder.LITTLE_ENDIAN);
   }
 
   /** Where the numbers of documents end, and those of editions begin. */
@@ -325,7 +364,9 @@ final class SegmentTable {
     int count = bytes.getInt(at);
     return at
         + Integer.BYTES
-        + (asBits(count, documents) ? Long.BYTES * longs(documents) : Integer.BYTES * count);
+        + (NumberSet.isMany(count, documents)
+            ? Long.BYTES * NumberSet.longs(documents)
+            : Integer.BYTES * count);
   }
 
   /**

@@ -297,11 +297,11 @@ final class SegmentTableWriter {
 
   private void writeNumbers(Numbers numbers, int of) throws IOException {
     writeInt(numbers.count);
-    if (!SegmentTable.asBits(numbers.count, of)) {
+    if (!NumberSet.isMany(numbers.count, of)) {
       write(numbers);
       return;
     }
-    long[] bits = new long[(of + Long.SIZE - 1) / Long.SIZE];
+    long[] bits = new long[NumberSet.longs(of)];
     for (int i = 0; i < numbers.count; i++) {
       bits[numbers.all[i] >> 6] |= 1L << numbers.all[i];
     }

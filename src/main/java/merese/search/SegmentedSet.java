@@ -1,7 +1,5 @@
 package merese.search;
 
-import java.util.BitSet;
-
 /**
  * A set of things of one commit, by their numbers in each of its segments. It is never changed;
  * sets of different commits have nothing to do with each other.
@@ -9,70 +7,59 @@ import java.util.BitSet;
  * @param <S> the kind of set
  */
 abstract sealed class SegmentedSet<S extends SegmentedSet<S>> permits NoteSet, SourceSet {
-  private final BitSet[] bySegment;
+  private final NumberSet[] bySegment;
 
-  /**
-   * @param bySegment what nobody changes any more
-   */
-  SegmentedSet(BitSet[] bySegment) {
+  SegmentedSet(NumberSet[] bySegment) {
     this.bySegment = bySegment;
   }
 
-  abstract S of(BitSet[] others);
+  abstract S of(NumberSet[] others);
 
-  BitSet[] bySegment() {
+  NumberSet[] bySegment() {
     return bySegment;
   }
 
   /** What is in this set, in the other or in both. */
   public S or(S other) {
-    BitSet[] changed = copy();
-    for (int i = 0; i < changed.length; i++) {
-      changed[i].or(other.bySegment()[i]);
+    NumberSet[] both = new NumberSet[bySegment.length];
+    for (int i = 0; i < both.length; i++) {
+      both[i] = bySegment[i].or(other.bySegment()[i]);
     }
-    return of(changed);
+    return of(both);
   }
 
   /** What is in both sets. */
   public S and(S other) {
-    BitSet[] changed = copy();
-    for (int i = 0; i < changed.length; i++) {
-      changed[i].and(other.bySegment()[i]);
+    NumberSet[] common = new NumberSet[bySegment.length];
+    for (int i = 0; i < common.length; i++) {
+      common[i] = bySegment[i].and(other.bySegment()[i]);
     }
-    return of(changed);
+    return of(common);
   }
 
   /** What is in this set and not in the other. */
   public S without(S other) {
-    BitSet[] changed = copy();
-    for (int i = 0; i < changed.length; i++) {
-      changed[i].andNot(other.bySegment()[i]);
+    NumberSet[] rest = new NumberSet[bySegment.length];
+    for (int i = 0; i < rest.length; i++) {
+      rest[i] = bySegment[i].without(other.bySegment()[i]);
     }
-    return of(changed);
+    return of(rest);
   }
 
   public int size() {
     int size = 0;
-    for (BitSet bits : bySegment) {
-      size += bits.cardinality();
+    for (NumberSet numbers : bySegment) {
+      size += numbers.size();
     }
     return size;
   }
 
   public boolean isEmpty() {
-    for (BitSet bits : bySegment) {
-      if (!bits.isEmpty()) {
+    for (NumberSet numbers : bySegment) {
+      if (!numbers.isEmpty()) {
         return false;
       }
     }
     return true;
-  }
-
-  private BitSet[] copy() {
-    BitSet[] copy = new BitSet[bySegment.length];
-    for (int i = 0; i < copy.length; i++) {
-      copy[i] = (BitSet) bySegment[i].clone();
-    }
-    return copy;
   }
 }

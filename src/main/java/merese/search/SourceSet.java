@@ -1,15 +1,13 @@
 package merese.search;
 
-import java.util.BitSet;
-
 /** Editions of one commit of the index; see {@link Census}. */
 public final class SourceSet extends SegmentedSet<SourceSet> {
-  SourceSet(BitSet[] bySegment) {
+  SourceSet(NumberSet[] bySegment) {
     super(bySegment);
   }
 
   @Override
-  SourceSet of(BitSet[] others) {
+  SourceSet of(NumberSet[] others) {
     return new SourceSet(others);
   }
 }

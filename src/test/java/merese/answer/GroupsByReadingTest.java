@@ -205,7 +205,7 @@ class GroupsByReadingTest {
         .cut(
             group,
             new Wanted(shelf, CoverageQuestion.Narrowing.NONE).sources(),
-            new CoverageQuestion.Showing(most, most))
+            CoverageQuestion.Showing.first(most))
         .notes()
         .forEach(note -> keys.add(note.sourced().source().key()));
     return keys;

@@ -21,7 +21,10 @@ public final class BareWriter implements Closeable {
   public BareWriter(Path folder) throws IOException {
     directory = FSDirectory.open(folder);
     writer =
-        new IndexWriter(directory, new IndexWriterConfig(new FoldedText()).setRAMBufferSizeMB(48));
+        new IndexWriter(
+            directory,
+            new IndexWriterConfig(new FoldedText())
+                .setRAMBufferSizeMB(IndexUpdate.bufferMegabytes()));
   }
 
   /**
