@@ -60,7 +60,8 @@ public final class ConceptCoverage {
   /** By group: notes of earlier groups, with all those that fit the group too. */
   private final Map<Group, NoteSet> earlier = new EnumMap<>(Group.class);
 
-  private final Map<Group, List<SourceSet>> ranked = new EnumMap<>(Group.class);
+  /** By group and rank, what has been asked for. */
+  private final Map<Group, SourceSet[]> ranked = new EnumMap<>(Group.class);
 
   private ConceptCoverage(Shelf shelf, String concept) {
     Thesaurus thesaurus = shelf.thesaurus();
@@ -133,13 +134,13 @@ public final class ConceptCoverage {
   private NoteSet notThis(NoteSet printing) {
     NoteSet present = those(printing, Together.EACH_PRESENT);
     NoteSet general = general(present);
-    NoteSet inDoubt = those(printing, Together.UNLIKE).or(those(general, Together.SEVERAL));
+    NoteSet inDoubt = those(printing, Together.SOME_PRESENT).or(those(general, Together.SEVERAL));
     return present.without(general).or(shelf.notesWhere(inDoubt, new NotThis(classifier, false)));
   }
 
   private NoteSet notThisPictured() {
     NoteSet all = notes(Group.NOT_THIS);
-    NoteSet inDoubt = those(all, Together.UNLIKE);
+    NoteSet inDoubt = those(all, Together.SOME_PICTURED);
     return those(all, Together.EACH_PICTURED)
         .or(shelf.notesWhere(inDoubt, new NotThis(classifier, true)));
   }
@@ -251,11 +252,7 @@ public final class ConceptCoverage {
 
   /** The sources that have a note in a group, the user's own work too. */
   SourceSet sources(Group group) {
-    SourceSet all = census.none();
-    for (SourceSet ranked : byRank(group)) {
-      all = all.or(ranked);
-    }
-    return all;
+    return rank(group, ranks(group) - 1);
   }
 
   /** The sources that show it. */
@@ -263,38 +260,43 @@ public final class ConceptCoverage {
     return census.saying(List.of(says(How.MEANS_THIS_OR_NARROWER, PlaceTest.COVERS, true)));
   }
 
-  /**
-   * The sources of a group in the order of R4: exact and pictured, exact in words, narrower and
-   * pictured, narrower in words. One may be in several ranks: the first counts.
-   */
-  private List<SourceSet> byRank(Group group) {
-    List<SourceSet> known = ranked.get(group);
-    if (known == null) {
-      known = rank(group);
-      ranked.put(group, known);
-    }
-    return known;
+  /** How many ranks the sources of a group have. */
+  private static int ranks(Group group) {
+    return switch (group) {
+      case NOT_THIS, LOOK_ALIKES, GENERAL_ONLY, MEANING_NOT_STATED -> 2;
+      default -> 4;
+    };
   }
 
-  private List<SourceSet> rank(Group group) {
+  /**
+   * Sources of a group by their rank in the order of R4: exact and pictured, exact in words,
+   * narrower and pictured, narrower in words. One may be in several: the first counts. All are in
+   * the last.
+   */
+  private SourceSet rank(Group group, int rank) {
+    SourceSet[] known = ranked.get(group);
+    if (known == null) {
+      known = new SourceSet[ranks(group)];
+      ranked.put(group, known);
+    }
+    if (known[rank] == null) {
+      known[rank] = ranked(group, rank);
+    }
+    return known[rank];
+  }
+
+  private SourceSet ranked(Group group, int rank) {
+    boolean pictured = rank % 2 == 0;
     PlaceTest test = test(group);
     return switch (group) {
-      case NOT_THIS -> List.of(census.of(notThisPictured()), census.of(notes(group)));
-      case LOOK_ALIKES ->
-          List.of(
-              saying(group, present(lookAlikes, true)), saying(group, present(lookAlikes, false)));
-      case GENERAL_ONLY ->
-          List.of(saying(group, present(broader, true)), saying(group, present(broader, false)));
-      case MEANING_NOT_STATED ->
-          List.of(
-              saying(group, List.of(says(How.MAY_MEAN, test, true))),
-              saying(group, List.of(says(How.MAY_MEAN, test, false))));
-      default ->
-          List.of(
-              census.saying(List.of(says(How.MEANS_JUST_THIS, test, true))),
-              census.saying(List.of(says(How.MEANS_JUST_THIS, test, false))),
-              census.saying(List.of(says(How.MEANS_THIS_OR_NARROWER, test, true))),
-              census.saying(List.of(says(How.MEANS_THIS_OR_NARROWER, test, false))));
+      case NOT_THIS -> census.of(pictured ? notThisPictured() : notes(group));
+      case LOOK_ALIKES -> saying(group, present(lookAlikes, pictured));
+      case GENERAL_ONLY -> saying(group, present(broader, pictured));
+      case MEANING_NOT_STATED -> saying(group, List.of(says(How.MAY_MEAN, test, pictured)));
+      default -> {
+        How how = rank < 2 ? How.MEANS_JUST_THIS : How.MEANS_THIS_OR_NARROWER;
+        yield census.saying(List.of(says(how, test, pictured)));
+      }
     };
   }
 
@@ -333,16 +335,18 @@ public final class ConceptCoverage {
   }
 
   private SourceSet first(Group group, SourceSet all, int most) {
+    if (all.size() <= most) {
+      return all;
+    }
     SourceSet shown = census.none();
     SourceSet rest = all;
     int left = most;
-    for (SourceSet ranked : byRank(group)) {
-      if (left > 0) {
-        SourceSet first = census.first(ranked.and(rest), left);
-        shown = shown.or(first);
-        rest = rest.without(ranked);
-        left -= first.size();
-      }
+    for (int rank = 0; left > 0; rank++) {
+      SourceSet ranked = rank(group, rank);
+      SourceSet first = census.first(ranked.and(rest), left);
+      shown = shown.or(first);
+      rest = rest.without(ranked);
+      left -= first.size();
     }
     return shown;
   }

@@ -3,6 +3,7 @@ package merese.answer;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,9 +38,9 @@ import merese.vocabulary.Thesaurus;
 /** What stands beside the sources of a section: warnings, and what the user has found alone. */
 final class Evidence {
   /** Where only the first sources are shown, so many other meanings of a word are. */
-  private static final int FEW_MEANINGS = 5;
+  private static final int FEW_MEANINGS = 3;
 
-  private static final int FEW_SOURCES = 5;
+  private static final int FEW_SOURCES = 3;
 
   private final Shelf shelf;
   private final Thesaurus thesaurus;
@@ -174,9 +175,10 @@ final class Evidence {
   /**
    * Words printed for the concept that others, or the vocabulary, use for something else.
    *
+   * @param wanted the concept and all that is narrower
    * @param whole whether all other meanings of a word are named, and all sources of each
    */
-  List<WordUse> otherUsesOfWords(List<Classified> counted, boolean whole) {
+  List<WordUse> otherUsesOfWords(List<Classified> counted, Set<String> wanted, boolean whole) {
     Map<String, Set<String>> meaningsHere = new LinkedHashMap<>();
     for (Classified classified : counted) {
       String printed = classified.naming().printed();
@@ -204,7 +206,7 @@ final class Evidence {
             others.put(meant.getKey(), others.getOrDefault(meant.getKey(), 0) + meant.getValue());
           }
         }
-        removeRelated(others, word.getValue());
+        removeRelated(others, word.getValue(), wanted);
         if (!others.isEmpty()) {
           uses.put(key, use(printed, others, whole));
         }
@@ -245,12 +247,22 @@ final class Evidence {
     return commonest;
   }
 
-  /** What is the same as, broader or narrower than a meaning is nothing else. */
-  private void removeRelated(Map<String, Integer> others, Set<String> meanings) {
-    for (String other : List.copyOf(others.keySet())) {
-      for (String meaning : meanings) {
-        if (thesaurus.areRelatedByHierarchy(meaning, other)) {
-          others.remove(other);
+  /**
+   * What is the same as, broader or narrower than a meaning is nothing else.
+   *
+   * @param wanted all that is narrower than one of the meanings is among these
+   */
+  private void removeRelated(
+      Map<String, Integer> others, Set<String> meanings, Set<String> wanted) {
+    for (String meaning : meanings) {
+      others.remove(meaning);
+      Set<String> broader = thesaurus.broader(meaning);
+      Iterator<String> each = others.keySet().iterator();
+      while (each.hasNext()) {
+        String other = each.next();
+        if (broader.contains(other)
+            || wanted.contains(other) && thesaurus.isBroader(meaning, other)) {
+          each.remove();
         }
       }
     }

@@ -80,7 +80,7 @@ final class SectionMaker {
         isCut ? shelf.census().works(countedAll) : works(first),
         filled(groups, all),
         howToTell(coverage.concept()),
-        evidence.otherUsesOfWords(counted, showing.isAll()),
+        evidence.otherUsesOfWords(counted, coverage.wanted(), showing.isAll()),
         evidence.ownPieces(coverage.wanted()),
         evidence.experience(coverage.wanted()));
   }

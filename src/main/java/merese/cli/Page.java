@@ -101,6 +101,12 @@ final class Page {
 
     /** Two texts on one line, or each on lines of its own where one line can't hold both. */
     void line(String text, String other) {
+      boolean fit = text.length() + 2 + other.length() <= room;
+      if (fit && Wrap.isPlain(text) && Wrap.isPlain(other)) {
+        print(Wrap.loose(first) + Wrap.loosePlain(text) + "  " + Wrap.loosePlain(other));
+        first = indent;
+        return;
+      }
       String both = text + "  " + other;
       if (Wrap.columns(both) <= room) {
         line(Wrap.together(both));

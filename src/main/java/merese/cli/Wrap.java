@@ -57,7 +57,7 @@ final class Wrap {
     int lead = columns(first);
     List<String> lines = new ArrayList<>();
     if (lead + words.length() <= width && isPlain(words)) {
-      lines.add(loose(first.concat(words)));
+      lines.add(loose(first).concat(loosePlain(words)));
       return lines;
     }
     int margin = columns(hanging);
@@ -110,7 +110,7 @@ final class Wrap {
    * Whether each character takes one column and stays as it is, as in most lines of an answer: such
    * a text is a line as it stands where there is room.
    */
-  private static boolean isPlain(String words) {
+  static boolean isPlain(String words) {
     char last = ' ';
     for (int at = 0; at < words.length(); at++) {
       char c = words.charAt(at);
@@ -121,6 +121,11 @@ final class Wrap {
       last = c;
     }
     return last != ' ';
+  }
+
+  /** The same as {@link #loose} for what is plain. */
+  static String loosePlain(String plain) {
+    return plain.replace(GLUE, ' ');
   }
 
   private static boolean isLatin(char c) {

@@ -37,6 +37,7 @@ import merese.search.SegmentTable.Term;
  *
  * <pre>
  * int      check sum of all that follows
+ * byte     1 where a table is so large that it is mapped, else 0
  * UTF      layout, name of the commit
  * files    int count, then UTF name, long size, int check sum of each (0 for one not looked through)
  * segments int count, then UTF name of the table, int longs, the longs: a bit for each document
@@ -51,6 +52,7 @@ final class CommitTables {
 
   private static final String COMMITS = "segments_";
   private static final int TRIES = 3;
+  private static final byte MAPPED = 1;
 
   private final SegmentTable[] segments;
 
@@ -60,13 +62,24 @@ final class CommitTables {
 
   /** The tables of the newest commit in a folder; empty where there are none that fit. */
   static Optional<CommitTables> open(Path folder) {
+    Path list = folder.resolve(LIST);
     try {
+      if (!Files.exists(list)) {
+        return Optional.empty();
+      }
+      byte[] listed = Files.readAllBytes(list);
+      FirstMapping.start(list, hasMapped(listed));
       String commit = newestCommit(folder);
       for (int left = TRIES; left > 0 && commit != null; left--) {
-        Optional<CommitTables> tables = open(folder, commit);
-        String newest = newestCommit(folder);
-        if (tables.isPresent() || commit.equals(newest)) {
+        Optional<CommitTables> tables = open(folder, commit, listed);
+        if (tables.isPresent()) {
           return tables;
+        }
+        byte[] before = listed;
+        listed = Files.readAllBytes(list);
+        String newest = newestCommit(folder);
+        if (commit.equals(newest) && Arrays.equals(before, listed)) {
+          return Optional.empty();
         }
         commit = newest; // another process has just committed
       }
@@ -76,16 +89,18 @@ final class CommitTables {
     }
   }
 
-  private static Optional<CommitTables> open(Path folder, String commit) throws IOException {
-    Path list = folder.resolve(LIST);
-    if (!Files.exists(list)) {
+  private static boolean hasMapped(byte[] list) {
+    return list.length > Integer.BYTES && list[Integer.BYTES] == MAPPED;
+  }
+
+  private static Optional<CommitTables> open(Path folder, String commit, byte[] list)
+      throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(list);
+    if (list.length < 4 || bytes.getInt() != checkSum(list, 4)) {
       return Optional.empty();
     }
-    byte[] all = Files.readAllBytes(list);
-    ByteBuffer bytes = ByteBuffer.wrap(all);
-    if (all.length < 4
-        || bytes.getInt() != checkSum(all, 4)
-        || !utf(bytes).equals(NoteIndex.LAYOUT)
+    bytes.get(); // whether there are mapped ones
+    if (!utf(bytes).equals(NoteIndex.LAYOUT)
         || !utf(bytes).equals(commit)
         || !filesAreAsTheyWere(folder, bytes)) {
       return Optional.empty();
@@ -162,6 +177,7 @@ final class CommitTables {
     ByteArrayOutputStream all = new ByteArrayOutputStream();
     DataOutputStream out = new DataOutputStream(all);
     out.writeInt(0); // the check sum comes here
+    out.writeByte(hasMapped(files) ? MAPPED : 0);
     out.writeUTF(NoteIndex.LAYOUT);
     out.writeUTF(commit);
     out.writeInt(files.size());
@@ -181,6 +197,15 @@ final class CommitTables {
     byte[] bytes = all.toByteArray();
     ByteBuffer.wrap(bytes).putInt(0, checkSum(bytes, 4));
     return bytes;
+  }
+
+  private static boolean hasMapped(List<ListedFile> files) {
+    for (ListedFile file : files) {
+      if (file.name().startsWith(SEGMENT) && SegmentTable.isMapped(file.size())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

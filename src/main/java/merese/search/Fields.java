@@ -256,7 +256,8 @@ final class Fields {
       case SEVERAL -> "several";
       case EACH_PRESENT -> "present";
       case EACH_PICTURED -> "pictured";
-      case UNLIKE -> "unlike";
+      case SOME_PRESENT -> "some present";
+      case SOME_PICTURED -> "some pictured";
     };
   }
 

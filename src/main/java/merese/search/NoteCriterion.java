@@ -39,8 +39,10 @@ public sealed interface NoteCriterion {
     EACH_PRESENT,
     /** Each has a concept and such a place that is a picture. */
     EACH_PICTURED,
-    /** One of these is so of some and not of others. */
-    UNLIKE
+    /** The second of these is so of some and not of others. */
+    SOME_PRESENT,
+    /** The third of these is so of some and not of others. */
+    SOME_PICTURED
   }
 
   /** A naming without a concept whose words may mean the concept or something narrower. */

@@ -28,8 +28,8 @@ import merese.search.Hits.Owner;
  * <pre>
  * payloads  the bytes that the documents give back, one after another
  * owners    what a value begins with, one after another; those of editions first, in their order
- * terms     int number among all, int length, its UTF-8, numbers of documents, for some numbers of
- *           editions; one after another, sorted
+ * terms     int number among all, int length, its UTF-8 and zeros up to a multiple of eight, numbers
+ *           of documents, for some numbers of editions; one after another, sorted
  * owner     int of each document
  * order     int of each document
  * payload   int start of each document's payload, and where the last one ends
@@ -45,7 +45,8 @@ import merese.search.Hits.Owner;
  * </pre>
  *
  * Numbers of documents or editions are an int count and then either ints, in order, or a bit for
- * each that there is, in longs, where that is shorter. Ints and longs have their lowest byte first.
+ * each that there is, in longs, where that is shorter. Ints and longs have their lowest byte first,
+ * and begin at a multiple of their size, zeros before them: Java puts others together byte by byte.
  */
 final class SegmentTable {
   static final int EDITION = 3 * Integer.BYTES;
@@ -111,12 +112,17 @@ final class SegmentTable {
    * @param live the numbers of the documents that are still there; null for all
    */
   static SegmentTable open(Path file, NumberSet live) throws IOException {
-    if (Files.size(file) < READ_WHOLE) {
+    if (!isMapped(Files.size(file))) {
       return new SegmentTable(ByteBuffer.wrap(Files.readAllBytes(file)), live);
     }
     try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
       return new SegmentTable(channel.map(MapMode.READ_ONLY, 0, channel.size()), live);
     }
+  }
+
+  /** Whether a table of so many bytes is mapped, and not read at once. */
+  static boolean isMapped(long size) {
+    return size >= READ_WHOLE;
   }
 
   /** The numbers of the documents that have at least one of the terms, as they are stored. */
@@ -151,11 +157,12 @@ final class SegmentTable {
     if (!NumberSet.isMany(count, documents)) {
       return numbers(at, documents).and(few);
     }
+    int bits = aligned(at + 4);
     int[] all = few.numbers();
     int[] found = new int[all.length];
     int size = 0;
     for (int document : all) {
-      if ((bytes.getLong(at + 4 + Long.BYTES * (document >> 6)) & 1L << document) != 0) {
+      if ((bytes.getLong(bits + Long.BYTES * (document >> 6)) & 1L << document) != 0) {
         found[size++] = document;
       }
     }
@@ -186,7 +193,7 @@ final class SegmentTable {
     for (int i = 0; i < found.length; i++) {
       Term term = terms.get(i);
       if (found[i] > 0) {
-        found[i] = isTermAt(found[i], term) ? found[i] + HEAD + term.bytes.length : find(term);
+        found[i] = isTermAt(found[i], term) ? afterTerm(found[i], term.bytes.length) : find(term);
       }
     }
     return found;
@@ -341,7 +348,7 @@ final class SegmentTable {
     int count = bytes.getInt(at);
     if (NumberSet.isMany(count, limit)) {
       long[] bits = new long[NumberSet.longs(limit)];
-      part(at + 4, Long.BYTES * bits.length).asLongBuffer().get(bits);
+      part(aligned(at + 4), Long.BYTES * bits.length).asLongBuffer().get(bits);
       return NumberSet.ofBits(bits);
     }
     int[] numbers = new int[count];
@@ -362,11 +369,9 @@ final class SegmentTable {
   /** Where the numbers of documents end, and those of editions begin. */
   private int afterNumbers(int at) {
     int count = bytes.getInt(at);
-    return at
-        + Integer.BYTES
-        + (NumberSet.isMany(count, documents)
-            ? Long.BYTES * NumberSet.longs(documents)
-            : Integer.BYTES * count);
+    return NumberSet.isMany(count, documents)
+        ? aligned(at + Integer.BYTES) + Long.BYTES * NumberSet.longs(documents)
+        : at + Integer.BYTES + Integer.BYTES * count;
   }
 
   /**
@@ -430,7 +435,7 @@ final class SegmentTable {
       if (!beginsWith(longer, prefix)) {
         return;
       }
-      int count = count(bytes.getInt(termsAt + 4 * i) + HEAD + longer.length);
+      int count = count(afterTerm(bytes.getInt(termsAt + 4 * i), longer.length));
       if (count > 0) {
         String text = new String(longer, StandardCharsets.UTF_8);
         Integer known = counts.get(text);
@@ -458,7 +463,7 @@ final class SegmentTable {
       if (!beginsWith(term, prefix)) {
         break;
       }
-      if (live == null || any(bytes.getInt(termsAt + 4 * i) + HEAD + term.length) >= 0) {
+      if (live == null || any(afterTerm(bytes.getInt(termsAt + 4 * i), term.length)) >= 0) {
         found.add(new String(term, StandardCharsets.UTF_8));
       }
     }
@@ -472,7 +477,16 @@ final class SegmentTable {
   /** Where the documents of a term are; 0 where no document has it. */
   private int find(Term term) {
     int at = start(term);
-    return at == 0 ? 0 : at + HEAD + term.bytes.length;
+    return at == 0 ? 0 : afterTerm(at, term.bytes.length);
+  }
+
+  private static int afterTerm(int at, int length) {
+    return at + HEAD + aligned(length);
+  }
+
+  /** The multiple of eight that is not below. */
+  private static int aligned(int at) {
+    return at + Long.BYTES - 1 & -Long.BYTES;
   }
 
   /** Most terms are in few tables, and the marks are a twentieth of the slots. */

@@ -96,18 +96,21 @@ final class SegmentTableWriter {
         terms(field, terms.iterator(), termStarts);
       }
     }
+    align();
     int documentsAt = write(ownerOf, ownerOf.length);
     write(orders, orders.length);
     write(payloads);
     int ownersAt = write(ownerStarts);
     int termsAt = write(termStarts);
     int[] slots = slots();
+    align();
     int slotsAt = at();
     for (int number : slots) {
       writeInt(number == 0 ? 0 : termStarts.all[number - 1]);
       writeInt(number == 0 ? 0 : hashes.all[number - 1]);
     }
     long[] marks = marks();
+    align();
     int marksAt = at();
     for (long word : marks) {
       writeLong(word);
@@ -250,10 +253,12 @@ final class SegmentTableWriter {
       byte[] whole = Arrays.copyOf(prefix, prefix.length + text.length);
       System.arraycopy(text.bytes, text.offset, whole, prefix.length, text.length);
       hashes.add(Term.hash(whole));
+      align();
       starts.add(at());
       writeInt(starts.count - 1);
       writeInt(whole.length);
       write(whole, 0, whole.length);
+      align();
       documents.count = 0;
       postings = terms.postings(postings, PostingsEnum.NONE);
       for (int id = postings.nextDoc(); id != NO_MORE_DOCS; id = postings.nextDoc()) {
@@ -305,8 +310,17 @@ final class SegmentTableWriter {
     for (int i = 0; i < numbers.count; i++) {
       bits[numbers.all[i] >> 6] |= 1L << numbers.all[i];
     }
+    align();
     for (long word : bits) {
       writeLong(word);
+    }
+  }
+
+  /** Goes on at a multiple of eight. */
+  private void align() throws IOException {
+    while (at() % Long.BYTES != 0) {
+      require(1);
+      buffer.put((byte) 0);
     }
   }
 

@@ -1,6 +1,8 @@
 package merese.shelf;
 
 import java.nio.ByteBuffer;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,7 +42,7 @@ record FolderTimes(Map<String, Time> times) {
   }
 
   FolderTimes {
-    times = new TreeMap<>(times);
+    times = Collections.unmodifiableMap(times);
   }
 
   /** Whether a folder is of works or of page texts, of which there may be many. */
@@ -84,7 +86,7 @@ record FolderTimes(Map<String, Time> times) {
   private byte[] pack() {
     Packer packer = new Packer();
     packer.list(
-        List.copyOf(times.entrySet()),
+        List.copyOf(new TreeMap<>(times).entrySet()),
         (to, e) ->
             to.text(e.getKey()).bytes(bytes(e.getValue().modified())).flag(e.getValue().settled()));
     return packer.toBytes();
@@ -96,7 +98,7 @@ record FolderTimes(Map<String, Time> times) {
 
   private static FolderTimes unpack(byte[] packed) {
     Unpacker unpacker = new Unpacker(packed);
-    Map<String, Time> times = new TreeMap<>();
+    Map<String, Time> times = new HashMap<>();
     for (int left = unpacker.number(); left > 0; left--) {
       String folder = unpacker.text();
       long modified = ByteBuffer.wrap(unpacker.bytes()).getLong();

@@ -181,8 +181,11 @@ final class ForIndex {
     if (pictured == all) {
       together.add(Together.EACH_PICTURED);
     }
-    if (present % all != 0 || pictured % all != 0) {
-      together.add(Together.UNLIKE);
+    if (present % all != 0) {
+      together.add(Together.SOME_PRESENT);
+    }
+    if (pictured % all != 0) {
+      together.add(Together.SOME_PICTURED);
     }
     return together;
   }

@@ -59,6 +59,7 @@ final class IndexKeeper {
   private final int large;
   private final LastLook lastLook;
   private UpToDate report;
+  private Optional<FolderTimes> folders = Optional.empty();
 
   IndexKeeper(LibraryFolder folder, Watcher watcher, Clock clock, int large) {
     this.folder = folder;
@@ -71,6 +72,11 @@ final class IndexKeeper {
 
   UpToDate report() {
     return report;
+  }
+
+  /** The times of a large library's folders, by the index that was opened. */
+  Optional<FolderTimes> folders() {
+    return folders;
   }
 
   /** The index, up to date; another process that is just writing it is waited for. */
@@ -198,7 +204,7 @@ final class IndexKeeper {
       return build(tooMuch.get(), known);
     }
     noteLook(changes);
-    return NoteIndex.open(place);
+    return opened(NoteIndex.open(place));
   }
 
   private Changes compare(NoteIndex index, Optional<FolderTimes> before, Set<String> also) {
@@ -251,6 +257,7 @@ final class IndexKeeper {
     boolean telling =
         changes.folders().isPresent()
             && changes.folders().get().tellsMoreThan(before.orElse(FolderTimes.NONE));
+    folders = before;
     if (changes.settled().isEmpty() && !telling) {
       return index;
     }
@@ -264,7 +271,12 @@ final class IndexKeeper {
       return index;
     }
     index.close();
-    return NoteIndex.open(place);
+    return opened(NoteIndex.open(place));
+  }
+
+  private NoteIndex opened(NoteIndex index) {
+    folders = FolderTimes.of(index);
+    return index;
   }
 
   /** A new index in the place of one that turned out to be damaged. */
@@ -297,7 +309,7 @@ final class IndexKeeper {
     lastLook.forget();
     noteLook(all);
     report = new UpToDate(Optional.of(why), reading.opened(), List.of(), 0, all.compared());
-    return NoteIndex.open(place);
+    return opened(NoteIndex.open(place));
   }
 
   /** Returns why nothing less than a new index will do; empty where it is up to date now. */

@@ -113,7 +113,7 @@ public final class Shelf implements Lexicon, Closeable {
   static Shelf open(LibraryFolder folder, Watcher watcher, Clock clock, int large) {
     Shelf shelf = new Shelf(folder, watcher, clock, large);
     IndexKeeper keeper = shelf.keeper();
-    shelf.use(keeper.open(), keeper.report());
+    shelf.use(keeper.open(), keeper);
     return shelf;
   }
 
@@ -121,9 +121,9 @@ public final class Shelf implements Lexicon, Closeable {
     return new IndexKeeper(folder, watcher, clock, large);
   }
 
-  private void use(NoteIndex opened, UpToDate report) {
+  private void use(NoteIndex opened, IndexKeeper keeper) {
     index = opened;
-    upToDate = report;
+    upToDate = keeper.report();
     thesaurus = null;
     mine = null;
     objects = null;
@@ -134,7 +134,7 @@ public final class Shelf implements Lexicon, Closeable {
     beginnings = null;
     notes.clear();
     notesKept = 0;
-    folders = FolderTimes.of(index);
+    folders = keeper.folders();
     shortfalls = IndexKeeper.shortfalls(index, folder);
   }
 
@@ -157,12 +157,12 @@ public final class Shelf implements Lexicon, Closeable {
       }
       index.close();
       IndexKeeper keeper = keeper();
-      use(keeper.open(quoted), keeper.report());
+      use(keeper.open(quoted), keeper);
       return question.apply(this);
     } catch (IndexDamagedException e) {
       index.close();
       IndexKeeper keeper = keeper();
-      use(keeper.buildAgain(), keeper.report());
+      use(keeper.buildAgain(), keeper);
       return question.apply(this);
     } finally {
       asking = false;
