@@ -55,6 +55,9 @@ final class LocatorInsert {
 
   private static boolean takeFacing(LocatorScanner scanner) {
     int start = scanner.at;
+    if (!LocatorScanner.isLetter(scanner.peek())) {
+      return false;
+    }
     if (scanner.takeWord("facing") || scanner.takeWord("opposite")) {
       return true;
     }

@@ -134,6 +134,9 @@ final class LocatorParser {
 
   private boolean takeExcept() {
     int begin = scanner.at;
+    if (!LocatorScanner.isLetter(scanner.peek())) {
+      return false;
+    }
     boolean found = scanner.takeWord("except") || scanner.takeWord("excepting");
     if (!found && scanner.takeWord("but")) {
       scanner.skipSpaces();

@@ -48,7 +48,7 @@ final class LocatorRun {
     }
 
     long size() {
-      return fixed != null ? 1 : LocatorRange.size(from, to);
+      return isOne() ? 1 : LocatorRange.size(from, to);
     }
 
     Span at(String place) {

@@ -2,11 +2,13 @@ package merese.model;
 
 /**
  * A cursor over the text of one locator. Folding is per character, so that no default locale can
- * change it.
+ * change it. Most characters are of ASCII and told there: an answer reads many locators before Java
+ * has compiled anything.
  */
 final class LocatorScanner {
-  private static final String SPACES = " \u00a0\u2009\u202f";
-  private static final String DASHES = "-\u2010\u2011\u2012\u2013\u2014\u2212";
+  private static final String SPACES = "\u00a0\u2009\u202f";
+  private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2212";
+  private static final char FIRST_BEYOND_ASCII = '\u0080';
 
   final String text;
   int at;
@@ -20,14 +22,27 @@ final class LocatorScanner {
   }
 
   static boolean isSpace(char c) {
-    return SPACES.indexOf(c) >= 0;
+    return c == ' ' || c >= FIRST_BEYOND_ASCII && SPACES.indexOf(c) >= 0;
   }
 
   static boolean isDash(char c) {
-    return DASHES.indexOf(c) >= 0;
+    return c == '-' || c >= FIRST_BEYOND_ASCII && DASHES.indexOf(c) >= 0;
+  }
+
+  static boolean isLetter(char c) {
+    return c >= 'a' && c <= 'z'
+        || c >= 'A' && c <= 'Z'
+        || c >= FIRST_BEYOND_ASCII && Character.isLetter(c);
   }
 
   static String folded(String word) {
+    int small = 0;
+    while (small < word.length() && word.charAt(small) >= 'a' && word.charAt(small) <= 'z') {
+      small++;
+    }
+    if (small == word.length()) {
+      return word;
+    }
     StringBuilder out = new StringBuilder(word.length());
     for (int i = 0; i < word.length(); i++) {
       out.append(Character.toLowerCase(word.charAt(i)));
@@ -57,7 +72,7 @@ final class LocatorScanner {
   }
 
   void skipSpaces() {
-    while (!atEnd() && isSpace(peek())) {
+    while (at < text.length() && isSpace(text.charAt(at))) {
       at++;
     }
   }
@@ -69,21 +84,24 @@ final class LocatorScanner {
 
   String wordAt(int begin) {
     int end = begin;
-    while (end < text.length() && Character.isLetter(text.charAt(end))) {
+    while (end < text.length() && isLetter(text.charAt(end))) {
       end++;
     }
-    return text.substring(begin, end);
+    return end == begin ? "" : text.substring(begin, end);
   }
 
   /** Moves past the word if it stands at the cursor, whole, in any case. */
   boolean takeWord(String small) {
     int end = at + small.length();
+    if (!isLetter(peek())) {
+      return false;
+    }
     for (int i = 0; i < small.length(); i++) {
       if (Character.toLowerCase(peek(i)) != small.charAt(i)) {
         return false;
       }
     }
-    if (end < text.length() && Character.isLetter(text.charAt(end))) {
+    if (end < text.length() && isLetter(text.charAt(end))) {
       return false;
     }
     at = end;

@@ -77,7 +77,8 @@ final class RomanNumeral {
       return false;
     }
     for (int i = 0; i < sign.length(); i++) {
-      char c = Character.toLowerCase(word.charAt(at + i));
+      char c = word.charAt(at + i);
+      c = c >= 'A' && c <= 'Z' ? (char) (c - 'A' + 'a') : c;
       boolean finalJ = c == 'j' && at + i == word.length() - 1;
       if ((finalJ ? 'i' : c) != sign.charAt(i)) {
         return false;
