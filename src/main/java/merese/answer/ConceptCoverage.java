@@ -57,7 +57,7 @@ public final class ConceptCoverage {
    */
   private final Map<Group, NoteSet> notes = new EnumMap<>(Group.class);
 
-  /** By group: notes of earlier groups, with all those that fit the group too. */
+  /** By group: notes of earlier groups, all those among them that fit the group too. */
   private final Map<Group, NoteSet> earlier = new EnumMap<>(Group.class);
 
   /** By group and rank, what has been asked for. */
@@ -93,18 +93,22 @@ public final class ConceptCoverage {
       notes.put(group, found);
       known = known.or(found);
     }
-    NoteSet printing = census.printing(words.forms()).without(known);
-    known = add(Group.NOT_THIS, notThis(printing), known);
-    known = add(Group.LOOK_ALIKES, census.having(present(lookAlikes, false)), known);
+    NoteSet notThis = notThis(census.printing(words.forms()).without(known));
+    notes.put(Group.NOT_THIS, notThis);
+    // A note with one naming is in one group, save that what prints the words may mean a
+    // look-alike.
+    known = those(known, Together.SEVERAL).or(notThis);
+    NoteSet alike = census.having(present(lookAlikes, false));
+    add(Group.LOOK_ALIKES, alike, known);
+    known = those(known.or(alike), Together.SEVERAL);
     earlier.put(Group.GENERAL_ONLY, known);
     NoteSet unstated = census.having(List.of(new NoteCriterion.MayMean(concept)));
     add(Group.MEANING_NOT_STATED, unstated, known.or(general(unstated)));
   }
 
-  private NoteSet add(Group group, NoteSet found, NoteSet known) {
+  private void add(Group group, NoteSet found, NoteSet known) {
     earlier.put(group, known);
     notes.put(group, found.without(known));
-    return known.or(found);
   }
 
   /** Those of some notes that mean something broader. */

@@ -64,7 +64,7 @@ public record CoverageQuestion(
     public static final Showing ALL = first(Integer.MAX_VALUE);
 
     /** Whoever owns a hundred books on a thing wants them all; nobody reads a thousand at once. */
-    public static final Showing USUAL = new Showing(100, 20, 40, 10);
+    public static final Showing USUAL = new Showing(100, 20, 40, 5);
 
     /** So many of each group. */
     public static Showing first(int number) {

@@ -201,14 +201,15 @@ final class Evidence {
         for (String meaning : ordinary.get(printed)) {
           others.put(meaning, 0);
         }
-        for (List<String> form : thesaurus.forms(printed)) {
+        List<List<String>> forms = thesaurus.forms(printed);
+        for (List<String> form : forms) {
           for (Map.Entry<String, Integer> meant : shelf.meantInText(form).entrySet()) {
             others.put(meant.getKey(), others.getOrDefault(meant.getKey(), 0) + meant.getValue());
           }
         }
         removeRelated(others, word.getValue(), wanted);
         if (!others.isEmpty()) {
-          uses.put(key, use(printed, others, whole));
+          uses.put(key, use(printed, forms, others, whole));
         }
       }
     }
@@ -216,15 +217,17 @@ final class Evidence {
   }
 
   /**
+   * @param forms of the printed word
    * @param others how many notes have each meaning
    */
-  private WordUse use(String printed, Map<String, Integer> others, boolean whole) {
+  private WordUse use(
+      String printed, List<List<String>> forms, Map<String, Integer> others, boolean whole) {
     boolean isCut = !whole && others.size() > FEW_MEANINGS;
     Set<String> shown = isCut ? commonest(others, FEW_MEANINGS) : others.keySet();
     Census census = shelf.census();
     List<OtherUse> uses = new ArrayList<>();
     for (String concept : shown) {
-      SourceSet all = census.meaningInText(thesaurus.forms(printed), concept);
+      SourceSet all = census.meaningInText(forms, concept);
       List<Source> sources = shelf.sources(whole ? all : census.first(all, FEW_SOURCES));
       uses.add(new OtherUse(line(concept), lines.references(sources), all.size()));
     }

@@ -20,7 +20,7 @@ final class CoversCommand extends LibraryCommand {
           Integer.class,
           "N",
           "Print at most N sources of each group. Without this up to 100 that cover it are"
-              + " printed, else the first 20; of another group up to 40, else the first 10.",
+              + " printed, else the first 20; of another group up to 40, else the first 5.",
           "--limit");
   private final Given<Boolean> json = flag("Print the whole answer as JSON.", "--json");
 

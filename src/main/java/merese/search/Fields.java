@@ -212,7 +212,8 @@ final class Fields {
   /** Half a letter, which a strange file may have, is stored as another and looked for as that. */
   private static boolean hasSurrogate(String text) {
     for (int i = 0; i < text.length(); i++) {
-      if (Character.isSurrogate(text.charAt(i))) {
+      char c = text.charAt(i);
+      if (c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE) {
         return true;
       }
     }

@@ -24,9 +24,11 @@ final class TextMeanings {
   /** As {@link Lexicon#meanings} has it. */
   static Map<String, Set<String>> ofLabels(
       NoteIndex index, Thesaurus thesaurus, Collection<String> terms) {
+    Map<String, List<List<String>>> formsOf = new HashMap<>();
     List<List<String>> forms = new ArrayList<>();
     for (String term : terms) {
-      forms.addAll(thesaurus.forms(term));
+      formsOf.put(term, thesaurus.forms(term));
+      forms.addAll(formsOf.get(term));
     }
     Map<String, Set<String>> byLabel = new HashMap<>();
     for (byte[] packed : index.labelled(forms)) {
@@ -35,7 +37,7 @@ final class TextMeanings {
     Map<String, Set<String>> meanings = new HashMap<>();
     for (String term : terms) {
       Set<String> concepts = new LinkedHashSet<>();
-      for (List<String> form : thesaurus.forms(term)) {
+      for (List<String> form : formsOf.get(term)) {
         concepts.addAll(byLabel.getOrDefault(String.join(" ", form), Set.of()));
       }
       meanings.put(term, concepts);
