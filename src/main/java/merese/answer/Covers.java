@@ -86,7 +86,7 @@ public final class Covers {
     }
     List<Section> sections = sections(found, byWord);
     List<PagesOfSource> naming = shelf.sourcesNaming(meant.concepts(), wanted.selection());
-    int shown = question.showing().beside().of(naming.size());
+    int shown = question.showing().of(naming.size());
     List<OnPages> onPages = onPages(naming.subList(0, shown), found);
     Silence silence = found.isEmpty() ? Silence.NONE : silence(meant, grouped(found, unassigned));
     return new Coverage(

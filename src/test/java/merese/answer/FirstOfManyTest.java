@@ -11,19 +11,26 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import merese.answer.Coverage.Entry;
+import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Grouped;
 import merese.answer.Coverage.Section;
 import merese.answer.Coverage.SourceLine;
+import merese.answer.Coverage.WordUse;
 import merese.answer.CoverageQuestion.Narrowing;
+import merese.answer.CoverageQuestion.Showing;
 import merese.answer.CoverageQuestion.Years;
 import merese.model.Concept;
+import merese.model.Naming.Why;
 import merese.model.SourceKind;
 import merese.shelf.Shelf;
 import merese.testing.DemoLibrary;
 import merese.testing.ManyWorks;
 import merese.testing.SmallLibrary;
+import merese.testing.SmallLibrary.NoteMaker;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The answer that has the first sources of each group only counts what the whole answer has, and
@@ -57,6 +64,59 @@ class FirstOfManyTest {
       try (Shelf shelf = many.open(folder.resolve("many"))) {
         assertTrue(compared(shelf) > 100, "enough is cut to tell");
       }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"100, 40, 100, 40", "101, 41, 20, 5"})
+  void asUsual(int covering, int general, int shown, int shownBeside) {
+    SmallLibrary library = new SmallLibrary();
+    for (int i = 0; i < covering + 2 * general; i++) {
+      String title = "Glass " + i;
+      if (i < covering) {
+        library.book("C" + i, 1900, title, said("bladed rings", "ring-bladed"));
+      } else if (i < covering + general) {
+        library.book("G" + i, 1900, title, said("neck rings", "neck-ring"));
+      } else {
+        library.book("N" + i, 1900, title);
+      }
+    }
+    try (Shelf shelf = library.open(folder.resolve("usual"))) {
+      CoverageQuestion question = CoverageQuestion.of("bladed ring").with(Showing.USUAL);
+      Coverage answer = Covers.answer(shelf, question);
+      Section section = answer.sections().get(0);
+      assertEquals(covering, section.count());
+      assertEquals(shown, section.group(Group.COUNTED).size());
+      assertEquals(shownBeside, section.group(Group.GENERAL_ONLY).size());
+      assertEquals(general, answer.allNotChecked());
+      assertEquals(shownBeside, answer.notChecked().size());
+    }
+  }
+
+  private static NoteMaker said(String printed, String concept) {
+    return new NoteMaker().naming(printed, concept, Why.TEXT).text("p. 9");
+  }
+
+  @Test
+  void ofOtherMeaningsTheCommonest() {
+    SmallLibrary library = new SmallLibrary();
+    library.book("Quenby", 1949, "Neck and Stopper", said("sharp ring", "ring-bladed"));
+    String[] others = {
+      "ring-cut", "ring-wavy", "ring-incised", "ring-cut", "ring-incised", "stopper"
+    };
+    for (int i = 0; i < others.length; i++) {
+      library.book("O" + i, 1950, "Glass " + i, said("sharp ring", others[i]));
+    }
+    try (Shelf shelf = library.open(folder.resolve("meanings"))) {
+      CoverageQuestion question = CoverageQuestion.ofConcept("ring-bladed");
+      WordUse some =
+          Covers.answer(shelf, question.with(Showing.USUAL)).sections().get(0).words().get(0);
+      assertEquals(4, some.all());
+      assertEquals(
+          List.of("ring-cut", "ring-incised", "ring-wavy"),
+          some.others().stream().map(other -> other.concept().id()).toList());
+      WordUse all = Covers.answer(shelf, question).sections().get(0).words().get(0);
+      assertEquals(4, all.others().size());
     }
   }
 
