@@ -36,7 +36,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "21";
+  static final String LAYOUT = "41";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -332,6 +332,37 @@ public final class NoteIndex implements Closeable {
   private List<SourceHit> sourcesWith(List<String> terms) {
     List<SourceHit> hits = new ArrayList<>();
     values(terms).forEach(value -> hits.add(source(value)));
+    return hits;
+  }
+
+  /**
+   * The editions that have a key, or whose file has a name, or one that differs in capitals alone.
+   */
+  public List<SourceHit> sourcesCalledLike(String key, String file) {
+    String smallKey = Fields.small(key);
+    String smallFile = Fields.small(file);
+    return sourcesInOrder(
+        List.of(
+            Fields.term(Fields.BRIEF_SOURCE, smallKey),
+            Fields.term(Fields.KEY_IN_SMALL, smallKey),
+            Fields.term(Fields.FILE_NAME, smallFile),
+            Fields.term(Fields.FILE_IN_SMALL, smallFile)));
+  }
+
+  /** The editions that have a mark, as {@link IndexedFile.SourceTraits} has them. */
+  public List<SourceHit> sourcesMarked(String mark) {
+    return sourcesInOrder(List.of(Fields.term(Fields.MARK, mark)));
+  }
+
+  /** In the order of files, and in a file as they stand there. */
+  private List<SourceHit> sourcesInOrder(List<String> terms) {
+    List<SourceHit> hits = new ArrayList<>();
+    try {
+      postings.each(terms, new TakingSources(hits::add));
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+    hits.sort(Comparator.comparing(SourceHit::file)); // what a file brings comes in its order
     return hits;
   }
 

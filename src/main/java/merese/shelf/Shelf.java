@@ -336,6 +336,12 @@ public final class Shelf implements Lexicon, Closeable {
     return Optional.of(known);
   }
 
+  /** The editions of a work, by its id, in the order of R4; without reading the others. */
+  public List<Source> ofWork(String id) {
+    Optional<String> file = index.fileNamed(id + ".json");
+    return file.isPresent() ? sources(census().inFiles(List.of(file.get()))) : List.of();
+  }
+
   /** One that was read already stays the same. */
   private Source source(SourceHit hit) {
     Source known = some.get(hit.edition());

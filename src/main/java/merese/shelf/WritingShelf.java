@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.model.Work;
+import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.NoteIndex;
 import merese.search.SourceSet;
@@ -93,6 +94,20 @@ public final class WritingShelf implements Lexicon, Closeable {
       since.put(file, null); // a question, and writing to it, will say what is wrong
       unread.put(file, e.problems().get(0));
     }
+  }
+
+  /**
+   * What everything is called. Read for it are also the few files that the index leaves out, for
+   * what other files have, and those of works without an edition.
+   */
+  public KnownNames names() {
+    List.copyOf(unread.keySet()).forEach(this::reread);
+    for (RecordHit bare : index.recordHits(RecordTypes.BARE_WORK)) {
+      if (!since.containsKey(bare.file())) {
+        reread(bare.file());
+      }
+    }
+    return new KnownNames(index, since);
   }
 
   public LibraryFolder folder() {
