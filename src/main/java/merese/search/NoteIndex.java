@@ -481,16 +481,10 @@ public final class NoteIndex implements Closeable {
     }
   }
 
-  /** The pages on which a name of one of the concepts, or of what is narrower, stands. */
-  public List<PageHit> pagesNaming(Collection<String> concepts) {
-    List<PageHit> hits = new ArrayList<>();
-    for (StoredValue value : values(namesOnPages(concepts))) {
-      hits.add(PageFinder.hit(value));
-    }
-    return hits;
-  }
-
-  /** The same by their source, unread; what is said of notes is said of pages here. */
+  /**
+   * The pages on which a name of one of the concepts, or of what is narrower, stands: by their
+   * source, unread.
+   */
   public Collection<PagesOfSource> gatherPagesNaming(Collection<String> concepts) {
     try {
       return postings.gather(namesOnPages(concepts));

@@ -528,14 +528,6 @@ public final class Shelf implements Lexicon, Closeable {
   }
 
   /**
-   * The pages of books on which a name of one of the concepts, or of what is narrower, stands: in
-   * the order of files and pages.
-   */
-  public List<SourcedPage> pagesNaming(Collection<String> concepts) {
-    return pages(index.pagesNaming(concepts));
-  }
-
-  /**
    * The sources of a selection on whose pages a name stands, by year, author and key (R4); the
    * pages unread.
    */
