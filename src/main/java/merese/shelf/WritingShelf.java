@@ -131,7 +131,7 @@ public final class WritingShelf implements Lexicon, Closeable {
   @Override
   public Thesaurus thesaurus() {
     if (thesaurus == null) {
-      thesaurus = VocabularyRecords.of(index).thesaurus();
+      thesaurus = VocabularyRecords.forWriting(index);
     }
     return thesaurus;
   }
