@@ -118,7 +118,8 @@ final class SectionMaker {
     List<Sketched> printed = new ArrayList<>();
     List<Sketched> otherwise = new ArrayList<>();
     Set<String> printing = new HashSet<>();
-    for (Sketched each : coverage.sketched(wanted.sources(), Group.COUNTED)) {
+    List<Sketched> counting = coverage.sketched(wanted.sources(), Group.COUNTED);
+    for (Sketched each : counting) {
       if (!belongsElsewhere(each, coverage, others)) {
         if (words.occurIn(each.naming().name().printed())) {
           printed.add(each);
@@ -135,7 +136,9 @@ final class SectionMaker {
       }
     }
     List<Sketched> denied = new ArrayList<>();
-    for (Sketched each : coverage.sketched(wanted.sources(), Group.COUNTED, Group.SAYS_NOT_SHOWN)) {
+    List<Sketched> denying = new ArrayList<>(counting);
+    denying.addAll(coverage.sketched(wanted.sources(), Group.SAYS_NOT_SHOWN));
+    for (Sketched each : denying) {
       if (!belongsElsewhere(each, coverage, others)
           && words.occurIn(each.naming().name().printed())) {
         denied.add(each);
