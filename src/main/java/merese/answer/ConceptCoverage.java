@@ -221,6 +221,37 @@ public final class ConceptCoverage {
     }
   }
 
+  /**
+   * A naming of a note that was not read whole.
+   *
+   * @param naming in its group
+   */
+  record Sketched(NoteSketch note, InGroup naming) {}
+
+  /** What the notes of some sources have in some groups, unread. */
+  List<Sketched> sketched(SourceSet among, Group... groups) {
+    List<Sketched> found = new ArrayList<>();
+    for (Group group : groups) {
+      for (NoteSketch note : shelf.sketches(notes.get(group).and(census.of(among)))) {
+        for (InGroup naming : classifier.classify(note.about())) {
+          if (naming.group() == group) {
+            found.add(new Sketched(note, naming));
+          }
+        }
+      }
+    }
+    return found;
+  }
+
+  /** The same, read. */
+  List<Classified> whole(List<Sketched> some) {
+    List<Classified> whole = new ArrayList<>();
+    for (Sketched each : some) {
+      whole.add(whole(each.note(), each.naming()));
+    }
+    return whole;
+  }
+
   /** All notes, in whatever group, of some sources. */
   List<Classified> ofSources(Collection<String> sources) {
     NoteSet all = census.noNotes();

@@ -21,8 +21,10 @@ import merese.model.Mine.Untraced;
 import merese.model.Naming;
 import merese.model.PlaceTest;
 import merese.search.Census;
+import merese.search.NoteSet;
 import merese.search.PagesOfSource;
 import merese.search.SourceSet;
+import merese.shelf.NoteSketch;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
 import merese.shelf.SourcedNote;
@@ -141,7 +143,10 @@ public final class Covers {
   /** Adds notes that print the phrase and say nothing of what it means. */
   private void addPrintedWithoutMeaning(List<Classified> found) {
     Words words = new Words(thesaurus, List.of(question.phrase().get()));
-    for (SourcedNote sourced : shelf.notes(words.criteria())) {
+    Census census = shelf.census();
+    NoteSet printing = census.unassigned().and(census.printing(words.forms()));
+    for (NoteSketch sketch : shelf.sketches(printing)) {
+      SourcedNote sourced = shelf.note(sketch);
       for (Naming naming : sourced.note().namings()) {
         if (naming.concept().isEmpty()
             && words.occurIn(naming.printed())

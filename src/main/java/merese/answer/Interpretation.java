@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import merese.answer.Coverage.Ask;
-import merese.model.Naming;
-import merese.search.NoteCriterion;
+import merese.shelf.NoteSketch;
 import merese.shelf.Shelf;
-import merese.shelf.SourcedNote;
 import merese.shelf.TermMeaning;
 
 /**
@@ -64,9 +62,8 @@ record Interpretation(List<String> concepts, Optional<Ask> ask) {
   private static void addMeaningsOfWhatHolds(
       Shelf shelf, String phrase, Optional<String> facet, Set<String> concepts) {
     Words words = new Words(shelf.thesaurus(), List.of(phrase));
-    List<NoteCriterion> criteria = words.criteria();
-    for (SourcedNote found : shelf.notes(criteria)) {
-      for (Naming naming : found.note().namings()) {
+    for (NoteSketch found : shelf.sketches(shelf.census().printing(words.forms()))) {
+      for (NoteSketch.Name naming : found.namings()) {
         if (naming.concept().isPresent()
             && words.occurIn(naming.printed())
             && TermMeaning.isIn(shelf.thesaurus(), facet, naming.concept().get())) {

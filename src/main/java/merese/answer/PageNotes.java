@@ -34,10 +34,6 @@ final class PageNotes {
     known.add(sourced.note());
   }
 
-  boolean hasSource(String key) {
-    return bySource.containsKey(key);
-  }
-
   boolean have(SourcedPage page, NameOnPage name) {
     if (page.locator().isEmpty()) {
       return false;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import merese.answer.Classifier.Classified;
 import merese.answer.ConceptCoverage.Cut;
+import merese.answer.ConceptCoverage.Sketched;
 import merese.answer.Coverage.Entry;
 import merese.answer.Coverage.Group;
 import merese.answer.Coverage.Grouped;
@@ -19,7 +20,6 @@ import merese.answer.CoverageQuestion.Showing;
 import merese.model.PlaceTest;
 import merese.search.SourceSet;
 import merese.shelf.Shelf;
-import merese.shelf.Source;
 import merese.vocabulary.LookAlikePair;
 import merese.vocabulary.Thesaurus;
 
@@ -116,54 +116,81 @@ final class SectionMaker {
    */
   Section ofWord(
       String letter, ConceptCoverage coverage, List<ConceptCoverage> others, Words words) {
-    Entries entries = entries(coverage);
-    List<Classified> printed = new ArrayList<>();
-    List<Classified> otherwise = new ArrayList<>();
-    Set<Source> printing = new HashSet<>();
-    for (Classified classified : only(coverage.in(Group.COUNTED))) {
-      if (!belongsElsewhere(classified, coverage, others)) {
-        if (words.occurIn(classified.naming().printed())) {
-          printed.add(classified);
-          printing.add(classified.sourced().source());
+    List<Sketched> printed = new ArrayList<>();
+    List<Sketched> otherwise = new ArrayList<>();
+    Set<String> printing = new HashSet<>();
+    List<Sketched> counting = coverage.sketched(wanted.sources(), Group.COUNTED);
+    for (Sketched each : counting) {
+      if (!belongsElsewhere(each, coverage, others)) {
+        if (words.occurIn(each.naming().name().printed())) {
+          printed.add(each);
+          printing.add(each.note().source());
         } else {
-          otherwise.add(classified);
+          otherwise.add(each);
         }
       }
     }
-    List<Classified> elsewhere = new ArrayList<>();
-    for (Classified classified : otherwise) {
-      if (!printing.contains(classified.sourced().source())) {
-        elsewhere.add(classified);
+    List<Sketched> elsewhere = new ArrayList<>();
+    for (Sketched each : otherwise) {
+      if (!printing.contains(each.note().source())) {
+        elsewhere.add(each);
       }
     }
-    List<Classified> denied = new ArrayList<>();
-    for (Classified classified : only(coverage.in(Group.COUNTED, Group.SAYS_NOT_SHOWN))) {
-      if (!belongsElsewhere(classified, coverage, others)
-          && words.occurIn(classified.naming().printed())) {
-        denied.add(classified);
+    List<Sketched> denied = new ArrayList<>();
+    List<Sketched> denying = new ArrayList<>(counting);
+    denying.addAll(coverage.sketched(wanted.sources(), Group.SAYS_NOT_SHOWN));
+    for (Sketched each : denying) {
+      if (!belongsElsewhere(each, coverage, others)
+          && words.occurIn(each.naming().name().printed())) {
+        denied.add(each);
       }
     }
+    Entries entries = entries(coverage);
     Map<Group, List<Entry>> groups = new EnumMap<>(Group.class);
-    narrow(groups, entries.of(printed, PlaceTest.COVERS), printed, Group.COUNTED);
-    narrow(groups, entries.of(elsewhere, PlaceTest.COVERS), elsewhere, Group.SAME_FEATURE);
-    groups.put(Group.SAYS_NOT_SHOWN, entries.of(denied, PlaceTest.ABSENCE));
+    Map<Group, SourceSet> all = new EnumMap<>(Group.class);
+    List<Classified> counted = first(Group.COUNTED, printed, coverage, all);
+    narrow(groups, entries.of(counted, PlaceTest.COVERS), counted, Group.COUNTED);
+    List<Classified> same = first(Group.SAME_FEATURE, elsewhere, coverage, all);
+    narrow(groups, entries.of(same, PlaceTest.COVERS), same, Group.SAME_FEATURE);
+    groups.put(
+        Group.SAYS_NOT_SHOWN,
+        entries.of(first(Group.SAYS_NOT_SHOWN, denied, coverage, all), PlaceTest.ABSENCE));
     List<Entry> first = groups.getOrDefault(Group.COUNTED, List.of());
+    SourceSet countedAll = all.get(Group.COUNTED);
     return new Section(
         Optional.of(letter),
         Headings.of(shelf, coverage.concept()),
-        first.size(),
-        works(first),
-        filled(groups, Map.of()),
+        countedAll != null ? countedAll.size() : first.size(),
+        countedAll != null ? shelf.census().works(countedAll) : works(first),
+        filled(groups, all),
         List.of(),
         List.of(),
         List.of(),
         List.of());
   }
 
+  /**
+   * The notes of a group's first sources, read. Where the question parts the group by pictures or
+   * by a place, all are read, to see what goes where.
+   *
+   * @param all takes the group where only the first of its sources are read
+   */
+  private List<Classified> first(
+      Group group, List<Sketched> some, ConceptCoverage coverage, Map<Group, SourceSet> all) {
+    boolean parted = narrowing.pictured() || narrowing.place().isPresent();
+    PlaceTest test = group == Group.SAYS_NOT_SHOWN ? PlaceTest.ABSENCE : PlaceTest.COVERS;
+    Showing most = parted && group != Group.SAYS_NOT_SHOWN ? Showing.ALL : showing;
+    FirstSketched first = FirstSketched.of(some, coverage.concept(), thesaurus, test, most);
+    if (first.shown().size() < some.size()) {
+      all.put(group, shelf.census().called(first.sources()));
+    }
+    return coverage.whole(first.shown());
+  }
+
   /** Whether another meaning is narrower than this one and nearer to the note. */
   private static boolean belongsElsewhere(
-      Classified classified, ConceptCoverage coverage, List<ConceptCoverage> others) {
-    String concept = classified.naming().concept().get();
+      Sketched sketched, ConceptCoverage coverage, List<ConceptCoverage> others) {
+    String concept = sketched.naming().name().concept().get();
     for (ConceptCoverage other : others) {
       if (coverage.wanted().contains(other.concept()) && other.wanted().contains(concept)) {
         return true;
@@ -246,15 +273,5 @@ final class SectionMaker {
 
   private Entries entries(ConceptCoverage coverage) {
     return new Entries(lines, thesaurus, Optional.of(coverage.concept()));
-  }
-
-  private List<Classified> only(List<Classified> namings) {
-    List<Classified> wantedOnes = new ArrayList<>();
-    for (Classified classified : namings) {
-      if (wanted.includes(classified.sourced().source())) {
-        wantedOnes.add(classified);
-      }
-    }
-    return wantedOnes;
   }
 }

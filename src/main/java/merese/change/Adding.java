@@ -1,13 +1,13 @@
 package merese.change;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
-import merese.change.WorkDirectory.Named;
+import merese.change.WorkFinder.Named;
 import merese.change.records.Doubles;
 import merese.change.records.NewNames;
 import merese.model.Copy;
@@ -17,6 +17,9 @@ import merese.model.Edition.OwnTitle;
 import merese.model.ShortReference;
 import merese.model.SourceKind;
 import merese.model.Work;
+import merese.shelf.KnownNames.Known;
+import merese.shelf.Watcher;
+import merese.shelf.WritingShelf;
 import merese.store.ChangeSet;
 import merese.store.LibraryFolder;
 import merese.store.Stored;
@@ -25,29 +28,29 @@ import merese.store.Stored;
 public final class Adding {
   private final LibraryFolder folder;
   private final AddRequest request;
-  private final Doubles doubles = new Doubles();
-  private final WorkDirectory directory;
+  private final WorkFinder works;
 
-  private Adding(LibraryFolder folder, AddRequest request) {
-    this.folder = folder;
+  private Adding(WritingShelf shelf, AddRequest request) {
+    this.folder = shelf.folder();
     this.request = request;
-    this.directory =
-        WorkDirectory.ofReadable(folder, work -> doubles.add(work.value(), work.file()));
+    this.works = new WorkFinder(shelf);
   }
 
   /**
    * Adds it, as one change.
    *
+   * @param watcher is told where the index has to be made first
    * @throws DoubleException where it looks like a source that is there
    */
-  public static AddResult apply(LibraryFolder folder, AddRequest request) {
-    return make(folder, request).result();
+  public static AddResult apply(LibraryFolder folder, AddRequest request, Watcher watcher) {
+    return make(folder, request, watcher).result();
   }
 
   /** The same, with what the history calls it. */
-  public static Made<AddResult> make(LibraryFolder folder, AddRequest request) {
-    try (ChangeSet change = folder.change(words(request))) {
-      AddResult result = new Adding(folder, request).add(change);
+  public static Made<AddResult> make(LibraryFolder folder, AddRequest request, Watcher watcher) {
+    try (ChangeSet change = folder.change(words(request));
+        WritingShelf shelf = WritingShelf.open(folder, watcher)) {
+      AddResult result = new Adding(shelf, request).add(change);
       return new Made<>(result, change.number());
     }
   }
@@ -70,7 +73,7 @@ public final class Adding {
     if (request.of().isEmpty()) {
       return work(change);
     }
-    Named named = directory.find(request.of().get());
+    Named named = works.find(request.of().get());
     return request.entry().isPresent() ? edition(change, named) : copy(change, named);
   }
 
@@ -80,7 +83,7 @@ public final class Adding {
     Work named = named(made, withCopy(made.editions().get(0)));
     Work work =
         new Work(
-            NewNames.work(named, directory::hasWorkLike),
+            NewNames.work(named, works::hasWorkLike),
             named.kind(),
             named.title(),
             named.subtitle(),
@@ -92,11 +95,12 @@ public final class Adding {
             List.of());
     change.add(work);
     change.commit();
-    return result("new " + work.kind().words(), work, work.editions().get(0));
+    Path file = folder.findWork(work.id()).orElseThrow().file();
+    return result("new " + work.kind().words(), file, work, work.editions().get(0));
   }
 
   private AddResult edition(ChangeSet change, Named named) {
-    Stored<Work> stored = directory.read(named.work());
+    Stored<Work> stored = works.read(named);
     Work work = stored.value();
     Work made = request.entry().orElseThrow().work(work.kind(), work.title());
     OwnTitle title = new OwnTitle(made.title(), made.subtitle());
@@ -124,7 +128,7 @@ public final class Adding {
     Work now = work.withEditions(editions);
     change.save(stored, now);
     change.commit();
-    return result("edition of " + work.id(), now, keyed);
+    return result("edition of " + work.id(), stored.file(), now, keyed);
   }
 
   private static Optional<String> onlyEdition(Work work) {
@@ -134,7 +138,7 @@ public final class Adding {
   }
 
   private AddResult copy(ChangeSet change, Named named) {
-    Stored<Work> stored = directory.read(named.work());
+    Stored<Work> stored = works.read(named);
     Work work = stored.value();
     String key =
         named
@@ -154,7 +158,7 @@ public final class Adding {
             work.editions().stream().map(e -> e.key().equals(key) ? edition : e).toList());
     change.save(stored, now);
     change.commit();
-    return result("copy of " + key, now, edition);
+    return result("copy of " + key, stored.file(), now, edition);
   }
 
   /** With the copy that is asked for, under an id that none of the others has. */
@@ -185,7 +189,7 @@ public final class Adding {
     String key =
         request.key().isPresent()
             ? request.key().get().strip()
-            : NewNames.key(Optional.empty(), one, directory::hasKeyLike);
+            : NewNames.key(Optional.empty(), one, works::hasKeyLike);
     if (request.key().isPresent() && !isKey(key)) {
       throw new ChangeRefusedException(
           "--key: \""
@@ -200,7 +204,7 @@ public final class Adding {
               + "\" would have to be quoted where it is typed; use letters, digits and hyphens, as"
               + " in quenby-1949");
     }
-    if (directory.hasKeyLike(key)) {
+    if (works.hasKeyLike(key)) {
       throw new ChangeRefusedException(
           "--key: " + key + " is the key of a source already; choose another, or leave it out");
     }
@@ -216,20 +220,28 @@ public final class Adding {
 
   /** Another edition of its own work has its title and maker, and may have its ISBN. */
   private void requireNew(Work made, String ownWork) {
-    Optional<Map.Entry<String, String>> found = doubles.of(made);
-    if (request.anyway() || found.isEmpty()) {
+    if (request.anyway()) {
       return;
     }
-    String key = found.get().getKey();
-    Named other = directory.find(key);
-    if (other.work().equals(ownWork) && !isSameYear(other, made)) {
-      return;
+    for (Known known : works.like(made)) {
+      Work there = works.alone(known);
+      Optional<String> why = Doubles.why(made, there);
+      if (why.isPresent()) {
+        Edition edition = there.editions().get(0);
+        if (known.work().equals(ownWork) && !isSameYear(edition, made)) {
+          return;
+        }
+        throw refusal(edition, why.get());
+      }
     }
-    Edition there = directory.read(other.work()).value().edition(key);
+  }
+
+  private static DoubleException refusal(Edition there, String why) {
+    String key = there.key();
     String year = year(there);
-    throw new DoubleException(
+    return new DoubleException(
         key,
-        key + (year.isEmpty() ? "" : " (" + year + ")") + " has " + found.get().getValue(),
+        key + (year.isEmpty() ? "" : " (" + year + ")") + " has " + why,
         "If it is another edition: --edition-of "
             + key
             + "; if another copy: --copy-of "
@@ -237,9 +249,8 @@ public final class Adding {
             + "; if something else: --anyway");
   }
 
-  private boolean isSameYear(Named other, Work made) {
+  private static boolean isSameYear(Edition there, Work made) {
     OptionalInt year = made.editions().get(0).imprint().year();
-    Edition there = directory.read(other.work()).value().edition(other.edition().orElseThrow());
     return year.isPresent() && year.equals(there.imprint().year());
   }
 
@@ -248,7 +259,7 @@ public final class Adding {
     return year.isPresent() ? Integer.toString(year.getAsInt()) : "";
   }
 
-  private AddResult result(String what, Work work, Edition edition) {
+  private AddResult result(String what, Path file, Work work, Edition edition) {
     List<Copy> copies = edition.copies();
     return new AddResult(
         what,
@@ -256,8 +267,8 @@ public final class Adding {
         ShortReference.of(work.withOnly(edition), edition),
         work.withOnly(edition).title(),
         work.id(),
-        folder.findWork(work.id()).orElseThrow().file(),
+        file,
         request.copy().map(copy -> copies.get(copies.size() - 1)),
-        directory.unread());
+        works.unread());
   }
 }

@@ -13,10 +13,8 @@ import merese.model.Nearest;
 import merese.model.Place;
 import merese.model.Work;
 import merese.model.WorkLink;
-import merese.store.LibraryException;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;
-import merese.store.Problem;
 import merese.store.Stored;
 
 /**
@@ -40,7 +38,6 @@ final class WorkDirectory {
   private final Map<String, Known> works = new LinkedHashMap<>();
   private final Map<String, String> worksOfKeys = new HashMap<>();
   private final Map<String, String> parents = new HashMap<>();
-  private final Map<String, Problem> unread = new LinkedHashMap<>();
 
   private WorkDirectory(LibraryFolder folder) {
     this.folder = folder;
@@ -61,33 +58,6 @@ final class WorkDirectory {
       }
     }
     return directory;
-  }
-
-  /**
-   * The same of those works that can be read, for a change that touches no other: the names of the
-   * files that cannot be are taken, and {@link #unread} says what is wrong with them.
-   */
-  static WorkDirectory ofReadable(LibraryFolder folder, Consumer<Stored<Work>> reader) {
-    WorkDirectory directory = new WorkDirectory(folder);
-    for (LibraryFile file : folder.scan()) {
-      if (file.kind() == LibraryFile.Kind.WORK) {
-        Stored<Work> work;
-        try {
-          work = folder.readWork(file.path());
-        } catch (LibraryException e) {
-          directory.unread.put(file.name(), Unread.below(folder, file, e.problems()));
-          continue;
-        }
-        directory.add(work);
-        reader.accept(work);
-      }
-    }
-    return directory;
-  }
-
-  /** A problem a file that could not be read. */
-  List<Problem> unread() {
-    return List.copyOf(unread.values());
   }
 
   private void add(Stored<Work> stored) {
@@ -127,7 +97,7 @@ final class WorkDirectory {
     if (alike.size() == 1) {
       return named(word, alike.get(0)).orElseThrow();
     }
-    throw new UnknownWorkException(word, Nearest.to(word, names(), MOST_NEAR), unread());
+    throw new UnknownWorkException(word, Nearest.to(word, names(), MOST_NEAR), List.of());
   }
 
   private Optional<Named> named(String typed, String name) {
@@ -162,18 +132,6 @@ final class WorkDirectory {
   /** Whether an edition or a work is called so, letter by letter. */
   boolean isName(String name) {
     return worksOfKeys.containsKey(name) || works.containsKey(name);
-  }
-
-  /** Whether an edition has the key; to some systems keys that differ in capitals are one. */
-  boolean hasKeyLike(String key) {
-    return worksOfKeys.keySet().stream().anyMatch(key::equalsIgnoreCase)
-        || unread.keySet().stream().anyMatch(key::equalsIgnoreCase);
-  }
-
-  /** The same of the id of a work. */
-  boolean hasWorkLike(String id) {
-    return works.keySet().stream().anyMatch(id::equalsIgnoreCase)
-        || unread.keySet().stream().anyMatch(id::equalsIgnoreCase);
   }
 
   Stored<Work> read(String work) {

@@ -1,7 +1,5 @@
 package merese.citation;
 
-import java.util.Optional;
-
 /**
  * Makes text from a library safe to hand to the processor: one line, no control characters, no
  * marks that turn the direction of what follows, no half characters. Mark-up stays literal text;
@@ -12,11 +10,6 @@ import java.util.Optional;
  */
 final class PlainText {
   private PlainText() {}
-
-  /** As {@link #of}; empty where nothing is left. */
-  static Optional<String> some(String text) {
-    return Optional.of(of(text)).filter(words -> !words.isEmpty());
-  }
 
   static String of(String text) {
     StringBuilder out = new StringBuilder(text.length());

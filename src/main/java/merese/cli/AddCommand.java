@@ -15,6 +15,7 @@ import merese.change.SourceEntry;
 import merese.change.SourceField;
 import merese.model.Copy;
 import merese.model.Edition.Lineage;
+import merese.shelf.Watcher;
 import merese.store.LibraryFolder;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -103,9 +104,10 @@ final class AddCommand extends LibraryCommand {
     LibraryFolder library = library();
     Optional<Asking> asking = Asking.of(context());
     AddRequest request = copyOf.value().isPresent() ? copyRequest() : sourceRequest(asking);
+    Watcher watcher = new ShelfProgress(context());
     AddResult result;
     try {
-      result = Adding.apply(library, request);
+      result = Adding.apply(library, request, watcher);
     } catch (DoubleException e) {
       if (asking.isEmpty()) {
         throw e;
@@ -114,7 +116,7 @@ final class AddCommand extends LibraryCommand {
       if (!asking.get().yes("Add it even so?")) {
         throw new CommandException("nothing was added", e);
       }
-      result = Adding.apply(library, request.evenSo());
+      result = Adding.apply(library, request.evenSo(), watcher);
     }
     if (json.isSet()) {
       AnswerJson.print(context().out(), result);

@@ -1,6 +1,7 @@
 package merese.cli;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import merese.answer.Coverage.ConceptLine;
 import merese.answer.OnPages;
@@ -74,12 +75,35 @@ final class OnPagesText {
     return remarks.isEmpty() ? "" : " (" + String.join("; ", remarks) + ")";
   }
 
+  /** Two pages that lie open on one page of the file are one place, and stand as one. */
+  private static List<String> numbered(List<Locator> at) {
+    List<Locator> sorted = new ArrayList<>(at);
+    Collections.sort(sorted);
+    List<String> pages = new ArrayList<>();
+    List<Locator> single = new ArrayList<>();
+    for (Locator each : sorted) {
+      if (each.count() == 1) {
+        single.add(each);
+      } else {
+        addTogether(single, pages);
+        pages.add(Wrap.together(each.printed()));
+      }
+    }
+    addTogether(single, pages);
+    return pages;
+  }
+
+  /** Adds single pages, those of one kind under one label, and forgets them. */
+  private static void addTogether(List<Locator> single, List<String> to) {
+    for (String each : Locator.inPhysicalOrder(single)) {
+      to.add(Wrap.together(each));
+    }
+    single.clear();
+  }
+
   private static String pages(Name name) {
     List<Locator> at = name.at().subList(0, Math.min(MOST_PAGES, name.at().size()));
-    List<String> pages = new ArrayList<>();
-    for (String each : Locator.inPhysicalOrder(at)) {
-      pages.add(Wrap.together(each));
-    }
+    List<String> pages = numbered(at);
     int left = Math.max(0, MOST_PAGES - at.size());
     List<String> unnumbered = name.unnumbered();
     for (String each : unnumbered.subList(0, Math.min(left, unnumbered.size()))) {

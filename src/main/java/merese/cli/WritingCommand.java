@@ -1,7 +1,6 @@
 package merese.cli;
 
 import java.time.Clock;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +30,7 @@ abstract class WritingCommand extends LibraryCommand {
   }
 
   static Clock clock() {
-    return Clock.system(ZoneId.systemDefault());
+    return new LocalClock();
   }
 
   /** Who notes: what an option says, else MERESE_BY, else "me". */

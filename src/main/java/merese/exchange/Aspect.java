@@ -15,34 +15,29 @@ import merese.model.Work;
  * is handed in has one edition.
  */
 public enum Aspect {
-  KIND("kind", true, Work::kind, w -> w.kind().words(), (w, f) -> WorkParts.kind(w, f.kind())),
+  KIND("kind", Work::kind, w -> w.kind().words(), (w, f) -> WorkParts.kind(w, f.kind())),
   TITLE(
       "title",
-      true,
       w -> List.of(w.title(), w.subtitle()),
       w -> w.title() + w.subtitle().map(s -> ": " + s).orElse(""),
       (w, f) -> WorkParts.title(w, f.title(), f.subtitle())),
   OTHER_TITLES(
       "other titles",
-      true,
       Work::alternateTitles,
       w -> String.join("; ", w.alternateTitles()),
       (w, f) -> WorkParts.alternateTitles(w, f.alternateTitles())),
   PEOPLE(
       "people",
-      true,
       Work::contributors,
       w -> WorkParts.people(w.contributors()),
       (w, f) -> WorkParts.contributors(w, f.contributors())),
   LANGUAGE(
       "language",
-      true,
       Work::language,
       w -> w.language().orElse(""),
       (w, f) -> WorkParts.language(w, f.language())),
   STATEMENT(
       "edition",
-      false,
       w -> List.of(imprint(w).statement(), imprint(w).number()),
       w ->
           imprint(w)
@@ -51,91 +46,76 @@ public enum Aspect {
       (w, f) -> WorkParts.statement(w, imprint(f))),
   DATE(
       "date",
-      false,
       w -> List.of(imprint(w).year(), imprint(w).yearPrinted()),
       w -> imprint(w).yearPrinted().orElse(number(imprint(w).year())),
       (w, f) -> WorkParts.date(w, imprint(f))),
   PLACES(
       "places",
-      false,
       w -> imprint(w).places(),
       w -> String.join("; ", imprint(w).places()),
       (w, f) -> WorkParts.places(w, imprint(f).places())),
   PUBLISHER(
       "publisher",
-      false,
       w -> imprint(w).publisher(),
       w -> imprint(w).publisher().orElse(""),
       (w, f) -> WorkParts.publisher(w, imprint(f).publisher())),
   VOLUMES(
       "volumes",
-      false,
       w -> imprint(w).volumes(),
       w -> number(imprint(w).volumes()),
       (w, f) -> WorkParts.volumes(w, imprint(f).volumes())),
   SERIES(
       "series",
-      false,
       w -> imprint(w).series(),
       w -> imprint(w).series().orElse(""),
       (w, f) -> WorkParts.series(w, imprint(f).series())),
   IDENTIFIERS(
       "identifiers",
-      false,
       w -> imprint(w).identifiers(),
       w -> WorkParts.identifiers(imprint(w).identifiers()),
       (w, f) -> WorkParts.identifiers(w, imprint(f).identifiers())),
   NOTED_AS(
       "cited with",
-      false,
       w -> imprint(w).notedAs(),
       w -> imprint(w).notedAs().orElse(""),
       (w, f) -> WorkParts.notedAs(w, imprint(f).notedAs())),
   CONTAINER(
       "in",
-      false,
       w -> edition(w).container(),
       w -> edition(w).container().map(WorkParts::container).orElse(""),
       (w, f) -> WorkParts.container(w, edition(f).container())),
   LINEAGE(
       "descent",
-      false,
       w -> edition(w).lineage(),
       w -> edition(w).lineage().map(WorkParts::lineage).orElse(""),
       (w, f) -> WorkParts.lineage(w, edition(f).lineage())),
   OCCASION(
       "sale or exhibition",
-      false,
       w -> edition(w).occasion(),
       w -> edition(w).occasion().map(WorkParts::occasion).orElse(""),
       (w, f) -> WorkParts.occasion(w, edition(f).occasion())),
   ARCHIVE(
       "kept at",
-      false,
       w -> edition(w).archive(),
       w -> edition(w).archive().map(WorkParts::archive).orElse(""),
       (w, f) -> WorkParts.archive(w, edition(f).archive())),
   ONLINE(
       "on the web",
-      false,
       w -> edition(w).online(),
       w -> edition(w).online().map(Edition.Online::url).orElse(""),
       (w, f) -> WorkParts.online(w, edition(f).online()));
 
   private final String words;
-  private final boolean ofTheWork;
   private final Function<Work, Object> value;
   private final Function<Work, String> printed;
   private final BiFunction<Work, Work, Work> taken;
 
   Aspect(
       String words,
-      boolean ofTheWork,
       Function<Work, Object> value,
       Function<Work, String> printed,
       BiFunction<Work, Work, Work> taken) {
     this.words = words;
-    this.ofTheWork = ofTheWork;
     this.value = value;
     this.printed = printed;
     this.taken = taken;
@@ -144,11 +124,6 @@ public enum Aspect {
   /** What a list of differences calls it. */
   public String words() {
     return words;
-  }
-
-  /** Whether all editions of a work share it. */
-  public boolean isOfTheWork() {
-    return ofTheWork;
   }
 
   /** What a description says of it, in one line; "" where it says nothing. */

@@ -70,10 +70,6 @@ public record LocatorNumber(
     return new LocatorNumber(text, style, prefix, value, decimals, suffix, side, counted);
   }
 
-  LocatorNumber withStyle(Style other, long worth) {
-    return new LocatorNumber(printed, other, prefix, worth, decimals, suffix, side, counted);
-  }
-
   LocatorNumber withPrefix(String text) {
     return new LocatorNumber(printed, style, text, value, decimals, suffix, side, counted);
   }

@@ -92,9 +92,4 @@ public record PageText(
     }
     return unnumbered;
   }
-
-  /** How many characters all the lines have. */
-  public long characters() {
-    return pages.stream().flatMap(page -> page.lines().stream()).mapToLong(String::length).sum();
-  }
 }

@@ -43,9 +43,11 @@ public record PictureRights(
   /** The layers of which something is noted. */
   public List<Layer> layers() {
     List<Layer> layers = new ArrayList<>();
-    book.ifPresent(layers::add);
-    photograph.ifPresent(layers::add);
-    owner.ifPresent(layers::add);
+    for (Optional<Layer> layer : List.of(book, photograph, owner)) {
+      if (layer.isPresent()) {
+        layers.add(layer.get());
+      }
+    }
     return layers;
   }
 

@@ -169,10 +169,20 @@ final class Documents {
     String file = owner.file();
     add(brief, Fields.TYPE, Fields.SOURCE);
     add(brief, Fields.BRIEF_SOURCE, source.edition());
-    add(brief, Fields.FILE_NAME, file.substring(file.lastIndexOf('/') + 1));
+    String name = file.substring(file.lastIndexOf('/') + 1);
+    add(brief, Fields.FILE_NAME, name);
+    addSmall(brief, Fields.KEY_IN_SMALL, source.edition());
+    addSmall(brief, Fields.FILE_IN_SMALL, name);
     traits(brief, source.traits());
     SearchFields.add(brief, HitKind.SOURCE, source.edition(), source.searchable());
     return brief;
+  }
+
+  private static void addSmall(Document brief, String field, String name) {
+    String small = Fields.small(name);
+    if (!small.equals(name)) {
+      add(brief, field, small);
+    }
   }
 
   /** All of an edition. */
@@ -187,6 +197,7 @@ final class Documents {
     add(brief, Fields.SOURCE_KIND, traits.kind());
     add(brief, Fields.REFERENCE, traits.reference());
     addAll(brief, Fields.NAMED_BY, traits.namedBy());
+    addAll(brief, Fields.MARK, traits.marks());
     if (traits.own()) {
       add(brief, Fields.OWN_COPY, Fields.YES);
     }

@@ -77,6 +77,15 @@ final class Fields {
   /** Sorts after all years. */
   static final String UNDATED = "undated";
 
+  /** There too: its key in small letters, where it has others. */
+  static final String KEY_IN_SMALL = "keyInSmall";
+
+  /** There too: the name of its file in small letters, where it has others. */
+  static final String FILE_IN_SMALL = "fileInSmall";
+
+  /** There too: what it would have in common with its double. */
+  static final String MARK = "mark";
+
   static final String SOURCE_KIND = "sourceKind";
 
   /** There too: {@link #YES} where the user has a copy. */
@@ -161,6 +170,9 @@ final class Fields {
           CHECKED,
           BRIEF_SOURCE,
           FILE_NAME,
+          KEY_IN_SMALL,
+          FILE_IN_SMALL,
+          MARK,
           SOURCE_YEAR,
           SOURCE_KIND,
           OWN_COPY,
@@ -223,6 +235,15 @@ final class Fields {
   /** A field and a text in it, as one string that sorts by field. */
   static String term(String field, String text) {
     return field + '\0' + bounded(text);
+  }
+
+  /** The same for all names that differ in capitals alone, as {@link String#equalsIgnoreCase}. */
+  static String small(String name) {
+    StringBuilder small = new StringBuilder(name.length());
+    for (int i = 0; i < name.length(); i += Character.charCount(name.codePointAt(i))) {
+      small.appendCodePoint(Character.toLowerCase(Character.toUpperCase(name.codePointAt(i))));
+    }
+    return small.toString();
   }
 
   static String nameOf(String term) {

@@ -155,18 +155,6 @@ final class Finder {
     return hits;
   }
 
-  /** The best of them, and what is as good as the last of these, in no order. */
-  static List<Scored> notWorseThanTheLast(List<Scored> found, int most) {
-    if (most <= 0 || found.isEmpty()) {
-      return new ArrayList<>();
-    }
-    List<Scored> sorted = new ArrayList<>(found);
-    sorted.sort(Comparator.comparingInt(Scored::score).reversed());
-    int last = sorted.get(Math.min(most, sorted.size()) - 1).score();
-    sorted.removeIf(each -> each.score() < last);
-    return sorted;
-  }
-
   /** What is otherwise equal goes by kind, by the standing of its source, then as values sort. */
   private record Ranked(int score, HitKind kind, StoredValue value) {
     static final Comparator<Ranked> BEST_FIRST =

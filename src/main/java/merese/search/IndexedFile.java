@@ -53,6 +53,7 @@ public record IndexedFile(
    * @param mine whether it is an article or film of the user's own
    * @param reference its author and year, by which answers call it
    * @param namedBy the folded words that somebody may call it by
+   * @param marks what it would have in common with its double
    */
   public record SourceTraits(
       OptionalInt year,
@@ -60,7 +61,8 @@ public record IndexedFile(
       boolean own,
       boolean mine,
       String reference,
-      Set<String> namedBy) {}
+      Set<String> namedBy,
+      Set<String> marks) {}
 
   /**
    * One line of an edition's check log.

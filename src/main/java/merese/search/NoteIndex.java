@@ -36,7 +36,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "53";
+  static final String LAYOUT = "61";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -335,6 +335,37 @@ public final class NoteIndex implements Closeable {
     return hits;
   }
 
+  /**
+   * The editions that have a key, or whose file has a name, or one that differs in capitals alone.
+   */
+  public List<SourceHit> sourcesCalledLike(String key, String file) {
+    String smallKey = Fields.small(key);
+    String smallFile = Fields.small(file);
+    return sourcesInOrder(
+        List.of(
+            Fields.term(Fields.BRIEF_SOURCE, smallKey),
+            Fields.term(Fields.KEY_IN_SMALL, smallKey),
+            Fields.term(Fields.FILE_NAME, smallFile),
+            Fields.term(Fields.FILE_IN_SMALL, smallFile)));
+  }
+
+  /** The editions that have a mark, as {@link IndexedFile.SourceTraits} has them. */
+  public List<SourceHit> sourcesMarked(String mark) {
+    return sourcesInOrder(List.of(Fields.term(Fields.MARK, mark)));
+  }
+
+  /** In the order of files, and in a file as they stand there. */
+  private List<SourceHit> sourcesInOrder(List<String> terms) {
+    List<SourceHit> hits = new ArrayList<>();
+    try {
+      postings.each(terms, new TakingSources(hits::add));
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+    hits.sort(Comparator.comparing(SourceHit::file)); // what a file brings comes in its order
+    return hits;
+  }
+
   /** All editions. */
   public List<SourceHit> sources() {
     List<SourceHit> hits = new ArrayList<>();
@@ -450,16 +481,10 @@ public final class NoteIndex implements Closeable {
     }
   }
 
-  /** The pages on which a name of one of the concepts, or of what is narrower, stands. */
-  public List<PageHit> pagesNaming(Collection<String> concepts) {
-    List<PageHit> hits = new ArrayList<>();
-    for (StoredValue value : values(namesOnPages(concepts))) {
-      hits.add(PageFinder.hit(value));
-    }
-    return hits;
-  }
-
-  /** The same by their source, unread; what is said of notes is said of pages here. */
+  /**
+   * The pages on which a name of one of the concepts, or of what is narrower, stands: by their
+   * source, unread.
+   */
   public Collection<PagesOfSource> gatherPagesNaming(Collection<String> concepts) {
     try {
       return postings.gather(namesOnPages(concepts));

@@ -19,11 +19,6 @@ public record SourceSelection(
   /** All of them. */
   public static final SourceSelection ALL = new SourceSelection(false, List.of(), Optional.empty());
 
-  /** Those of one year. */
-  public SourceSelection in(OptionalInt year) {
-    return new SourceSelection(own, kinds, Optional.of(List.of(year)));
-  }
-
   /** Of each list a source has at least one term. */
   List<List<String>> terms() {
     List<List<String>> allOf = new ArrayList<>();

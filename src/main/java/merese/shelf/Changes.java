@@ -71,8 +71,12 @@ record Changes(
   }
 
   boolean touchVocabulary() {
-    return changed.stream().anyMatch(f -> isVocabulary(f.relative()))
-        || removed.stream().anyMatch(Changes::isVocabulary);
+    for (String path : paths()) {
+      if (isVocabulary(path)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a path is among what differs. */
@@ -83,7 +87,9 @@ record Changes(
   /** The paths of what differs. */
   Set<String> paths() {
     Set<String> paths = new HashSet<>(removed);
-    changed.forEach(f -> paths.add(f.relative()));
+    for (LibraryFile file : changed) {
+      paths.add(file.relative());
+    }
     return paths;
   }
 

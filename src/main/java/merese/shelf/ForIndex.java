@@ -69,7 +69,11 @@ final class ForIndex {
             new IndexedCheck(edition.key(), check.concept(), limited, PackedNote.pack(check)));
       }
     }
-    return new IndexedFile(stamp, sources, notes, checks, List.of(), List.of());
+    List<IndexedRecord> bare =
+        work.editions().isEmpty()
+            ? List.of(new IndexedRecord(RecordTypes.BARE_WORK, new byte[0]))
+            : List.of();
+    return new IndexedFile(stamp, sources, notes, checks, List.of(), bare);
   }
 
   private static IndexedSource source(Work one, byte[] filing, byte[] standing) {
@@ -83,7 +87,8 @@ final class ForIndex {
             edition.owned(),
             one.mine(),
             ShortReference.of(one, edition),
-            SourceAddress.of("", one, edition).ownWords()),
+            SourceAddress.of("", one, edition).ownWords(),
+            Fingerprint.of(one).marks()),
         Findable.source(one, edition),
         PackedSource.pack(one, edition, filing),
         LibraryJson.encodeWork(one));

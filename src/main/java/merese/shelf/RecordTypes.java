@@ -25,6 +25,9 @@ final class RecordTypes {
   /** The id of a concept that a file names and none defines. */
   static final String UNDEFINED = "undefined";
 
+  /** That a work has no edition. */
+  static final String BARE_WORK = "bare-work";
+
   /** What is known of a text of pages as a whole. */
   static final String PAGES = "pages";
 

@@ -336,6 +336,12 @@ public final class Shelf implements Lexicon, Closeable {
     return Optional.of(known);
   }
 
+  /** The editions of a work, by its id, in the order of R4; without reading the others. */
+  public List<Source> ofWork(String id) {
+    Optional<String> file = index.fileNamed(id + ".json");
+    return file.isPresent() ? sources(census().inFiles(List.of(file.get()))) : List.of();
+  }
+
   /** One that was read already stays the same. */
   private Source source(SourceHit hit) {
     Source known = some.get(hit.edition());
@@ -519,14 +525,6 @@ public final class Shelf implements Lexicon, Closeable {
    */
   public Finding find(FindQuery asked, int limit) {
     return new FindingMaker(this, index).find(asked, limit);
-  }
-
-  /**
-   * The pages of books on which a name of one of the concepts, or of what is narrower, stands: in
-   * the order of files and pages.
-   */
-  public List<SourcedPage> pagesNaming(Collection<String> concepts) {
-    return pages(index.pagesNaming(concepts));
   }
 
   /**

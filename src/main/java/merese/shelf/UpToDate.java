@@ -23,8 +23,4 @@ public record UpToDate(
     opened = List.copyOf(opened);
     removed = List.copyOf(removed);
   }
-
-  public boolean nothingToDo() {
-    return opened.isEmpty() && removed.isEmpty();
-  }
 }

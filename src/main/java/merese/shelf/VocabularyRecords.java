@@ -57,6 +57,15 @@ record VocabularyRecords(Map<String, VocabularyFile> facets, Map<String, List<Ho
     for (byte[] id : index.records(RecordTypes.UNDEFINED)) {
       undefined.add(new String(id, StandardCharsets.UTF_8));
     }
+    return thesaurus(index, undefined);
+  }
+
+  /** What the files of the vocabulary define, and no more. */
+  static Thesaurus forWriting(NoteIndex index) {
+    return thesaurus(index, Set.of());
+  }
+
+  private static Thesaurus thesaurus(NoteIndex index, Set<String> undefined) {
     for (byte[] packed : index.records(RecordTypes.THESAURUS)) {
       return PackedThesaurus.unpack(packed, undefined);
     }

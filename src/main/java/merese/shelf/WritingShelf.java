@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import merese.model.Edition;
 import merese.model.Note;
 import merese.model.Work;
+import merese.search.Hits.RecordHit;
 import merese.search.Hits.SourceHit;
 import merese.search.NoteIndex;
 import merese.search.SourceSet;
@@ -95,6 +96,20 @@ public final class WritingShelf implements Lexicon, Closeable {
     }
   }
 
+  /**
+   * What everything is called. Read for it are also the few files that the index leaves out, for
+   * what other files have, and those of works without an edition.
+   */
+  public KnownNames names() {
+    List.copyOf(unread.keySet()).forEach(this::reread);
+    for (RecordHit bare : index.recordHits(RecordTypes.BARE_WORK)) {
+      if (!since.containsKey(bare.file())) {
+        reread(bare.file());
+      }
+    }
+    return new KnownNames(index, since);
+  }
+
   public LibraryFolder folder() {
     return folder;
   }
@@ -116,7 +131,7 @@ public final class WritingShelf implements Lexicon, Closeable {
   @Override
   public Thesaurus thesaurus() {
     if (thesaurus == null) {
-      thesaurus = VocabularyRecords.of(index).thesaurus();
+      thesaurus = VocabularyRecords.forWriting(index);
     }
     return thesaurus;
   }

@@ -123,19 +123,6 @@ public final class History {
     return folder.numbers().contains(number) ? Optional.of(folder.read(number)) : Optional.empty();
   }
 
-  /** The path below the library folder of the file of a work; empty where there is no such work. */
-  public Optional<String> fileOf(String work) {
-    return library.findWork(work).map(stored -> relative(stored.file()));
-  }
-
-  private String relative(Path file) {
-    StringBuilder relative = new StringBuilder();
-    for (Path name : library.path().relativize(file)) {
-      relative.append(relative.length() == 0 ? "" : "/").append(name);
-    }
-    return relative.toString();
-  }
-
   /**
    * Takes back the last change that is not taken back.
    *

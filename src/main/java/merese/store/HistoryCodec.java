@@ -26,7 +26,7 @@ final class HistoryCodec implements Codec<HistoryEntry> {
 
   private static Instant time(String text) {
     try {
-      return Instant.parse(text);
+      return Scalars.time(text);
     } catch (DateTimeParseException e) {
       throw new IllegalArgumentException(
           Quote.of(text) + " is no time; write it as in 2025-03-02T09:15:00Z", e);
@@ -35,7 +35,7 @@ final class HistoryCodec implements Codec<HistoryEntry> {
 
   @Override
   public void write(HistoryEntry entry, ObjectBuilder out) {
-    out.text("at", entry.at().toString());
+    out.text("at", Scalars.text(entry.at()));
     out.text("what", entry.what());
     out.number("undoes", entry.undoes());
     out.list("files", entry.files(), FILE);

@@ -39,7 +39,8 @@ public record LibraryFile(Kind kind, Path path, String relative, long size, long
     return nameOf(path);
   }
 
-  static String nameOf(Path path) {
+  /** The same of a file that is not listed. */
+  public static String nameOf(Path path) {
     String name = path.getFileName().toString();
     return name.endsWith(FolderScan.ENDING)
         ? name.substring(0, name.length() - FolderScan.ENDING.length())

@@ -124,7 +124,7 @@ public final class LibraryLock implements AutoCloseable {
         "process "
             + ProcessHandle.current().pid()
             + ", since "
-            + clock.instant().truncatedTo(ChronoUnit.SECONDS);
+            + Scalars.text(clock.instant().truncatedTo(ChronoUnit.SECONDS));
     channel.truncate(0);
     channel.write(ByteBuffer.wrap((who + '\n').getBytes(StandardCharsets.UTF_8)), 0);
     return who;

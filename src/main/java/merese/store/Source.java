@@ -74,10 +74,6 @@ final class Source {
     return "bring it back from a backup or from version control, or move it out of the library";
   }
 
-  Path file() {
-    return file;
-  }
-
   String text() {
     return text;
   }

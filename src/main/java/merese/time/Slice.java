@@ -44,10 +44,6 @@ record Slice(String text, int from, int to) {
     return at < 0 || at + what.length() > to ? -1 : at;
   }
 
-  String string() {
-    return text.substring(from, to);
-  }
-
   boolean is(String what) {
     return to - from == what.length() && text.startsWith(what, from);
   }

@@ -53,11 +53,6 @@ public record Span(End from, End to) {
     return new Span(new On(from), new On(to));
   }
 
-  /** From the first day of a year to the last of another. */
-  public static Span ofYears(long from, long to) {
-    return of(Day.firstOf(from), Day.lastOf(to));
-  }
-
   /**
    * Whether some day is in both: an open end takes in everything beyond, an unknown one nothing
    * beyond what it reaches at the least.

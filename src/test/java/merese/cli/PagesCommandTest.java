@@ -129,6 +129,22 @@ class PagesCommandTest {
   }
 
   @Test
+  void wordsOnAnOpeningAreCitedAlikeByCoversAndSweep() throws IOException {
+    String found = "A bladed ring.\f";
+    Files.writeString(folder.resolve("spreads.txt"), found.repeat(5));
+    String map = "1 = p. 2; 2 = p. 3; 3-4 = openings 4-7; 5 = p. 8";
+    Ran mapped = ask("pages", KEY, "spreads.txt", "--map", map);
+    assertEquals(0, mapped.code(), mapped.err());
+    contains(
+        ask("covers", "bladed ring").out().replace('\u00A0', ' '),
+        "“bladed ring”: pp. 2, 3; pp. 4–5; pp. 6–7; p. 8\n");
+    contains(
+        ask("sweep", "bladed ring").out().replace('\u00A0', ' '),
+        "pp. 4–5: “A «bladed ring».”",
+        "pp. 6–7: “A «bladed ring».”");
+  }
+
+  @Test
   void anOpeningWithAnOddPageOnTheLeftIsRemarkedOn() {
     Ran odd = ask("pages", KEY, "scan.txt", "--map", "3-4 = openings 1-4", "--dry-run");
     assertEquals(0, odd.code(), odd.err());

@@ -50,6 +50,13 @@ class PagesOnTheDeskTest {
                     "Three knife-edged rings.",
                     "The bladed ring is felt by a wet hand & <b>no</b> other.",
                     "Of blaclecl rings, facet-cut rings and a collar.")
+                .book("Tressick", 1931, "Spreads")
+                .pages(
+                    "tressick-1931",
+                    "1–2 = openings pp. 2–5; 3 = p. 6",
+                    "Feet and merese knops.",
+                    "Of merese knops.",
+                    "Two merese knops.")
                 .write(home));
   }
 
@@ -92,6 +99,12 @@ class PagesOnTheDeskTest {
     assertTrue(text.contains("“blaclecl rings” file page 3, unnumbered perhaps misread"), text);
     assertTrue(
         desk.get("/?concept=neck-ring").page().text().contains("“collar”"), "the narrower too");
+  }
+
+  @Test
+  void twoPagesOnOnePageOfTheFileAreCitedAsInTheBook() throws Exception {
+    String text = desk.get("/?term=merese").page().text().replace('\u00A0', ' ');
+    assertTrue(text.contains("“merese” pp. 2–3; pp. 4–5; p. 6"), text);
   }
 
   @Test

@@ -36,10 +36,6 @@ public record ClaimsQuestion(
         List.of(term), Optional.empty(), Set.of(), Optional.empty(), Optional.empty());
   }
 
-  public ClaimsQuestion inYear(int year) {
-    return inYears(year, year);
-  }
-
   public ClaimsQuestion inYears(int from, int to) {
     return new ClaimsQuestion(
         terms,

@@ -11,6 +11,7 @@ import merese.model.Edition.Imprint;
 import merese.model.Identifier;
 import merese.model.ReceivedRecord;
 import merese.model.Work;
+import merese.shelf.Fingerprint;
 
 /**
  * A source beside a record of it: what is missing is filled in, what differs stays unless the user

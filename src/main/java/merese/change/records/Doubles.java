@@ -16,6 +16,7 @@ import merese.model.Edition.Lineage.Form;
 import merese.model.Edition.Occasion;
 import merese.model.SourceKind;
 import merese.model.Work;
+import merese.shelf.Fingerprint;
 
 /**
  * Sources of a library that may be the same thing twice, by what both say: a DOI, an ISBN, or all
@@ -95,34 +96,29 @@ public final class Doubles {
   }
 
   /**
-   * What a source that is about to be added may be, among those that were added: one with its DOI
-   * or ISBN, or of its title and maker, whatever the year.
+   * Why a source that is about to be added may be one that is there: it has its DOI or ISBN, or its
+   * title and maker, whatever the year.
    *
-   * @param work with one edition
-   * @return its key and why, in words
+   * @param made with one edition, as the other
+   * @return in words; empty where nothing says so
    */
-  public Optional<Map.Entry<String, String>> of(Work work) {
-    Fingerprint print = Fingerprint.of(work);
-    Details own = Details.of(work, work.editions().get(0));
-    for (Known other : known.near(print, Optional.empty())) {
-      Fingerprint with = other.fingerprint();
-      boolean books = !print.contained() && !with.contained();
-      Optional<String> why = Optional.empty();
-      if (print.contained() == with.contained() && print.sharesDoiWith(with)) {
-        why = Optional.of("the same DOI");
-      } else if (books && print.sharesIsbnWith(with)) {
-        why = Optional.of("the same ISBN");
-      } else if (print.contained() == with.contained()
-          && print.hasTitleOf(with)
-          && print.hasMakerOf(with)
-          && mayBeSame(own.container(), details.get(other.key()).container())
-          && mayBeSame(own.occasion(), details.get(other.key()).occasion())
-          && mayBeSame(own.archive(), details.get(other.key()).archive())) {
-        why = Optional.of(print.maker().isEmpty() ? "the same title" : "the same title and maker");
-      }
-      if (why.isPresent()) {
-        return Optional.of(Map.entry(other.key(), why.get()));
-      }
+  public static Optional<String> why(Work made, Work there) {
+    Fingerprint print = Fingerprint.of(made);
+    Fingerprint with = Fingerprint.of(there);
+    Edition one = made.editions().get(0);
+    Edition other = there.editions().get(0);
+    boolean alike = print.contained() == with.contained();
+    if (alike && print.sharesDoiWith(with)) {
+      return Optional.of("the same DOI");
+    } else if (alike && !print.contained() && print.sharesIsbnWith(with)) {
+      return Optional.of("the same ISBN");
+    } else if (alike
+        && print.hasTitleOf(with)
+        && print.hasMakerOf(with)
+        && mayBeSame(one.container(), other.container())
+        && mayBeSame(one.occasion(), other.occasion())
+        && mayBeSame(one.archive(), other.archive())) {
+      return Optional.of(print.maker().isEmpty() ? "the same title" : "the same title and maker");
     }
     return Optional.empty();
   }

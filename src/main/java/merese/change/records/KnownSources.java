@@ -18,6 +18,7 @@ import merese.model.Edition;
 import merese.model.ReceivedRecord;
 import merese.model.ReceivedRecord.Field;
 import merese.model.Work;
+import merese.shelf.Fingerprint;
 
 /** The sources that a record may be the same as: those of the library, and those just read. */
 final class KnownSources {

@@ -8,6 +8,7 @@ import java.util.Set;
 import merese.change.records.KnownSources.Known;
 import merese.change.records.KnownSources.Name;
 import merese.exchange.Incoming;
+import merese.shelf.Fingerprint;
 
 /**
  * Finds the source of the library that a record describes. Each source is found once in a file: of

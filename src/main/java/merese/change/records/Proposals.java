@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import merese.change.records.KnownSources.Known;
 import merese.model.Edition.Lineage.Form;
+import merese.shelf.Fingerprint;
 
 /**
  * Which work a new source may be an edition of: a later edition, a reprint, a facsimile, the same

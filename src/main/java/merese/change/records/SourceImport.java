@@ -24,6 +24,7 @@ import merese.model.ReceivedRecord;
 import merese.model.ReceivedRecord.Field;
 import merese.model.ShortReference;
 import merese.model.Work;
+import merese.shelf.Fingerprint;
 import merese.store.ChangeSet;
 import merese.store.LibraryFile;
 import merese.store.LibraryFolder;

@@ -57,7 +57,7 @@ public final class CoverageWords {
     int others = 0;
     for (Grouped group : section.groups()) {
       if (group.group() == Group.SAME_FEATURE) {
-        others += group.entries().size();
+        others += group.all();
       }
     }
     if (others == 0) {

@@ -20,6 +20,7 @@ import merese.desk.web.Typed;
 import merese.model.ForTheUser;
 import merese.model.SourceKind;
 import merese.shelf.Source;
+import merese.shelf.Watcher;
 
 /** Adds a source, a further edition of a work, or a copy. */
 public final class AddPage implements Page {
@@ -102,7 +103,7 @@ public final class AddPage implements Page {
   private void add(Context request) {
     AddForm form = new AddForm(Typed.form(request), site.clock());
     try {
-      Made<AddResult> made = Adding.make(site.library(), form.request());
+      Made<AddResult> made = Adding.make(site.library(), form.request(), Watcher.NONE);
       site.leadOn(request, "/shelf/" + Site.encoded(made.result().key()), made.change());
     } catch (EntryException e) {
       String name = FieldWords.name(e.field());
@@ -144,12 +145,13 @@ public final class AddPage implements Page {
     return Optional.of(
         site.ask(
             shelf -> {
-              for (Source source : shelf.sources()) {
-                if (source.key().equals(name) || source.workId().equals(name)) {
-                  return new Of(name, source.reference() + ", " + source.title());
-                }
-              }
-              throw new NotThereException("no edition and no work is called " + name);
+              Source source =
+                  shelf
+                      .findSource(name)
+                      .or(() -> shelf.ofWork(name).stream().findFirst())
+                      .orElseThrow(
+                          () -> new NotThereException("no edition and no work is called " + name));
+              return new Of(name, source.reference() + ", " + source.title());
             }));
   }
 }

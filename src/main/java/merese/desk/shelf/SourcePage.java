@@ -104,12 +104,7 @@ public final class SourcePage implements Page {
 
   /** The earliest edition of a work that is named itself. */
   private Optional<String> firstOf(String work) {
-    return site.ask(
-        shelf ->
-            shelf.sources().stream()
-                .filter(source -> source.workId().equals(work))
-                .min(Source.BY_YEAR)
-                .map(Source::key));
+    return site.ask(shelf -> shelf.ofWork(work).stream().findFirst().map(Source::key));
   }
 
   /** Citations take long to make, and are not for several threads. */

@@ -34,20 +34,6 @@ public final class Query {
     return said(request.formParam(name), name);
   }
 
-  /** All fields of a name that say something. */
-  public static List<String> fields(Context request, String name) {
-    List<String> texts = new ArrayList<>();
-    for (String each : request.formParams(name)) {
-      said(each, name).ifPresent(texts::add);
-    }
-    return texts;
-  }
-
-  /** A field that must be filled in. */
-  public static String required(Context request, String name, String what) {
-    return field(request, name).orElseThrow(() -> new FormException(what));
-  }
-
   private static Optional<String> said(String given, String name) {
     if (given == null || given.isBlank()) {
       return Optional.empty();

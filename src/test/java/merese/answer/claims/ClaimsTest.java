@@ -145,7 +145,7 @@ class ClaimsTest {
     void oneSupportsItOneIsBorderlineTwoDoNotAndCopiesAreACaution() {
       assertAnswer(
           library(),
-          ClaimsQuestion.of("target stopper").inYear(1795),
+          ClaimsQuestion.of("target stopper").inYears(1795, 1795),
           """
           stopper-target: 5 sources, 5
           SUPPORTS: Quenby 1926, p. 50 “late eighteenth century” computed 1767–1799 outer 1760–1800
@@ -163,7 +163,7 @@ class ClaimsTest {
     void copiesNeverReachTheFeature() {
       try (Shelf shelf = library().open(folder)) {
         ClaimsAnswer answer =
-            Claims.answer(shelf, ClaimsQuestion.of("target stopper").inYear(1930));
+            Claims.answer(shelf, ClaimsQuestion.of("target stopper").inYears(1930, 1930));
         OfKind dates = answer.sections().get(0).kind(Kind.DATE).orElseThrow();
         assertEquals(List.of(), dates.rows(ClaimsAnswer.Standing.SUPPORTS));
         assertEquals(4, answer.sections().get(0).timeline().size());

@@ -1,8 +1,10 @@
-package merese.change.records;
+package merese.shelf;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
@@ -26,7 +28,7 @@ import merese.model.Work;
  * @param edition the number of the edition; 1 where none is given
  * @param contained whether it is an article or a chapter
  */
-record Fingerprint(
+public record Fingerprint(
     String title,
     String wholeTitle,
     Set<String> otherTitles,
@@ -41,7 +43,7 @@ record Fingerprint(
   /**
    * @param work with one edition
    */
-  static Fingerprint of(Work work) {
+  public static Fingerprint of(Work work) {
     Edition edition = work.editions().get(0);
     Set<String> others = new HashSet<>();
     work.alternateTitles().forEach(title -> others.add(folded(title)));
@@ -72,17 +74,17 @@ record Fingerprint(
   }
 
   private static Set<String> numbers(Edition edition, Scheme scheme) {
-    Set<String> numbers = new HashSet<>();
+    Set<String> numbers = new LinkedHashSet<>();
     for (Identifier identifier : edition.imprint().identifiers(scheme)) {
       if (!identifier.wrongInPrint()) {
         numbers.add(Identifiers.compared(identifier));
       }
     }
-    return Set.copyOf(numbers);
+    return numbers.size() < 2 ? Set.copyOf(numbers) : Collections.unmodifiableSet(numbers);
   }
 
   /** The words in small letters without accents, and without the article that leads them. */
-  static String folded(String text) {
+  public static String folded(String text) {
     List<String> words = new ArrayList<>();
     StringBuilder word = new StringBuilder();
     String plain = Normalizer.normalize(text, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT) + " ";
@@ -109,7 +111,7 @@ record Fingerprint(
     return String.join(" ", words);
   }
 
-  boolean hasTitleOf(Fingerprint other) {
+  public boolean hasTitleOf(Fingerprint other) {
     return !title.isEmpty()
         && (title.equals(other.title)
             || wholeTitle.equals(other.wholeTitle)
@@ -117,22 +119,44 @@ record Fingerprint(
             || wholeTitle.equals(other.title));
   }
 
-  boolean hasMakerOf(Fingerprint other) {
+  public boolean hasMakerOf(Fingerprint other) {
     return maker.equals(other.maker);
   }
 
-  boolean hasOtherTitleOf(Fingerprint other) {
+  /**
+   * What it may have in common with others: two sources that share a number, or have one title and
+   * one maker, share a mark. The numbers come first.
+   */
+  Set<String> marks() {
+    Set<String> marks = new LinkedHashSet<>();
+    for (String isbn : isbns) {
+      marks.add("isbn " + isbn);
+    }
+    for (String doi : dois) {
+      marks.add("doi " + doi);
+    }
+    Set<String> titles = new LinkedHashSet<>(List.of(title, wholeTitle));
+    titles.addAll(otherTitles);
+    for (String each : titles) {
+      if (!each.isEmpty()) {
+        marks.add("title " + each + '\n' + maker);
+      }
+    }
+    return marks;
+  }
+
+  public boolean hasOtherTitleOf(Fingerprint other) {
     return otherTitles.contains(other.title)
         || otherTitles.contains(other.wholeTitle)
         || other.otherTitles.contains(title)
         || other.otherTitles.contains(wholeTitle);
   }
 
-  boolean sharesIsbnWith(Fingerprint other) {
+  public boolean sharesIsbnWith(Fingerprint other) {
     return isbns.stream().anyMatch(other.isbns::contains);
   }
 
-  boolean sharesDoiWith(Fingerprint other) {
+  public boolean sharesDoiWith(Fingerprint other) {
     return dois.stream().anyMatch(other.dois::contains);
   }
 }
