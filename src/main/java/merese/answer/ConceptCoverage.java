@@ -188,15 +188,15 @@ public final class ConceptCoverage {
   }
 
   /** All notes, in whatever group, of some sources. */
-  List<Classified> ofSources(Collection<String> sources) {
+  List<SourcedNote> notesOf(Collection<String> sources) {
     NoteSet all = census.noNotes();
     for (NoteSet ofGroup : notes.values()) {
       all = all.or(ofGroup);
     }
-    List<Classified> found = new ArrayList<>();
+    List<SourcedNote> found = new ArrayList<>();
     for (NoteSketch note : shelf.sketches(census.of(census.called(sources)).and(all))) {
-      for (InGroup naming : classifier.classify(note.about())) {
-        found.add(whole(note, naming));
+      if (!classifier.classify(note.about()).isEmpty()) {
+        found.add(shelf.passingNote(note));
       }
     }
     return found;

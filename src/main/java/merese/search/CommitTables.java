@@ -292,7 +292,7 @@ final class CommitTables {
             gathered.put(owner.edition(), last);
           }
         }
-        last.add(before + id);
+        last.add(before + id, owner.file());
       }
       before += segment.size();
     }

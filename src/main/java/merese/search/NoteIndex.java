@@ -36,7 +36,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "21";
+  static final String LAYOUT = "31";
 
   static final String LAYOUT_KEY = "merese.layout";
 
@@ -474,6 +474,53 @@ public final class NoteIndex implements Closeable {
       terms.add(Fields.term(Fields.PAGE_NAMES, concept));
     }
     return terms;
+  }
+
+  /**
+   * How many names of a concept, and of what is narrower, stand on the pages of some sources: each
+   * spelling once a page.
+   *
+   * @param naming the pages of these sources that {@link #gatherPagesNaming} found for it
+   */
+  public int countPlaces(String concept, Collection<PagesOfSource> naming) {
+    Set<String> sources = new HashSet<>();
+    int places = 0;
+    for (PagesOfSource pages : naming) {
+      sources.add(pages.owner().edition());
+      places += pages.count();
+    }
+    try {
+      int before = -1;
+      for (int count = 2; places > before; count++) {
+        before = places;
+        String more = Fields.term(Fields.PAGE_PLACES, Fields.places(concept, count));
+        for (PagesOfSource pages : postings.gather(List.of(more))) {
+          places += sources.contains(pages.owner().edition()) ? pages.count() : 0;
+        }
+      }
+      return places;
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /**
+   * Some pages by their source, unread: all that are at some places, and perhaps others.
+   *
+   * @param around by source, what {@link merese.model.Locator#keysAround} gave of the places
+   */
+  public Collection<PagesOfSource> gatherPagesAt(Map<String, Set<String>> around) {
+    List<String> terms = new ArrayList<>();
+    for (Map.Entry<String, Set<String>> source : around.entrySet()) {
+      for (String key : source.getValue()) {
+        terms.add(Fields.term(Fields.PAGE_AT, Fields.at(source.getKey(), key)));
+      }
+    }
+    try {
+      return postings.gather(terms);
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
   }
 
   /** A page by its number in this commit. */
