@@ -24,12 +24,13 @@ public final class PageReading {
   private static final String BREAKS_ONLY = "\u00AD\u00AC";
 
   private final String text;
-  private final List<Run> runs;
   private final PageEnd end;
+
+  /** Read when first asked for: a page that is only shown needs none. */
+  private List<Run> runs;
 
   private PageReading(String text, PageEnd end) {
     this.text = text;
-    this.runs = new Scan(text).runs();
     this.end = end;
   }
 
@@ -75,6 +76,9 @@ public final class PageReading {
 
   /** The whole page, then the second readings with what stands around them. */
   public List<Run> runs() {
+    if (runs == null) {
+      runs = runs(text);
+    }
     return runs;
   }
 
