@@ -300,13 +300,11 @@ public final class PageReading {
     }
 
     private PageWord word(int from, int last) {
-      StringBuilder all = new StringBuilder();
-      for (int i = from; i <= last; i++) {
-        all.append(pieces.get(i).letters());
+      String letters = pieces.get(from).letters();
+      for (int i = from + 1; i <= last; i++) {
+        letters = letters.concat(pieces.get(i).letters());
       }
-      String exact = MisreadWords.exact(all);
-      return new PageWord(
-          exact, MisreadWords.loose(all, exact), pieces.get(from).start(), pieces.get(last).end());
+      return PageWord.of(letters, pieces.get(from).start(), pieces.get(last).end());
     }
 
     private boolean followsSmall(int from, int last) {
