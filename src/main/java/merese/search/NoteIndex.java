@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -505,19 +506,22 @@ public final class NoteIndex implements Closeable {
   }
 
   /**
-   * Some pages by their source, unread: all that are at some places, and perhaps others.
+   * The numbers of those of some pages that may be at some places, by source: all that are, and
+   * perhaps others.
    *
    * @param around by source, what {@link merese.model.Locator#keysAround} gave of the places
    */
-  public Collection<PagesOfSource> gatherPagesAt(Map<String, Set<String>> around) {
-    List<String> terms = new ArrayList<>();
+  public List<int[]> pagesAt(List<PagesOfSource> pages, Map<String, Set<String>> around) {
+    Map<String, List<SegmentTable.Term>> terms = new HashMap<>();
     for (Map.Entry<String, Set<String>> source : around.entrySet()) {
+      List<String> at = new ArrayList<>();
       for (String key : source.getValue()) {
-        terms.add(Fields.term(Fields.PAGE_AT, Fields.at(source.getKey(), key)));
+        at.add(Fields.term(Fields.PAGE_AT, Fields.at(source.getKey(), key)));
       }
+      terms.put(source.getKey(), CommitTables.terms(at));
     }
     try {
-      return postings.gather(terms);
+      return postings.among(pages, terms);
     } catch (RuntimeException e) {
       throw damaged(e);
     }

@@ -44,20 +44,4 @@ public final class PagesOfSource {
   public int[] documents() {
     return Arrays.copyOf(documents, count);
   }
-
-  /** The numbers of those that others are too. */
-  public int[] documentsAmong(PagesOfSource others) {
-    int[] both = new int[Math.min(count, others.count)];
-    int found = 0;
-    int other = 0;
-    for (int i = 0; i < count && other < others.count; i++) {
-      while (other < others.count && others.documents[other] < documents[i]) {
-        other++;
-      }
-      if (other < others.count && others.documents[other] == documents[i]) {
-        both[found++] = documents[i];
-      }
-    }
-    return Arrays.copyOf(both, found);
-  }
 }

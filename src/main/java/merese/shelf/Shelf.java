@@ -72,6 +72,7 @@ public final class Shelf implements Lexicon, Closeable {
   private Map<String, Source> sources;
   private List<OptionalInt> years;
   private Set<String> ownWork;
+  private AttachedTexts attachedTexts;
   private Beginnings beginnings;
   private List<Shortfall> shortfalls = List.of();
 
@@ -130,6 +131,7 @@ public final class Shelf implements Lexicon, Closeable {
     sources = null;
     years = null;
     ownWork = null;
+    attachedTexts = null;
     some.clear();
     beginnings = null;
     notes.clear();
@@ -578,16 +580,9 @@ public final class Shelf implements Lexicon, Closeable {
    * @param notes by source, what {@link merese.model.Locator#keysAround} gives of the notes' places
    */
   public List<SourcedPage> pagesNoted(List<PagesOfSource> naming, Map<String, Set<String>> notes) {
-    Map<String, PagesOfSource> at = new HashMap<>();
-    for (PagesOfSource pages : index.gatherPagesAt(notes)) {
-      at.put(pages.owner().edition(), pages);
-    }
     List<SourcedPage> found = new ArrayList<>();
-    for (PagesOfSource pages : naming) {
-      PagesOfSource some = at.get(pages.owner().edition());
-      if (some != null) {
-        found.addAll(pages(pages.documentsAmong(some)));
-      }
+    for (int[] ofSource : index.pagesAt(naming, notes)) {
+      found.addAll(pages(ofSource));
     }
     return found;
   }
@@ -636,6 +631,13 @@ public final class Shelf implements Lexicon, Closeable {
 
   /** What there is of texts of pages, less those of the user's own work. */
   public AttachedTexts attachedTexts() {
+    if (attachedTexts == null) {
+      attachedTexts = countAttachedTexts();
+    }
+    return attachedTexts;
+  }
+
+  private AttachedTexts countAttachedTexts() {
     int texts = 0;
     int pages = 0;
     int withoutText = 0;
