@@ -232,7 +232,7 @@ public final class ConceptCoverage {
   List<Sketched> sketched(SourceSet among, Group... groups) {
     List<Sketched> found = new ArrayList<>();
     for (Group group : groups) {
-      for (NoteSketch note : shelf.sketches(notes.get(group).and(census.of(among)))) {
+      for (NoteSketch note : shelf.sketches(among(census.of(among), group))) {
         for (InGroup naming : classifier.classify(note.about())) {
           if (naming.group() == group) {
             found.add(new Sketched(note, naming));
@@ -253,16 +253,16 @@ public final class ConceptCoverage {
   }
 
   /** All notes, in whatever group, of some sources. */
-  List<Classified> ofSources(Collection<String> sources) {
+  List<SourcedNote> notesOf(Collection<String> sources) {
     NoteSet all = census.noNotes();
     NoteSet theirs = census.of(census.called(sources));
     for (Group group : ALL) {
       all = all.or(among(theirs, group));
     }
-    List<Classified> found = new ArrayList<>();
+    List<SourcedNote> found = new ArrayList<>();
     for (NoteSketch note : shelf.sketches(all)) {
-      for (InGroup naming : classifier.classify(note.about())) {
-        found.add(whole(note, naming));
+      if (!classifier.classify(note.about()).isEmpty()) {
+        found.add(shelf.passingNote(note));
       }
     }
     return found;

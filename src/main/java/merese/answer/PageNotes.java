@@ -2,8 +2,10 @@ package merese.answer;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import merese.model.Locator;
 import merese.model.Naming;
 import merese.model.Note;
@@ -32,6 +34,21 @@ final class PageNotes {
       bySource.put(sourced.source().key(), known);
     }
     known.add(sourced.note());
+  }
+
+  /** By source, what an index has of all places that the notes' places are in. */
+  Map<String, Set<String>> around() {
+    Map<String, Set<String>> around = new HashMap<>();
+    for (Map.Entry<String, List<Note>> source : bySource.entrySet()) {
+      Set<String> keys = new HashSet<>();
+      for (Note note : source.getValue()) {
+        for (Place place : note.places()) {
+          keys.addAll(place.locator().keysAround());
+        }
+      }
+      around.put(source.getKey(), keys);
+    }
+    return around;
   }
 
   boolean have(SourcedPage page, NameOnPage name) {

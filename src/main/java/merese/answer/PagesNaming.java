@@ -1,13 +1,12 @@
 package merese.answer;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import merese.answer.Classifier.Classified;
 import merese.answer.Coverage.ConceptLine;
 import merese.model.Locator;
 import merese.shelf.Shelf;
@@ -34,32 +33,61 @@ final class PagesNaming {
     for (ConceptCoverage coverage : found) {
       asked.add(coverage.concept());
       wanted.addAll(coverage.wanted());
-      for (Classified classified : coverage.ofSources(sources)) {
-        notes.add(classified.sourced());
-      }
+      coverage.notesOf(sources).forEach(notes::add);
     }
   }
 
   /** A name on a page that is not noted. */
   record Named(SourcedPage page, NameOnPage name, List<String> concepts) {}
 
-  /**
-   * All such names on some pages, in their order.
-   *
-   * @param noted takes those that are noted
-   */
-  List<Named> notNoted(List<SourcedPage> pages, List<Named> noted) {
+  /** All such names on some pages, in their order. */
+  private List<Named> notNoted(List<SourcedPage> pages) {
     List<Named> found = new ArrayList<>();
     for (SourcedPage page : pages) {
-      for (NameOnPage name : page.names()) {
-        List<String> concepts = new ArrayList<>(name.concepts());
-        concepts.retainAll(wanted);
-        if (!concepts.isEmpty()) {
-          (notes.have(page, name) ? noted : found).add(new Named(page, name, concepts));
+      for (Named name : named(page)) {
+        if (!notes.have(page, name.name())) {
+          found.add(name);
         }
       }
     }
     return found;
+  }
+
+  private List<Named> named(SourcedPage page) {
+    List<Named> found = new ArrayList<>();
+    for (NameOnPage name : page.names()) {
+      List<String> concepts = new ArrayList<>(name.concepts());
+      concepts.retainAll(wanted);
+      if (!concepts.isEmpty()) {
+        found.add(new Named(page, name, concepts));
+      }
+    }
+    return found;
+  }
+
+  /**
+   * The same of a page, each spelling once.
+   *
+   * @param notNoted takes those that are not noted
+   * @return how many of them are noted
+   */
+  int spellings(SourcedPage page, List<Named> notNoted) {
+    Map<String, Named> once = new LinkedHashMap<>();
+    Set<String> noted = new HashSet<>();
+    for (Named each : named(page)) {
+      once.putIfAbsent(each.name().spelling(), each);
+      if (notes.have(page, each.name())) {
+        noted.add(each.name().spelling());
+      }
+    }
+    once.keySet().removeAll(noted);
+    notNoted.addAll(once.values());
+    return noted.size();
+  }
+
+  /** By source, what an index has of the places of the notes. */
+  Map<String, Set<String>> notesAround() {
+    return notes.around();
   }
 
   /**
@@ -69,15 +97,14 @@ final class PagesNaming {
     List<OnPages> answer = new ArrayList<>();
     Map<String, Gathered> spellings = new LinkedHashMap<>();
     Source last = null;
-    for (Named each : notNoted(pages, new ArrayList<>())) {
+    for (Named each : notNoted(pages)) {
       Source source = each.page().source();
       if (last != null && !source.equals(last)) {
         answer.add(new OnPages(lines.of(last), names(spellings)));
         spellings.clear();
       }
       last = source;
-      // Capitals at the head of a sentence make no other word of it.
-      String key = each.name().words().toLowerCase(Locale.ROOT);
+      String key = each.name().spelling();
       Gathered gathered = spellings.get(key);
       if (gathered == null) {
         gathered = new Gathered(each);

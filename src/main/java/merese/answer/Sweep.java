@@ -3,7 +3,6 @@ package merese.answer;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import merese.answer.PagesNaming.Named;
@@ -18,8 +17,15 @@ import merese.shelf.Shelf;
 import merese.shelf.SourcedPage;
 import merese.vocabulary.PageReading;
 
-/** Goes through the pages of books for a feature by any of its names. */
+/**
+ * Goes through the pages of books for a feature by any of its names. Pages are read until there are
+ * enough places; how many more there are the index counts, and which of these are noted the pages
+ * tell that have a note. A name that stands on a page with a capital and without is one.
+ */
 public final class Sweep {
+  /** The notes of so many sources are in memory at a time. */
+  private static final int AT_ONCE = 256;
+
   private final Shelf shelf;
   private final SourceLines lines;
 
@@ -40,27 +46,14 @@ public final class Sweep {
 
   private Swept answer(String term, int limit, boolean withTexts) {
     Topic topic = Topic.of(shelf, List.of(term), Optional.empty()).get(0);
+    ConceptCoverage coverage = ConceptCoverage.of(shelf, topic.concept());
     List<PagesOfSource> sources =
         shelf.sourcesNaming(List.of(topic.concept()), SourceSelection.ALL);
-    Set<String> keys = new HashSet<>();
-    sources.forEach(source -> keys.add(source.owner().edition()));
-    PagesNaming naming =
-        new PagesNaming(shelf, List.of(ConceptCoverage.of(shelf, topic.concept())), keys);
-    int all = 0;
     int noted = 0;
-    Set<String> files = new HashSet<>();
     List<Place> places = new ArrayList<>();
-    for (PagesOfSource source : sources) { // its pages are counted and let go
-      List<Named> notedHere = new ArrayList<>();
-      List<Named> found = onceAPage(naming.notNoted(shelf.pages(source), notedHere));
-      noted += onceAPage(notedHere).size();
-      for (Named each : found.subList(0, Math.min(limit - places.size(), found.size()))) {
-        places.add(place(naming, each));
-      }
-      all += found.size();
-      for (List<Named> some : List.of(found, notedHere)) {
-        some.forEach(each -> files.add(each.page().file()));
-      }
+    for (int from = 0; from < sources.size(); from += AT_ONCE) {
+      List<PagesOfSource> some = sources.subList(from, Math.min(from + AT_ONCE, sources.size()));
+      noted += addPlaces(some, coverage, limit, places);
     }
     AttachedTexts texts = shelf.attachedTexts();
     return new Swept(
@@ -70,15 +63,47 @@ public final class Sweep {
         texts.pages(),
         texts.withoutText(),
         noted,
-        all,
+        shelf.countPlaces(topic.concept(), sources) - noted,
         places,
-        withTexts ? searched(files) : List.of());
+        withTexts ? searched(sources) : List.of());
   }
 
   /**
-   * @param files those of the texts in which a name stands
+   * Reads the pages of some sources until there are enough places; of the others' pages only those
+   * where a note is.
+   *
+   * @return how many names are noted
    */
-  private List<Searched> searched(Set<String> files) {
+  private int addPlaces(
+      List<PagesOfSource> sources, ConceptCoverage coverage, int limit, List<Place> places) {
+    Set<String> keys = new HashSet<>();
+    sources.forEach(source -> keys.add(source.owner().edition()));
+    PagesNaming naming = new PagesNaming(shelf, List.of(coverage), keys);
+    int noted = 0;
+    int read = 0;
+    while (read < sources.size() && places.size() < limit) {
+      List<Named> found = new ArrayList<>();
+      for (SourcedPage page : shelf.pages(sources.get(read))) {
+        noted += naming.spellings(page, found);
+      }
+      for (Named each : found.subList(0, Math.min(limit - places.size(), found.size()))) {
+        places.add(place(naming, each));
+      }
+      read++;
+    }
+    List<PagesOfSource> rest = sources.subList(read, sources.size());
+    for (SourcedPage page : shelf.pagesNoted(rest, naming.notesAround())) {
+      noted += naming.spellings(page, new ArrayList<>());
+    }
+    return noted;
+  }
+
+  /**
+   * @param naming the pages on which a name stands
+   */
+  private List<Searched> searched(List<PagesOfSource> naming) {
+    Set<String> files = new HashSet<>();
+    naming.forEach(pages -> files.addAll(pages.files()));
     List<Searched> searched = new ArrayList<>();
     for (AttachedText text : shelf.eachAttachedText()) {
       if (text.withoutText() < text.pages()) {
@@ -101,20 +126,6 @@ public final class Sweep {
             ? Optional.empty()
             : Optional.of(text.extent().isPresent() ? "and " + pages : pages + " alone"),
         found);
-  }
-
-  /** A name that stands on a page with a capital and without is one. */
-  private static List<Named> onceAPage(List<Named> found) {
-    List<Named> once = new ArrayList<>();
-    Set<List<Object>> known = new HashSet<>();
-    for (Named each : found) {
-      SourcedPage page = each.page();
-      String words = each.name().words().toLowerCase(Locale.ROOT);
-      if (known.add(List.of(page.file(), page.page(), words))) {
-        once.add(each);
-      }
-    }
-    return once;
   }
 
   private Place place(PagesNaming pages, Named named) {

@@ -2,9 +2,11 @@ package merese.model;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where in a source something stands: a page, plate, figure, lot, folio and so on, as it was typed.
@@ -159,6 +161,43 @@ public final class Locator implements Comparable<Locator> {
       }
     }
     return false;
+  }
+
+  /**
+   * What an index has of its places: each of the places that {@link #isPartlyIn} finds in one of
+   * these has the same among its {@link #keysAround}. Places that only look alike may too.
+   */
+  public Set<String> keys() {
+    Set<String> keys = new LinkedHashSet<>();
+    for (List<LocatorLevel> place : places()) {
+      keys.add(key(place, place.size()));
+    }
+    return keys;
+  }
+
+  /** What an index has of all that its places are in, themselves included. */
+  public Set<String> keysAround() {
+    Set<String> keys = new LinkedHashSet<>();
+    for (List<LocatorLevel> place : places()) {
+      for (int levels = 1; levels <= place.size(); levels++) {
+        keys.add(key(place, levels));
+      }
+    }
+    return keys;
+  }
+
+  private static String key(List<LocatorLevel> place, int levels) {
+    StringBuilder key = new StringBuilder();
+    for (LocatorLevel level : place.subList(0, levels)) {
+      key.append(level.kind().name()).append(' ');
+      if (level.number().isPresent()) {
+        key.append(level.number().get().value());
+      } else {
+        key.append(level.value());
+      }
+      key.append('\n');
+    }
+    return key.toString();
   }
 
   /** Whether one page can be counted on to the other: of one kind, in one volume and numeral. */

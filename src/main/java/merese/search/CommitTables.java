@@ -315,11 +315,67 @@ final class CommitTables {
             gathered.put(owner.edition(), last);
           }
         }
-        last.add(before + id);
+        last.add(before + id, owner.file());
       }
       before += segment.size();
     }
     return gathered.values();
+  }
+
+  /**
+   * The numbers of those documents of each source that have one of its terms, in their order. A
+   * term is looked for only in the segments that have documents of its source.
+   *
+   * @param terms by the key of the source
+   */
+  List<int[]> among(List<PagesOfSource> sources, Map<String, List<Term>> terms) {
+    List<List<Term>> bySegment = new ArrayList<>();
+    int[] ends = new int[segments.length];
+    int end = 0;
+    for (int i = 0; i < segments.length; i++) {
+      bySegment.add(new ArrayList<>());
+      end += segments[i].size();
+      ends[i] = end;
+    }
+    for (PagesOfSource source : sources) {
+      List<Term> wanted = terms.getOrDefault(source.owner().edition(), List.of());
+      int in = -1;
+      for (int document : wanted.isEmpty() ? new int[0] : source.documents()) {
+        if (in < 0 || document >= ends[in]) {
+          in = segmentOf(document, ends);
+          bySegment.get(in).addAll(wanted);
+        }
+      }
+    }
+    NumberSet[] having = new NumberSet[segments.length];
+    for (int i = 0; i < segments.length; i++) {
+      having[i] = segments[i].having(bySegment.get(i));
+    }
+    List<int[]> found = new ArrayList<>();
+    for (PagesOfSource source : sources) {
+      boolean none = !terms.containsKey(source.owner().edition());
+      int[] documents = none ? new int[0] : source.documents();
+      int count = 0;
+      int in = 0;
+      for (int document : documents) {
+        while (document >= ends[in]) {
+          in++;
+        }
+        if (having[in].contains(document - ends[in] + segments[in].size())) {
+          documents[count++] = document;
+        }
+      }
+      found.add(Arrays.copyOf(documents, count));
+    }
+    return found;
+  }
+
+  private static int segmentOf(int document, int[] ends) {
+    int in = 0;
+    while (document >= ends[in]) {
+      in++;
+    }
+    return in;
   }
 
   /** The value of a document by its number. */

@@ -3,6 +3,7 @@ package merese.search;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
 import merese.search.Hits.Owner;
@@ -17,6 +18,7 @@ import merese.vocabulary.PageWord;
 import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field.Store;
+import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.util.BytesRef;
@@ -128,7 +130,17 @@ final class Documents {
     Owner owner = new Owner(file, page.edition(), NOWHERE);
     Document document = of(owner, page.page(), page.payload());
     add(document, Fields.UNIQUE, Fields.page(file, page.page()));
-    addAll(document, Fields.PAGE_NAMES, page.names());
+    String inFile = Fields.bounded(file);
+    document.add(new SortedDocValuesField(Fields.PAGE_FILE, new BytesRef(inFile)));
+    for (String key : page.at()) {
+      add(document, Fields.PAGE_AT, Fields.at(page.edition(), key));
+    }
+    for (Map.Entry<String, Integer> name : page.names().entrySet()) {
+      add(document, Fields.PAGE_NAMES, name.getKey());
+      for (int count = 2; count <= name.getValue(); count++) {
+        add(document, Fields.PAGE_PLACES, Fields.places(name.getKey(), count));
+      }
+    }
     List<List<String>> exact = new ArrayList<>();
     List<List<String>> loose = new ArrayList<>();
     for (PageReading.Run run : page.reading().runs()) {

@@ -100,6 +100,17 @@ final class Fields {
   /** On a page: a concept whose name stands on it, or what is broader. */
   static final String PAGE_NAMES = "pageNames";
 
+  /**
+   * There too: such a concept, and a number from 2 that as many names of it as that stand there.
+   */
+  static final String PAGE_PLACES = "pagePlaces";
+
+  /** There too: its source, and a key of the printed page or plate. */
+  static final String PAGE_AT = "pageAt";
+
+  /** There too: the file that it is in, by which pages are told apart without being read. */
+  static final String PAGE_FILE = "pageFile";
+
   /** The words of a page, folded, with their positions. */
   static final String PAGE = "page";
 
@@ -180,6 +191,8 @@ final class Fields {
           REFERENCE,
           NAMED_BY,
           PAGE_NAMES,
+          PAGE_PLACES,
+          PAGE_AT,
           WHOLE_SOURCE);
 
   /** Those of them by which sources are counted unread. */
@@ -195,6 +208,17 @@ final class Fields {
 
   static String page(String file, int page) {
     return file + '\n' + page;
+  }
+
+  /**
+   * @param count from 2
+   */
+  static String places(String concept, int count) {
+    return concept + '\n' + count;
+  }
+
+  static String at(String edition, String key) {
+    return edition + '\n' + key;
   }
 
   /** The folder of a path, "" for none. */

@@ -117,9 +117,13 @@ final class Finder {
     each(query, Matches.NONE, match);
   }
 
+  Weight weight(Query query, ScoreMode mode) throws IOException {
+    return searcher.createWeight(searcher.rewrite(query), mode, 1);
+  }
+
   private void each(Query query, Matches known, Match match) throws IOException {
     int next = 0;
-    Weight weight = searcher.createWeight(searcher.rewrite(query), ScoreMode.COMPLETE, 1);
+    Weight weight = weight(query, ScoreMode.COMPLETE);
     for (LeafReaderContext leaf : searcher.getLeafContexts()) {
       Scorer scorer = weight.scorer(leaf);
       if (scorer != null) {

@@ -12,11 +12,13 @@ import org.apache.lucene.store.FSDirectory;
 final class LuceneCommit implements Closeable {
   private final Directory directory;
   private final DirectoryReader reader;
+  private final PageFiles pageFiles;
   private LiveSearcher searcher;
 
   private LuceneCommit(Directory directory, DirectoryReader reader) {
     this.directory = directory;
     this.reader = reader;
+    this.pageFiles = new PageFiles(reader.leaves().size());
   }
 
   /**
@@ -65,6 +67,11 @@ final class LuceneCommit implements Closeable {
       searcher = new LiveSearcher(reader);
     }
     return searcher;
+  }
+
+  /** For all questions to a commit too. */
+  PageFiles pageFiles() {
+    return pageFiles;
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -499,6 +500,56 @@ public final class NoteIndex implements Closeable {
       terms.add(Fields.term(Fields.PAGE_NAMES, concept));
     }
     return terms;
+  }
+
+  /**
+   * How many names of a concept, and of what is narrower, stand on the pages of some sources: each
+   * spelling once a page.
+   *
+   * @param naming the pages of these sources that {@link #gatherPagesNaming} found for it
+   */
+  public int countPlaces(String concept, Collection<PagesOfSource> naming) {
+    Set<String> sources = new HashSet<>();
+    int places = 0;
+    for (PagesOfSource pages : naming) {
+      sources.add(pages.owner().edition());
+      places += pages.count();
+    }
+    try {
+      int before = -1;
+      for (int count = 2; places > before; count++) {
+        before = places;
+        String more = Fields.term(Fields.PAGE_PLACES, Fields.places(concept, count));
+        for (PagesOfSource pages : postings.gather(List.of(more))) {
+          places += sources.contains(pages.owner().edition()) ? pages.count() : 0;
+        }
+      }
+      return places;
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
+  }
+
+  /**
+   * The numbers of those of some pages that may be at some places, by source: all that are, and
+   * perhaps others.
+   *
+   * @param around by source, what {@link merese.model.Locator#keysAround} gave of the places
+   */
+  public List<int[]> pagesAt(List<PagesOfSource> pages, Map<String, Set<String>> around) {
+    Map<String, List<SegmentTable.Term>> terms = new HashMap<>();
+    for (Map.Entry<String, Set<String>> source : around.entrySet()) {
+      List<String> at = new ArrayList<>();
+      for (String key : source.getValue()) {
+        at.add(Fields.term(Fields.PAGE_AT, Fields.at(source.getKey(), key)));
+      }
+      terms.put(source.getKey(), CommitTables.terms(at));
+    }
+    try {
+      return postings.among(pages, terms);
+    } catch (RuntimeException e) {
+      throw damaged(e);
+    }
   }
 
   /** A page by its number in this commit. */

@@ -4,29 +4,32 @@ import static org.apache.lucene.search.DocIdSetIterator.NO_MORE_DOCS;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import merese.search.BestPages.Candidate;
+import merese.search.PageFiles.PageFile;
 import merese.search.PageHits.PageHit;
 import merese.search.PageHits.PageTaker;
 import merese.vocabulary.MisreadWords;
-import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.PostingsEnum;
-import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.StoredFields;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.Query;
+import org.apache.lucene.search.ScoreMode;
+import org.apache.lucene.search.Scorer;
 import org.apache.lucene.search.TermInSetQuery;
 import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.search.TwoPhaseIterator;
+import org.apache.lucene.search.Weight;
 import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.BytesRef;
 
@@ -57,8 +60,8 @@ final class PageFinder {
 
   /**
    * As {@link NoteIndex#findPages}. A page has the words or has them not, so that of many pages
-   * most are equally good: of those only the files are looked at, and the pages of the first files
-   * read.
+   * most are equally good: of these only the files are looked at, and whether words stand side by
+   * side is looked for where the page would be shown for it.
    */
   PageHits find(
       PageQuery made,
@@ -68,150 +71,104 @@ final class PageFinder {
       Function<String, byte[]> standing) {
     return reading(
         () -> {
-          Matches found = new Matches();
-          finder.each(made.of(asked.root()), found);
-          int last = found.lastOf(limit);
-          List<Ranked> better = new ArrayList<>();
-          Files files = new Files(lucene.reader().leaves());
-          for (int i = 0; i < found.count; i++) {
-            int document = found.documents[i];
-            if (found.scores[i] > last) {
-              StoredValue value = finder.value(document);
-              better.add(new Ranked(found.scores[i], standing.apply(value.edition()), value));
-            } else if (found.scores[i] == last) {
-              files.of(document).add(document);
+          BestPages best = new BestPages(limit);
+          Optional<PlainWords> plain = PlainWords.of(asked.root());
+          Weight all = finder.weight(made.of(asked.root()), ScoreMode.COMPLETE);
+          Optional<Query> sideBySide = made.sideBySide(asked.root());
+          Weight bonus =
+              sideBySide.isPresent()
+                  ? finder.weight(sideBySide.get(), ScoreMode.COMPLETE_NO_SCORES)
+                  : null;
+          int count = 0;
+          for (LeafReaderContext leaf : lucene.reader().leaves()) {
+            Optional<PageMatches> found =
+                plain.isPresent() ? plain.get().in(leaf.reader()) : Optional.empty();
+            if (found.isEmpty()) {
+              Scorer scorer = all.scorer(leaf);
+              found =
+                  scorer == null
+                      ? Optional.empty()
+                      : Optional.of(PageMatches.of(scorer, leaf.reader().getLiveDocs()));
+            }
+            if (found.isPresent()) {
+              PageFiles.InSegment files = lucene.pageFiles().in(leaf, finder, standing);
+              SideBySide beside = SideBySide.of(bonus == null ? null : bonus.scorer(leaf));
+              count += take(found.get(), beside, files, leaf.docBase, best);
             }
           }
-          better.sort(Ranked.BEST_FIRST);
-          List<PageHit> best = new ArrayList<>();
-          better.forEach(r -> best.add(hit(r.value())));
-          addFirst(files.all.values(), finder, limit, standing, best);
-          return new PageHits(best, found.count);
+          return new PageHits(hits(best.all(), finder, limit), count);
         });
   }
 
-  /** Adds the first pages of the first sources until there are enough. */
-  private static void addFirst(
-      Collection<PagesOfFile> files,
-      Finder finder,
-      int limit,
-      Function<String, byte[]> standing,
-      List<PageHit> best)
+  /** Returns how many matches there are. */
+  private static int take(
+      PageMatches found, SideBySide beside, PageFiles.InSegment files, int docBase, BestPages best)
       throws IOException {
-    List<PagesOfFile> sorted = new ArrayList<>(files);
-    Map<String, byte[]> standings = new HashMap<>();
-    for (PagesOfFile each : sorted) {
-      each.first = finder.value(each.documents[0]);
-      each.standing = standings.computeIfAbsent(each.first.edition(), standing);
-    }
-    sorted.sort(PagesOfFile.FIRST);
-    for (PagesOfFile each : sorted) {
-      if (best.size() >= limit) {
-        return;
-      }
-      List<StoredValue> pages = new ArrayList<>();
-      for (int i = 0; i < each.count; i++) {
-        pages.add(finder.value(each.documents[i]));
-      }
-      pages.sort(Comparator.naturalOrder());
-      for (StoredValue page : pages.subList(0, Math.min(limit - best.size(), pages.size()))) {
-        best.add(hit(page));
+    int count = 0;
+    for (int id = found.next(); id != NO_MORE_DOCS; id = found.next()) {
+      count++;
+      int score = found.score();
+      int highest = score + beside.most();
+      if (best.mayTake(highest)) {
+        PageFile file = files.of(id);
+        if (best.mayTake(highest, file)) {
+          best.take(beside.at(id) ? highest : score, file, docBase + id);
+        }
       }
     }
+    return count;
   }
 
-  /** Takes matches, of which there may be very many: two numbers each. */
-  private static final class Matches implements Finder.Match {
-    private int[] documents = new int[64];
-    private int[] scores = new int[64];
-    private int count;
-
-    @Override
-    public void take(int document, int score) {
-      if (count == documents.length) {
-        documents = Arrays.copyOf(documents, 2 * count);
-        scores = Arrays.copyOf(scores, 2 * count);
-      }
-      documents[count] = document;
-      scores[count++] = score;
-    }
-
-    /** The score of the last of so many best ones; one more than any for none. */
-    private int lastOf(int most) {
-      if (most <= 0 || count == 0) {
-        return Integer.MAX_VALUE;
-      }
-      int[] sorted = Arrays.copyOf(scores, count);
-      Arrays.sort(sorted);
-      return sorted[Math.max(0, count - most)];
-    }
+  private record Ranked(Candidate candidate, StoredValue value) {
+    static final Comparator<Ranked> BEST_FIRST =
+        Comparator.comparing(Ranked::candidate, Candidate.BEST_FIRST).thenComparing(Ranked::value);
   }
 
-  /** Which file a page is in; those of one file mostly follow each other. */
-  private static final class Files {
-    private final List<LeafReaderContext> leaves;
-    private final Map<BytesRef, PagesOfFile> all = new HashMap<>();
-    private BinaryDocValues stored;
-    private int base;
-    private int end;
-    private BytesRef lastOwner = new BytesRef();
-    private PagesOfFile last;
+  private static List<PageHit> hits(List<Candidate> best, Finder finder, int limit)
+      throws IOException {
+    List<Ranked> ranked = new ArrayList<>();
+    for (Candidate each : best) {
+      ranked.add(new Ranked(each, finder.value(each.document())));
+    }
+    ranked.sort(Ranked.BEST_FIRST);
+    List<PageHit> hits = new ArrayList<>();
+    for (Ranked each : ranked.subList(0, Math.min(limit, ranked.size()))) {
+      hits.add(hit(each.value()));
+    }
+    return hits;
+  }
 
-    Files(List<LeafReaderContext> leaves) {
-      this.leaves = leaves;
+  /** Tells of pages, one after another, whether they have the words side by side. */
+  private static final class SideBySide {
+    private final TwoPhaseIterator exactly;
+    private final DocIdSetIterator roughly;
+
+    private SideBySide(TwoPhaseIterator exactly, DocIdSetIterator roughly) {
+      this.exactly = exactly;
+      this.roughly = roughly;
     }
 
     /**
-     * @param document higher than the last one
+     * @param scorer of the words side by side; null for nowhere
      */
-    PagesOfFile of(int document) throws IOException {
-      if (document >= end) {
-        LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(document, leaves));
-        stored = leaf.reader().getBinaryDocValues(Fields.STORED);
-        base = leaf.docBase;
-        end = base + leaf.reader().maxDoc();
-      }
-      stored.advanceExact(document - base);
-      BytesRef value = stored.binaryValue();
-      int length = StoredValue.ownerLength(value.bytes, value.offset);
-      BytesRef owner = new BytesRef(value.bytes, value.offset, length);
-      if (last == null || !owner.bytesEquals(lastOwner)) {
-        last = all.get(owner);
-        if (last == null) {
-          last = new PagesOfFile();
-          all.put(BytesRef.deepCopyOf(owner), last);
-        }
-        lastOwner = BytesRef.deepCopyOf(owner);
-      }
-      return last;
+    static SideBySide of(Scorer scorer) {
+      TwoPhaseIterator exactly = scorer == null ? null : scorer.twoPhaseIterator();
+      return new SideBySide(
+          exactly,
+          scorer == null
+              ? DocIdSetIterator.empty()
+              : exactly == null ? scorer.iterator() : exactly.approximation());
     }
-  }
 
-  /** Pages of one file that are equally good, unread but for one of them. */
-  private static final class PagesOfFile {
-    static final Comparator<PagesOfFile> FIRST =
-        Comparator.comparing((PagesOfFile f) -> f.standing, Arrays::compareUnsigned)
-            .thenComparing(f -> f.first.file());
-
-    private int[] documents = new int[4];
-    private int count;
-    private StoredValue first;
-    private byte[] standing;
-
-    void add(int document) {
-      if (count == documents.length) {
-        documents = Arrays.copyOf(documents, 2 * count);
-      }
-      documents[count++] = document;
+    /** What it is worth. */
+    int most() {
+      return roughly.cost() == 0 ? 0 : PageQuery.SIDE_BY_SIDE;
     }
-  }
 
-  /** What has the words better comes first; then by source, file and page. */
-  private record Ranked(int score, byte[] standing, StoredValue value) {
-    static final Comparator<Ranked> BEST_FIRST =
-        Comparator.comparingInt((Ranked r) -> -r.score())
-            .thenComparing(Ranked::standing, Arrays::compareUnsigned)
-            .thenComparing(Ranked::value);
+    boolean at(int document) throws IOException {
+      int at = roughly.docID() < document ? roughly.advance(document) : roughly.docID();
+      return at == document && (exactly == null || exactly.matches());
+    }
   }
 
   static PageHit hit(StoredValue value) {

@@ -2,6 +2,7 @@ package merese.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import merese.search.FindQuery.All;
 import merese.search.FindQuery.Any;
 import merese.search.FindQuery.Condition;
@@ -28,8 +29,9 @@ import org.apache.lucene.search.TermQuery;
  * letters were taken for others. What can be said of notes alone no page has.
  */
 final class PageQuery {
-  private static final float EXACT = 10;
-  private static final float SIDE_BY_SIDE = 5;
+  static final int EXACT = 10;
+  static final int LOOSE = 1;
+  static final int SIDE_BY_SIDE = 5;
   private static final int LONGEST_BONUS = 8;
 
   private final FindLucene sources;
@@ -56,20 +58,25 @@ final class PageQuery {
     return node instanceof Condition condition && condition.field() == FindField.CONCEPT;
   }
 
+  /** What finds the pages, and scores all but words side by side. */
   Query of(Node root) {
     BooleanQuery.Builder query = new BooleanQuery.Builder();
     query.add(must(root), Occur.MUST);
     query.add(term(Fields.FOUND, HitKind.PAGE.code()), Occur.FILTER);
+    return query.build();
+  }
+
+  /** What finds all words of a question side by side, which is worth more; empty for one word. */
+  Optional<Query> sideBySide(Node root) {
     List<String> run = new ArrayList<>();
     for (Node node : root instanceof All all ? all.nodes() : List.of(root)) {
       if (node instanceof Words words && words.field().isEmpty()) {
         run.addAll(words.folded());
       }
     }
-    if (run.size() > 1 && run.size() <= LONGEST_BONUS) {
-      query.add(scored(SIDE_BY_SIDE, phrase(Fields.PAGE, run)), Occur.SHOULD);
-    }
-    return query.build();
+    return run.size() > 1 && run.size() <= LONGEST_BONUS
+        ? Optional.of(phrase(Fields.PAGE, run))
+        : Optional.empty();
   }
 
   private Query must(Node node) {
@@ -151,7 +158,7 @@ final class PageQuery {
     return each(
         List.of(
             scored(EXACT * words.size(), phrase(Fields.PAGE, words)),
-            scored(words.size(), phrase(Fields.PAGE_LOOSE, loose))),
+            scored(LOOSE * words.size(), phrase(Fields.PAGE_LOOSE, loose))),
         Occur.SHOULD);
   }
 

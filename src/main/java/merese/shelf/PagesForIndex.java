@@ -1,7 +1,9 @@
 package merese.shelf;
 
-import java.util.LinkedHashSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -43,25 +45,40 @@ final class PagesForIndex {
   IndexedPage page(PageText text, int page) {
     List<String> next = page < text.pages().size() ? text.pages().get(page).lines() : List.of();
     PageReading reading = PageReading.of(text.pages().get(page - 1).lines(), next);
-    Optional<String> locator = text.map().at(page).map(Locator::printed);
+    Optional<Locator> locator = text.map().at(page);
     return page(text.source(), page, locator, text.map().cited(page), reading);
   }
 
   private IndexedPage page(
-      String edition, int page, Optional<String> locator, String cited, PageReading reading) {
+      String edition, int page, Optional<Locator> locator, String cited, PageReading reading) {
     if (names == null) {
       names = thesaurus.namesOnPages();
     }
     List<NameOnPage> found = names.of(reading);
-    Set<String> concepts = new LinkedHashSet<>();
+    return new IndexedPage(
+        edition,
+        page,
+        locator.isPresent() ? locator.get().keys() : Set.of(),
+        counted(found),
+        reading,
+        PackedPage.pack(locator.map(Locator::printed), cited, found));
+  }
+
+  /** How many names of each concept, and of what is broader, there are among some. */
+  private Map<String, Integer> counted(List<NameOnPage> found) {
+    Map<String, Set<String>> spellings = new LinkedHashMap<>();
     for (NameOnPage name : found) {
+      String spelling = name.spelling();
       for (String concept : name.concepts()) {
-        concepts.add(concept);
-        concepts.addAll(thesaurus.broader(concept));
+        spellings.computeIfAbsent(concept, c -> new HashSet<>()).add(spelling);
+        for (String broader : thesaurus.broader(concept)) {
+          spellings.computeIfAbsent(broader, c -> new HashSet<>()).add(spelling);
+        }
       }
     }
-    return new IndexedPage(
-        edition, page, concepts, reading, PackedPage.pack(locator, cited, found));
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    spellings.forEach((concept, each) -> counts.put(concept, each.size()));
+    return counts;
   }
 
   /**
@@ -87,10 +104,10 @@ final class PagesForIndex {
         (hit, text) -> {
           if (!changes.concerns(hit.file())) {
             PackedPage.Unpacked known = PackedPage.unpack(hit.payload());
-            Optional<String> locator = known.locator().map(Locator::printed);
             PageReading reading = PageReading.ofKept(text);
             update.replace(
-                hit.file(), page(hit.edition(), hit.page(), locator, known.cited(), reading));
+                hit.file(),
+                page(hit.edition(), hit.page(), known.locator(), known.cited(), reading));
             count[0]++;
           }
         });

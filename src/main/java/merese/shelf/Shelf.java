@@ -72,6 +72,7 @@ public final class Shelf implements Lexicon, Closeable {
   private Map<String, Source> sources;
   private List<OptionalInt> years;
   private Set<String> ownWork;
+  private AttachedTexts attachedTexts;
   private Beginnings beginnings;
   private List<Shortfall> shortfalls = List.of();
 
@@ -130,6 +131,7 @@ public final class Shelf implements Lexicon, Closeable {
     sources = null;
     years = null;
     ownWork = null;
+    attachedTexts = null;
     some.clear();
     beginnings = null;
     notes.clear();
@@ -485,6 +487,18 @@ public final class Shelf implements Lexicon, Closeable {
     return note(sketch.hit());
   }
 
+  /** The same of a note that is looked at and let go: of many that are, none is kept. */
+  public SourcedNote passingNote(NoteSketch sketch) {
+    NoteHit hit = sketch.hit();
+    quote(hit.file());
+    Map<Integer, SourcedNote> known = notes.get(hit.edition());
+    if (known != null && known.containsKey(hit.order())) {
+      return known.get(hit.order());
+    }
+    PackedNote.Unpacked unpacked = PackedNote.unpack(hit.payload());
+    return new SourcedNote(source(hit.edition()), hit.order(), unpacked.note(), unpacked.mayMean());
+  }
+
   /** What begins with what somebody types. */
   public Beginnings beginnings() {
     if (beginnings == null) {
@@ -546,10 +560,39 @@ public final class Shelf implements Lexicon, Closeable {
     return sources;
   }
 
+  /**
+   * How many names of a concept, and of what is narrower, stand on the pages of some sources, each
+   * spelling once a page; the pages unread.
+   *
+   * @param naming as {@link #sourcesNaming} gives them for this concept
+   */
+  public int countPlaces(String concept, List<PagesOfSource> naming) {
+    return index.countPlaces(concept, naming);
+  }
+
+  /**
+   * Those of some pages that may be where notes are: all on which a place of a note is, and perhaps
+   * others. By source, in the order of files and pages.
+   *
+   * @param naming the pages
+   * @param notes by source, what {@link merese.model.Locator#keysAround} gives of the notes' places
+   */
+  public List<SourcedPage> pagesNoted(List<PagesOfSource> naming, Map<String, Set<String>> notes) {
+    List<SourcedPage> found = new ArrayList<>();
+    for (int[] ofSource : index.pagesAt(naming, notes)) {
+      found.addAll(pages(ofSource));
+    }
+    return found;
+  }
+
   /** Pages of one source, in the order of files and pages. */
   public List<SourcedPage> pages(PagesOfSource ofSource) {
+    return pages(ofSource.documents());
+  }
+
+  private List<SourcedPage> pages(int[] documents) {
     List<PageHit> hits = new ArrayList<>();
-    for (int document : ofSource.documents()) {
+    for (int document : documents) {
       hits.add(index.page(document));
     }
     hits.sort(new ByPage());
@@ -586,6 +629,13 @@ public final class Shelf implements Lexicon, Closeable {
 
   /** What there is of texts of pages, less those of the user's own work. */
   public AttachedTexts attachedTexts() {
+    if (attachedTexts == null) {
+      attachedTexts = countAttachedTexts();
+    }
+    return attachedTexts;
+  }
+
+  private AttachedTexts countAttachedTexts() {
     int texts = 0;
     int pages = 0;
     int withoutText = 0;

@@ -1,6 +1,7 @@
 package merese.vocabulary;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A name of the vocabulary on a page.
@@ -17,5 +18,10 @@ public record NameOnPage(
     String words, List<String> concepts, boolean doubtful, boolean loose, int start, int end) {
   public NameOnPage {
     concepts = List.copyOf(concepts);
+  }
+
+  /** The words less their capitals: those at the head of a sentence make no other name of it. */
+  public String spelling() {
+    return words.toLowerCase(Locale.ROOT);
   }
 }

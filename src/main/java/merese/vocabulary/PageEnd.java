@@ -149,7 +149,7 @@ final class PageEnd {
       List<PageWord> words = new ArrayList<>(run.words().size());
       for (PageWord word : run.words()) {
         int start = moved(from + word.start());
-        words.add(new PageWord(word.exact(), word.loose(), start, moved(from + word.end())));
+        words.add(word.at(start, moved(from + word.end())));
       }
       int first = 0;
       while (first < words.size() && words.get(first).end() <= text.length()) {

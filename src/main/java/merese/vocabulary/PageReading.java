@@ -24,12 +24,13 @@ public final class PageReading {
   private static final String BREAKS_ONLY = "\u00AD\u00AC";
 
   private final String text;
-  private final List<Run> runs;
   private final PageEnd end;
+
+  /** Read when first asked for: a page that is only shown needs none. */
+  private List<Run> runs;
 
   private PageReading(String text, PageEnd end) {
     this.text = text;
-    this.runs = new Scan(text).runs();
     this.end = end;
   }
 
@@ -75,6 +76,9 @@ public final class PageReading {
 
   /** The whole page, then the second readings with what stands around them. */
   public List<Run> runs() {
+    if (runs == null) {
+      runs = runs(text);
+    }
     return runs;
   }
 
@@ -296,13 +300,11 @@ public final class PageReading {
     }
 
     private PageWord word(int from, int last) {
-      StringBuilder all = new StringBuilder();
-      for (int i = from; i <= last; i++) {
-        all.append(pieces.get(i).letters());
+      String letters = pieces.get(from).letters();
+      for (int i = from + 1; i <= last; i++) {
+        letters = letters.concat(pieces.get(i).letters());
       }
-      String exact = MisreadWords.exact(all);
-      return new PageWord(
-          exact, MisreadWords.loose(all, exact), pieces.get(from).start(), pieces.get(last).end());
+      return PageWord.of(letters, pieces.get(from).start(), pieces.get(last).end());
     }
 
     private boolean followsSmall(int from, int last) {

@@ -56,7 +56,7 @@ class FirstOfAWordTest {
       Coverage all = Covers.answer(shelf, CoverageQuestion.of(word).with(Showing.ALL));
       if (all.ask().isPresent()) {
         for (int most : new int[] {1, 3}) {
-          cut += compared(word, all, shelf, new Showing(most, most));
+          cut += compared(word, all, shelf, Showing.first(most));
         }
       }
     }

@@ -90,6 +90,29 @@ class TurningPagesTest {
   }
 
   @Test
+  void whatIsPartlyOnAPageIsFoundByItsKeys() {
+    for (String page : List.of("p. 41", "pl. XII", "vol. II, p. 41", "frontispiece", "fol. 12r")) {
+      for (String place :
+          List.of(
+              "p. 41 (above)",
+              "pp. 40–42",
+              "p. 41, n. 3",
+              "pl. XII, fig. 3 (left)",
+              "pl. IX and p. 41",
+              "vol. II, p. 41",
+              "frontispiece",
+              "fol. 12r")) {
+        Locator of = Locator.parse(page);
+        Locator at = Locator.parse(place);
+        if (at.isPartlyIn(of)) {
+          assertTrue(at.keysAround().containsAll(of.keys()), place + " on " + page);
+        }
+      }
+    }
+    assertFalse(Locator.parse("p. 410").keysAround().containsAll(Locator.parse("p. 41").keys()));
+  }
+
+  @Test
   void pagesAreListedForEachKindAndNumeralWithNoneBetween() {
     assertEquals("pp. 3–4, 12, 20", listed("p. 12", "p. 4", "p. 20", "p. 3"));
     assertEquals("pp. 38–40", listed("p. 39", "p. 40", "p. 38"));
