@@ -11,6 +11,7 @@ import merese.answer.Coverage.ConceptLine;
 import merese.model.Locator;
 import merese.shelf.Shelf;
 import merese.shelf.Source;
+import merese.shelf.SourcedNote;
 import merese.shelf.SourcedPage;
 import merese.vocabulary.NameOnPage;
 
@@ -33,7 +34,9 @@ final class PagesNaming {
     for (ConceptCoverage coverage : found) {
       asked.add(coverage.concept());
       wanted.addAll(coverage.wanted());
-      coverage.notesOf(sources).forEach(notes::add);
+      for (SourcedNote note : coverage.notesOf(sources)) {
+        notes.add(note);
+      }
     }
   }
 

@@ -179,7 +179,8 @@ final class SectionMaker {
       Group group, List<Sketched> some, ConceptCoverage coverage, Map<Group, SourceSet> all) {
     boolean parted = narrowing.pictured() || narrowing.place().isPresent();
     PlaceTest test = group == Group.SAYS_NOT_SHOWN ? PlaceTest.ABSENCE : PlaceTest.COVERS;
-    Showing most = parted && group != Group.SAYS_NOT_SHOWN ? Showing.ALL : showing;
+    Showing usual = group == Group.COUNTED ? showing : showing.beside();
+    Showing most = parted && group != Group.SAYS_NOT_SHOWN ? Showing.ALL : usual;
     FirstSketched first = FirstSketched.of(some, coverage.concept(), thesaurus, test, most);
     if (first.shown().size() < some.size()) {
       all.put(group, shelf.census().called(first.sources()));
