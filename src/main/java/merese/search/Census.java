@@ -9,8 +9,8 @@ import merese.search.SegmentTable.Term;
 
 /**
  * Counts notes and editions of one commit by what is said of them, without reading one. What it
- * costs grows with the number of segments, and with an eighth of a byte for each edition or
- * document; not with what the notes hold.
+ * costs grows with the number of segments and with how many have what is asked for, up to a bit for
+ * each edition or document; not with what the notes hold.
  */
 public final class Census {
   private final CommitTables tables;

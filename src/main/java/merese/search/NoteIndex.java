@@ -37,7 +37,7 @@ public final class NoteIndex implements Closeable {
    * The layout of the documents and of all that is packed into them; an index of another one is
    * built again. Raise it with any change of either.
    */
-  static final String LAYOUT = "61";
+  static final String LAYOUT = "62";
 
   static final String LAYOUT_KEY = "merese.layout";
 

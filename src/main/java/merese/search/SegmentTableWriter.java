@@ -318,8 +318,8 @@ final class SegmentTableWriter {
 
   /** Goes on at a multiple of eight. */
   private void align() throws IOException {
-    while (at() % Long.BYTES != 0) {
-      require(1);
+    require(Long.BYTES);
+    for (int left = -at() & Long.BYTES - 1; left > 0; left--) {
       buffer.put((byte) 0);
     }
   }

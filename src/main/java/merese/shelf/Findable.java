@@ -1,6 +1,8 @@
 package merese.shelf;
 
 import java.util.Collection;
+import java.util.HashSet;
+import java.util.Set;
 import merese.model.Claim;
 import merese.model.Concept;
 import merese.model.Contributor;
@@ -42,10 +44,12 @@ final class Findable {
       }
     }
     by.words(Part.READING, note.reading());
-    note.namings().stream()
-        .flatMap(n -> n.concept().stream())
-        .distinct()
-        .forEach(id -> labels(by, id));
+    Set<String> meant = new HashSet<>();
+    for (Naming naming : note.namings()) {
+      if (naming.concept().isPresent() && meant.add(naming.concept().get())) {
+        labels(by, naming.concept().get());
+      }
+    }
     by.words(Part.NOTED_FROM, authors);
     return by.pictured(note.places().stream().anyMatch(Place::isPictured)).build();
   }

@@ -1,5 +1,6 @@
 package merese.shelf;
 
+import java.nio.charset.StandardCharsets;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.zip.CRC32;
 import merese.exchange.identifier.Identifiers;
 import merese.model.Contributor;
 import merese.model.Edition;
@@ -125,7 +127,7 @@ public record Fingerprint(
 
   /**
    * What it may have in common with others: two sources that share a number, or have one title and
-   * one maker, share a mark. The numbers come first.
+   * one maker, share a mark, and two that share one nearly always do. The numbers come first.
    */
   Set<String> marks() {
     Set<String> marks = new LinkedHashSet<>();
@@ -139,10 +141,17 @@ public record Fingerprint(
     titles.addAll(otherTitles);
     for (String each : titles) {
       if (!each.isEmpty()) {
-        marks.add("title " + each + '\n' + maker);
+        marks.add("title " + sum(each + '\n' + maker));
       }
     }
     return marks;
+  }
+
+  /** A title is long, and every source has two or three. */
+  private static String sum(String text) {
+    CRC32 sum = new CRC32();
+    sum.update(text.getBytes(StandardCharsets.UTF_8));
+    return Long.toString(sum.getValue() << Integer.SIZE | text.hashCode() & 0xFFFFFFFFL, 36);
   }
 
   public boolean hasOtherTitleOf(Fingerprint other) {

@@ -46,6 +46,9 @@ final class ForIndex {
   private final Thesaurus thesaurus;
   private final Map<String, List<List<String>>> forms = new HashMap<>();
 
+  /** By concept, that and all that is broader. */
+  private final Map<String, Set<String>> withBroader = new HashMap<>();
+
   ForIndex(Thesaurus thesaurus) {
     this.thesaurus = thesaurus;
   }
@@ -114,7 +117,7 @@ final class ForIndex {
     Set<String> possible = new LinkedHashSet<>();
     Map<String, List<String>> mayMean = new LinkedHashMap<>();
     Set<List<String>> printed = new LinkedHashSet<>();
-    Set<Says> says = new LinkedHashSet<>();
+    List<Says> says = new ArrayList<>();
     Set<InText> inText = new LinkedHashSet<>();
     boolean unassigned = false;
     for (Naming naming : note.namings()) {
@@ -125,7 +128,7 @@ final class ForIndex {
         String concept = naming.concept().get();
         concepts.add(concept);
         addSays(Set.of(concept), Says.How.MEANS_JUST_THIS, places, says);
-        addSays(withBroader(Set.of(concept)), Says.How.MEANS_THIS_OR_NARROWER, places, says);
+        addSays(withBroader(concept), Says.How.MEANS_THIS_OR_NARROWER, places, says);
         if (naming.why().filter(Naming.Why.TEXT::equals).isPresent()) {
           boolean several = !words.isEmpty() && words.get(0).size() > 1;
           words.forEach(form -> inText.add(new InText(form, concept, several)));
@@ -195,7 +198,8 @@ final class ForIndex {
     return together;
   }
 
-  private static void addSays(Set<String> concepts, Says.How how, int places, Set<Says> says) {
+  /** Adds what a naming says of some concepts; of two namings it may be the same. */
+  private static void addSays(Set<String> concepts, Says.How how, int places, List<Says> says) {
     for (PlaceTest test : PlaceTest.ALL) {
       if (NoteSketch.Name.passes(places, test)) {
         boolean pictured = NoteSketch.Name.isPictured(places, test);
@@ -210,11 +214,25 @@ final class ForIndex {
   }
 
   private Set<String> withBroader(Set<String> concepts) {
-    Set<String> all = new LinkedHashSet<>(concepts);
+    if (concepts.size() == 1) {
+      return withBroader(concepts.iterator().next());
+    }
+    Set<String> all = new LinkedHashSet<>();
     for (String concept : concepts) {
-      all.addAll(thesaurus.broader(concept));
+      all.addAll(withBroader(concept));
     }
     return all;
+  }
+
+  private Set<String> withBroader(String concept) {
+    Set<String> known = withBroader.get(concept);
+    if (known == null) {
+      known = new LinkedHashSet<>();
+      known.add(concept);
+      known.addAll(thesaurus.broader(concept));
+      withBroader.put(concept, known);
+    }
+    return known;
   }
 
   IndexedFile vocabulary(FileStamp stamp, VocabularyFile file) {

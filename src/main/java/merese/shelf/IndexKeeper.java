@@ -31,9 +31,9 @@ import merese.vocabulary.Folding;
 import merese.vocabulary.Thesaurus;
 
 /**
- * Keeps the index in step with the library's files. It reads only files that have changed; a change
- * of the vocabulary re-makes, from the index itself, only the notes whose concepts have other
- * labels or ancestors than before.
+ * Keeps the index in step with the library's files. It reads only files that have changed; after a
+ * change of the vocabulary also those works which have notes whose concepts have other labels or
+ * ancestors than before.
  */
 final class IndexKeeper {
   private static final String FIRST = "there is no index yet";

@@ -18,6 +18,9 @@ final class NotingBenchmark implements Benchmark {
   private static final int RUNS = 11;
   private static final double AGAINST_COVERS = 1.5;
 
+  /** It holds what all works refer to. */
+  private static final int MOST_CHECKED_IN_LITTLE = 20_000;
+
   private final Libraries libraries;
 
   NotingBenchmark(Libraries libraries) {
@@ -56,8 +59,11 @@ final class NotingBenchmark implements Benchmark {
     report.ratio("cold note, " + size + ", against cold covers", note, asked, "ms", AGAINST_COVERS);
     report.cost("cold note", works, note, "ms");
     report.say("… bytes that a note writes, " + size, written(before, large.folder()));
-    double check = Timed.meresesHeap("512m", large.folder(), "check").once();
-    report.say("check of " + large.words() + ", in 512 MB", Report.words(check, "ms"));
+    boolean many = works > MOST_CHECKED_IN_LITTLE;
+    double check = Timed.meresesHeap(many ? "2g" : "512m", large.folder(), "check").once();
+    report.say(
+        "check of " + large.words() + (many ? ", in 2 GB" : ", in 512 MB"),
+        Report.words(check, "ms"));
     report.cost("check", works, check, "ms");
   }
 
