@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.zip.CRC32;
@@ -49,9 +50,11 @@ public record Fingerprint(
     Edition edition = work.editions().get(0);
     Set<String> others = new HashSet<>();
     work.alternateTitles().forEach(title -> others.add(folded(title)));
+    String title = folded(work.title());
+    Optional<String> subtitle = work.subtitle();
     return new Fingerprint(
-        folded(work.title()),
-        folded(work.title() + " " + work.subtitle().orElse("")),
+        title,
+        subtitle.isEmpty() ? title : folded(work.title() + " " + subtitle.get()),
         Set.copyOf(others),
         maker(work, edition),
         edition.imprint().year(),

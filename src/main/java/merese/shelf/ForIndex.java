@@ -120,6 +120,8 @@ final class ForIndex {
     List<Says> says = new ArrayList<>();
     Set<InText> inText = new LinkedHashSet<>();
     boolean unassigned = false;
+    int present = 0;
+    int pictured = 0;
     for (Naming naming : note.namings()) {
       List<List<String>> words = forms.computeIfAbsent(naming.printed(), thesaurus::forms);
       printed.addAll(words);
@@ -127,6 +129,8 @@ final class ForIndex {
       if (naming.concept().isPresent()) {
         String concept = naming.concept().get();
         concepts.add(concept);
+        present += NoteSketch.Name.passes(places, PlaceTest.PRESENT) ? 1 : 0;
+        pictured += NoteSketch.Name.isPictured(places, PlaceTest.PRESENT) ? 1 : 0;
         addSays(Set.of(concept), Says.How.MEANS_JUST_THIS, places, says);
         addSays(withBroader(concept), Says.How.MEANS_THIS_OR_NARROWER, places, says);
         if (naming.why().filter(Naming.Why.TEXT::equals).isPresent()) {
@@ -157,7 +161,7 @@ final class ForIndex {
         withBroader(concepts),
         says,
         inText,
-        together(note),
+        together(note.namings().size(), present, pictured),
         unassigned,
         withBroader(possible),
         List.copyOf(printed),
@@ -168,17 +172,12 @@ final class ForIndex {
         PackedNote.pack(note, mayMean));
   }
 
-  private static Set<Together> together(Note note) {
-    int present = 0;
-    int pictured = 0;
-    for (Naming naming : note.namings()) {
-      if (naming.concept().isPresent()) {
-        int places = NoteSketch.Name.places(note, naming);
-        present += NoteSketch.Name.passes(places, PlaceTest.PRESENT) ? 1 : 0;
-        pictured += NoteSketch.Name.isPictured(places, PlaceTest.PRESENT) ? 1 : 0;
-      }
-    }
-    int all = note.namings().size();
+  /**
+   * @param all how many namings there are
+   * @param present how many of them have a concept and a place that does not deny it
+   * @param pictured how many have such a place that is a picture
+   */
+  private static Set<Together> together(int all, int present, int pictured) {
     Set<Together> together = EnumSet.noneOf(Together.class);
     if (all > 1) {
       together.add(Together.SEVERAL);
