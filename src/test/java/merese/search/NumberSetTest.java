@@ -101,7 +101,7 @@ class NumberSetTest {
       BitSet expected = new BitSet();
       int[] numbers = new int[size];
       for (int i = 0; i < size; i++) {
-        numbers[i] = random.nextInt(LIMIT);
+        numbers[i] = random.nextInt(size); // so that some are there twice
         expected.set(numbers[i]);
       }
       assertSame(expected, NumberSet.sorted(numbers, LIMIT));
