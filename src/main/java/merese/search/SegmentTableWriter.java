@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -81,7 +80,8 @@ final class SegmentTableWriter {
 
   private void write() throws IOException {
     Numbers payloads = payloads();
-    List<Integer> byRank = rank();
+    Owner[] read = editionsRead();
+    List<Integer> byRank = rank(read);
     Numbers ownerStarts = new Numbers();
     for (int met : byRank) {
       ownerStarts.add(at());
@@ -116,7 +116,7 @@ final class SegmentTableWriter {
       writeLong(word);
     }
     int editionsAt = at();
-    editions(byRank);
+    editions(byRank, read);
     for (int number :
         new int[] {
           segment.maxDoc(),
@@ -206,21 +206,25 @@ final class SegmentTableWriter {
     return briefs;
   }
 
-  /** Numbers the editions by their standing, and then the other owners as they were met. */
-  private List<Integer> rank() {
-    List<Integer> byRank = new ArrayList<>();
-    List<Integer> others = new ArrayList<>();
-    byte[][] standings = new byte[owners.size()][];
-    for (int met = 0; met < owners.size(); met++) {
-      if (firsts.all[met] < 0) {
-        others.add(met);
-      } else {
-        BytesRef head = owners.get(met);
-        standings[met] = StoredValue.owner(BytesRef.deepCopyOf(head).bytes).standing();
-        byRank.add(met);
+  /** The editions among the owners; null for the others. */
+  private Owner[] editionsRead() {
+    Owner[] read = new Owner[owners.size()];
+    for (int met = 0; met < read.length; met++) {
+      if (firsts.all[met] >= 0) {
+        read[met] = StoredValue.owner(owners.get(met).bytes); // a copy: it begins at 0
       }
     }
-    byRank.sort(Comparator.comparing(met -> standings[met], Arrays::compareUnsigned));
+    return read;
+  }
+
+  /** Numbers the editions by their standing, and then the other owners as they were met. */
+  private List<Integer> rank(Owner[] read) {
+    List<Integer> byRank = new ArrayList<>();
+    List<Integer> others = new ArrayList<>();
+    for (int met = 0; met < owners.size(); met++) {
+      (read[met] == null ? others : byRank).add(met);
+    }
+    byRank.sort((a, b) -> Arrays.compareUnsigned(read[a].standing(), read[b].standing()));
     editions = byRank.size();
     byRank.addAll(others);
     ranks = new int[owners.size()];
@@ -233,11 +237,10 @@ final class SegmentTableWriter {
     return byRank;
   }
 
-  private void editions(List<Integer> byRank) throws IOException {
+  private void editions(List<Integer> byRank, Owner[] read) throws IOException {
     Map<String, Integer> works = new HashMap<>();
     for (int met : byRank.subList(0, editions)) {
-      Owner owner = StoredValue.owner(BytesRef.deepCopyOf(owners.get(met)).bytes);
-      Integer known = works.putIfAbsent(owner.file(), works.size());
+      Integer known = works.putIfAbsent(read[met].file(), works.size());
       writeInt(firsts.all[met]);
       writeInt(ends.all[met]);
       writeInt(known == null ? works.size() - 1 : known);

@@ -12,7 +12,10 @@ import java.util.List;
 final class JsonPrinter {
   private static final int ONE_LINE = -1;
 
-  private final StringBuilder out = new StringBuilder();
+  /** Most of what an index holds of a source is no longer. */
+  private static final int USUAL = 1_024;
+
+  private final StringBuilder out = new StringBuilder(USUAL);
   private final Source source;
 
   private JsonPrinter(Source source) {
@@ -103,8 +106,19 @@ final class JsonPrinter {
     out.append('"');
     int from = out.length();
     JsonStringEncoder.getInstance().quoteAsString(value, out);
-    escapeHalfPairs(from);
+    if (hasSurrogate(value)) {
+      escapeHalfPairs(from);
+    }
     out.append('"');
+  }
+
+  private static boolean hasSurrogate(String value) {
+    for (int i = 0; i < value.length(); i++) {
+      if (Character.isSurrogate(value.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Half a surrogate pair has no UTF-8; it stays what it was only as an escape. */
