@@ -12,10 +12,7 @@ import java.util.List;
 final class JsonPrinter {
   private static final int ONE_LINE = -1;
 
-  /** Most of what an index holds of a source is no longer. */
-  private static final int USUAL = 1_024;
-
-  private final StringBuilder out = new StringBuilder(USUAL);
+  private final StringBuilder out = new StringBuilder();
   private final Source source;
 
   private JsonPrinter(Source source) {
@@ -106,19 +103,8 @@ final class JsonPrinter {
     out.append('"');
     int from = out.length();
     JsonStringEncoder.getInstance().quoteAsString(value, out);
-    if (hasSurrogate(value)) {
-      escapeHalfPairs(from);
-    }
+    escapeHalfPairs(from);
     out.append('"');
-  }
-
-  private static boolean hasSurrogate(String value) {
-    for (int i = 0; i < value.length(); i++) {
-      if (Character.isSurrogate(value.charAt(i))) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Half a surrogate pair has no UTF-8; it stays what it was only as an escape. */
